@@ -1,0 +1,56 @@
+package org.daymount.album;
+
+import java.util.List;
+import java.util.Optional;
+import org.daymount.unit.Direction;
+import org.daymount.unit.Length;
+import org.daymount.unit.PaperSize;
+
+/**
+ * A place for a picture on a page.
+ *
+ * @param size the space as made, short side first when the direction is free
+ * @param direction fixed by the page, or empty when either will do
+ * @param reveal the width of mat left showing on each side; empty when there is no mat
+ */
+public record Space(PaperSize size, Optional<Direction> direction, Optional<Length> reveal) {
+  public Space {
+    if (reveal.isPresent()
+        && !size.width().min(size.height()).isLongerThan(reveal.get().times(2))) {
+      throw new IllegalArgumentException(
+          "a reveal of " + reveal.get() + " leaves nothing of a " + size + " space");
+    }
+  }
+
+  public static Space free(PaperSize size) {
+    return new Space(size, Optional.empty(), Optional.empty());
+  }
+
+  public boolean onMat() {
+    return reveal.isPresent();
+  }
+
+  /** The space lying the given way. */
+  public PaperSize size(Direction way) {
+    return size.towards(way);
+  }
+
+  /** What is cut out of a sheet for it: the space less the reveal on each side. */
+  public PaperSize pieceSize(Direction way) {
+    PaperSize placed = size.towards(way);
+    return reveal.map(placed::inset).orElse(placed);
+  }
+
+  /** The ways a picture may lie here; the space's own way first. */
+  public List<Direction> ways() {
+    if (size.isSquare()) {
+      return List.of(Direction.SQUARE);
+    }
+    return direction.map(List::of).orElse(List.of(Direction.LANDSCAPE, Direction.PORTRAIT));
+  }
+
+  /** As in month.json and in sentences: short side first, {@code 4x6}. */
+  public String name() {
+    return size.towards(Direction.PORTRAIT).toString();
+  }
+}

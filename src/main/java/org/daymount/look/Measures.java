@@ -1,0 +1,44 @@
+package org.daymount.look;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What was measured in the pixels of one photo.
+ *
+ * @param sharpness variance of the Laplacian after a small blur, on the subject, at one working
+ *     size; comparable only between pictures of one burst
+ * @param clarity how little a re-blur changes the picture, 0 (soft) to 1 (crisp); comparable
+ *     between scenes
+ * @param exposure 0 to 1: entropy less burnt, blocked and badly placed tones
+ * @param map where the subject probably is, from the pixels alone
+ * @param close what the detectors found; empty while nobody has looked that closely
+ */
+public record Measures(
+    double sharpness,
+    double clarity,
+    double exposure,
+    Fingerprint fingerprint,
+    SubjectMap map,
+    Optional<CloseLook> close) {
+
+  /** Faces and subjects, surest first, and the sharpness inside them (0 when there are none). */
+  public record CloseLook(List<Face> faces, List<Subject> subjects, double sharpnessThere) {
+    public CloseLook {
+      faces = List.copyOf(faces);
+      subjects = List.copyOf(subjects);
+    }
+  }
+
+  public List<Face> faces() {
+    return close.map(CloseLook::faces).orElse(List.of());
+  }
+
+  public List<Subject> subjects() {
+    return close.map(CloseLook::subjects).orElse(List.of());
+  }
+
+  public Measures withClose(CloseLook look) {
+    return new Measures(sharpness, clarity, exposure, fingerprint, map, Optional.of(look));
+  }
+}

@@ -1,0 +1,61 @@
+package org.daymount.look;
+
+import java.util.Arrays;
+
+/**
+ * How much each part of a picture matters, on a coarse grid laid over the upright picture; row by
+ * row from the top left. The weights are at least 0 and add up to 1.
+ */
+public final class SubjectMap {
+  private final int columns;
+  private final int rows;
+  private final float[] weights;
+
+  public SubjectMap(int columns, int rows, float[] weights) {
+    if (columns < 1 || rows < 1 || weights.length != columns * rows) {
+      throw new IllegalArgumentException(
+          weights.length + " weights do not fill a grid of " + columns + " by " + rows);
+    }
+    double sum = 0;
+    for (float weight : weights) {
+      if (!(weight >= 0)) {
+        throw new IllegalArgumentException("a weight is below zero: " + weight);
+      }
+      sum += weight;
+    }
+    this.columns = columns;
+    this.rows = rows;
+    this.weights = new float[weights.length];
+    for (int i = 0; i < weights.length; i++) {
+      this.weights[i] = sum > 0 ? (float) (weights[i] / sum) : 1f / weights.length;
+    }
+  }
+
+  public static SubjectMap even(int columns, int rows) {
+    return new SubjectMap(columns, rows, new float[columns * rows]);
+  }
+
+  public int columns() {
+    return columns;
+  }
+
+  public int rows() {
+    return rows;
+  }
+
+  public double weight(int column, int row) {
+    return weights[row * columns + column];
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof SubjectMap map
+        && map.columns == columns
+        && Arrays.equals(map.weights, weights);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * columns + Arrays.hashCode(weights);
+  }
+}

@@ -1,0 +1,16 @@
+package org.daymount.month;
+
+import java.util.Map;
+import org.daymount.sheet.Sheet;
+
+/**
+ * A sheet with its file name and what is drawn on each piece.
+ *
+ * @param file below the output folder, {@code sheets/sheet-01.jpg}
+ * @param content by piece label
+ */
+public record MonthSheet(String file, Sheet sheet, Map<String, PieceContent> content) {
+  public MonthSheet {
+    content = Map.copyOf(content);
+  }
+}

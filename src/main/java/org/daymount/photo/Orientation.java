@@ -1,0 +1,44 @@
+package org.daymount.photo;
+
+import org.daymount.unit.PixelSize;
+
+/**
+ * The eight values of the EXIF Orientation tag (CIPA DC-008, 4.6.4 A, tag 274): where row 0 and
+ * column 0 of the stored picture are when it is seen upright.
+ */
+public enum Orientation {
+  TOP_LEFT(1, false),
+  TOP_RIGHT(2, false),
+  BOTTOM_RIGHT(3, false),
+  BOTTOM_LEFT(4, false),
+  LEFT_TOP(5, true),
+  RIGHT_TOP(6, true),
+  RIGHT_BOTTOM(7, true),
+  LEFT_BOTTOM(8, true);
+
+  private final int exif;
+  private final boolean swapsSides;
+
+  Orientation(int exif, boolean swapsSides) {
+    this.exif = exif;
+    this.swapsSides = swapsSides;
+  }
+
+  /** The tag's value; anything outside 1 to 8 is reserved and means upright. */
+  public static Orientation ofExif(int value) {
+    return value >= 1 && value <= 8 ? values()[value - 1] : TOP_LEFT;
+  }
+
+  public int exif() {
+    return exif;
+  }
+
+  /** Whether width and height change places on the way from stored to upright. */
+  public boolean swapsSides() {
+    return swapsSides;
+  }
+
+  public PixelSize upright(PixelSize stored) {
+    return swapsSides ? stored.turned() : stored;
+  }
+}

@@ -1,0 +1,32 @@
+package org.daymount.photo;
+
+import java.util.Optional;
+import org.daymount.unit.PixelSize;
+
+/**
+ * One readable picture file and what its header and tags say. Nothing of its pixels has been
+ * decoded.
+ *
+ * @param sha256 of the whole file, lower case hexadecimal
+ * @param size upright pixels
+ * @param orientation as the tag says; {@link Orientation#TOP_LEFT} when there is none
+ * @param orientationTagged whether the file has an Orientation tag at all
+ * @param model the camera's model, for {@code --clock}; empty when unknown
+ * @param screenshot why this is taken for a picture of a screen, when it is
+ */
+public record Photo(
+    PhotoFile file,
+    long bytes,
+    String sha256,
+    PhotoFormat format,
+    PixelSize size,
+    Orientation orientation,
+    boolean orientationTagged,
+    Taken taken,
+    Optional<String> model,
+    Optional<String> screenshot) {
+
+  public Shape shape() {
+    return Shape.of(size);
+  }
+}

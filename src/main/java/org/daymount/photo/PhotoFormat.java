@@ -1,0 +1,16 @@
+package org.daymount.photo;
+
+/**
+ * The file formats a phone or a chat leaves behind, told by their first bytes, never by the name.
+ */
+public enum PhotoFormat {
+  JPEG,
+  PNG,
+  WEBP,
+  TIFF,
+  HEIF,
+  AVIF,
+  GIF,
+  BMP,
+  RAW;
+}

@@ -1,0 +1,25 @@
+package org.daymount.photo;
+
+import java.util.Locale;
+
+/** Where the time of a photo was read, best first. */
+public enum TakenFrom {
+  ORIGINAL,
+  DIGITIZED,
+  XMP,
+  PNG,
+  NAME,
+  GPS,
+  FILE_TIME,
+  NONE;
+
+  /** The word used in month.json. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** Whether the day may be used without a person saying so. The file's own time is a guess. */
+  public boolean isTrusted() {
+    return this != FILE_TIME && this != NONE;
+  }
+}

@@ -1,0 +1,50 @@
+package org.daymount.problem;
+
+import java.util.Locale;
+import org.daymount.photo.PhotoFile;
+
+/**
+ * Something a person should hear about one file. The run goes on without it.
+ *
+ * @param text the fact and the next step, without the file's name
+ */
+public record Problem(PhotoFile file, Kind kind, String text) implements Comparable<Problem> {
+
+  /** What is wrong, and whether the file counts as one that could not be used (exit code 3). */
+  public enum Kind {
+    UNREADABLE(true),
+    CUT_OFF(true),
+    TOO_LARGE(true),
+    NOT_YET_READABLE(true),
+    FOLDER_UNREADABLE(true),
+    NO_DATE(true),
+    VIDEO(false),
+    SCREENSHOT(false),
+    COPY(false),
+    SMALLER_COPY(false),
+    OTHER_MONTH(false),
+    OTHER_DAYS(false),
+    COLOUR_PROFILE_IGNORED(false);
+
+    private final boolean unusable;
+
+    Kind(boolean unusable) {
+      this.unusable = unusable;
+    }
+
+    public boolean isUnusable() {
+      return unusable;
+    }
+
+    /** The code used in month.json. */
+    public String code() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+  }
+
+  @Override
+  public int compareTo(Problem other) {
+    int byFile = file.compareTo(other.file);
+    return byFile != 0 ? byFile : kind.compareTo(other.kind);
+  }
+}
