@@ -1,24 +1,103 @@
 package org.daymount.image;
 
 import java.awt.image.BufferedImage;
+import java.io.EOFException;
+import java.io.IOException;
+import java.util.Locale;
+import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
+import org.daymount.problem.Problem;
 import org.daymount.problem.UnusablePicture;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 
-/** Decoded pictures: always upright, always sRGB (IEC 61966-2-1), always TYPE_INT_RGB. */
+/**
+ * Decoded pictures: always upright, always sRGB (IEC 61966-2-1), always TYPE_INT_RGB; what is
+ * transparent lies on white. Stateless and safe for several threads. A file is only ever read.
+ *
+ * <p>The EXIF orientation is applied here and nowhere else, once: the window is turned to where it
+ * lies in the stored picture, that region is decoded and resampled as stored, and the small result
+ * is turned upright. Memory follows the window and the target (see {@link ReadPlan}), not the file.
+ */
 public final class Pictures {
-  /** The whole picture with a long edge of at most {@code longEdge} pixels; never enlarged. */
+  /**
+   * The whole picture with a long edge of at most {@code longEdge} pixels; never enlarged.
+   *
+   * @return of the size {@code photo.size().within(longEdge)}
+   */
   public BufferedImage whole(Photo photo, int longEdge) throws UnusablePicture {
-    throw new UnsupportedOperationException();
+    return part(photo, photo.size().whole(), photo.size().within(longEdge));
   }
 
   /**
-   * Part of the picture, resampled with Lanczos-3 to exactly {@code target} pixels.
+   * Part of the picture, resampled with Lanczos-3 to exactly {@code target} pixels. The window's
+   * edges fall on the target's edges. Pixels beside the window take part in the filter, so that two
+   * windows that meet give pictures that meet.
    *
-   * @param window upright pixels of the whole photo
+   * @param window upright pixels of the whole photo, inside it
+   * @throws IllegalArgumentException when the window reaches beyond the photo
+   * @throws UnusablePicture with kind CUT_OFF, UNREADABLE or NOT_YET_READABLE
    */
   public BufferedImage part(Photo photo, PixelBox window, PixelSize target) throws UnusablePicture {
-    throw new UnsupportedOperationException();
+    if (!photo.size().whole().contains(window)) {
+      throw new IllegalArgumentException(window + " is not inside a picture of " + photo.size());
+    }
+    try {
+      return upright(photo, window, target);
+    } catch (UnusablePicture e) {
+      throw e;
+    } catch (EOFException e) {
+      throw because(Problem.Kind.CUT_OFF, cutOff(photo), e);
+    } catch (IOException | RuntimeException e) {
+      throw because(
+          Problem.Kind.UNREADABLE,
+          "cannot be decoded (" + reason(e) + "); open it in a viewer, or copy it again",
+          e);
+    } catch (OutOfMemoryError e) {
+      throw because(
+          Problem.Kind.UNREADABLE,
+          "needs more memory than there is to decode "
+              + photo.size()
+              + " pixels; save a smaller copy, or give the program more memory (java -Xmx)",
+          e);
+    }
+  }
+
+  private static BufferedImage upright(Photo photo, PixelBox window, PixelSize target)
+      throws IOException {
+    Orientation orientation = photo.orientation();
+    PixelSize stored = orientation.stored(photo.size());
+    PixelBox storedWindow = Orienter.toStored(window, photo.size(), orientation);
+    PixelSize storedTarget = orientation.stored(target);
+    ReadPlan plan = ReadPlan.of(stored, storedWindow, storedTarget);
+    RegionReader.Region region =
+        RegionReader.read(photo.file().path(), photo.format(), stored, plan);
+    if (region.isCutOff()) {
+      throw new UnusablePicture(Problem.Kind.CUT_OFF, cutOff(photo));
+    }
+    BufferedImage resampled =
+        Lanczos.resample(
+            new SrgbRows(region.pixels()),
+            plan.across(region.pixels().getWidth()),
+            plan.down(region.pixels().getHeight()));
+    return Orienter.upright(resampled, orientation);
+  }
+
+  private static String cutOff(Photo photo) {
+    return String.format(
+        Locale.ROOT,
+        "is cut off: its picture data end too early, after %.1f MB; copy it again from the phone",
+        photo.bytes() / 1e6);
+  }
+
+  private static String reason(Throwable e) {
+    String said = e.getMessage();
+    return said == null || said.isBlank() ? e.getClass().getSimpleName() : said.strip();
+  }
+
+  private static UnusablePicture because(Problem.Kind kind, String message, Throwable cause) {
+    UnusablePicture unusable = new UnusablePicture(kind, message);
+    unusable.initCause(cause);
+    return unusable;
   }
 }

@@ -41,4 +41,18 @@ public enum Orientation {
   public PixelSize upright(PixelSize stored) {
     return swapsSides ? stored.turned() : stored;
   }
+
+  /** The size as stored of a picture that is {@code upright} when seen. */
+  public PixelSize stored(PixelSize upright) {
+    return upright(upright);
+  }
+
+  /** The orientation that undoes this one: only the two quarter turns are not their own inverse. */
+  public Orientation back() {
+    return switch (this) {
+      case RIGHT_TOP -> LEFT_BOTTOM;
+      case LEFT_BOTTOM -> RIGHT_TOP;
+      default -> this;
+    };
+  }
 }

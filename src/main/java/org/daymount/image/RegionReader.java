@@ -1,0 +1,66 @@
+package org.daymount.image;
+
+import java.awt.Rectangle;
+import java.awt.image.BufferedImage;
+import java.io.FileNotFoundException;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Locale;
+import javax.imageio.IIOException;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
+import javax.imageio.ImageReader;
+import javax.imageio.stream.ImageInputStream;
+import org.daymount.photo.PhotoFormat;
+import org.daymount.unit.PixelBox;
+import org.daymount.unit.PixelSize;
+
+/** Decodes the planned region of the first picture in a file, in whatever colours it has. */
+final class RegionReader {
+  private static final String CUT_OFF = "premature end"; // libjpeg's words, said as a warning only
+
+  private RegionReader() {}
+
+  /** Decoded pixels, and whether the decoder missed some and made them up. */
+  record Region(BufferedImage pixels, boolean isCutOff) {}
+
+  /**
+   * @param stored the size the file's header gave; another size from the decoder is an error
+   */
+  static Region read(Path file, PhotoFormat format, PixelSize stored, ReadPlan plan)
+      throws IOException {
+    ImageReader reader = Readers.forFormat(format);
+    try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {
+      if (in == null) {
+        throw new FileNotFoundException("no such file, or it may not be read");
+      }
+      boolean[] cutOff = {false};
+      reader.addIIOReadWarningListener(
+          (source, warning) -> cutOff[0] |= warning.toLowerCase(Locale.ROOT).contains(CUT_OFF));
+      reader.setInput(in, false, false);
+      check(stored, new PixelSize(reader.getWidth(0), reader.getHeight(0)));
+      BufferedImage pixels = reader.read(0, params(reader, plan));
+      if (format == PhotoFormat.PNG) {
+        pixels = PngProfile.applied(pixels, reader.getImageMetadata(0));
+      }
+      return new Region(pixels, cutOff[0]);
+    } finally {
+      reader.dispose();
+    }
+  }
+
+  private static void check(PixelSize header, PixelSize decoder) throws IOException {
+    if (!decoder.equals(header)) {
+      throw new IIOException(
+          "its header promises " + header + " pixels, but the picture in it has " + decoder);
+    }
+  }
+
+  private static ImageReadParam params(ImageReader reader, ReadPlan plan) {
+    ImageReadParam params = reader.getDefaultReadParam();
+    PixelBox region = plan.region();
+    params.setSourceRegion(new Rectangle(region.x(), region.y(), region.width(), region.height()));
+    params.setSourceSubsampling(plan.period(), plan.period(), plan.offset(), plan.offset());
+    return params;
+  }
+}

@@ -1,0 +1,71 @@
+package org.daymount.image;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.daymount.photo.Orientation;
+import org.daymount.photo.Photo;
+import org.daymount.photo.PhotoFile;
+import org.daymount.photo.PhotoFormat;
+import org.daymount.photo.Taken;
+import org.daymount.unit.PixelSize;
+
+/** Photos for the tests of this package: files written by a test, or pictures of the test jars. */
+final class TestPhotos {
+  private TestPhotos() {}
+
+  static Photo photo(Path file, PhotoFormat format, PixelSize stored, Orientation orientation) {
+    try {
+      return new Photo(
+          new PhotoFile(file.getParent(), file.getFileName().toString()),
+          Files.size(file),
+          "",
+          format,
+          orientation.upright(stored),
+          orientation,
+          true,
+          Taken.UNKNOWN,
+          Optional.empty(),
+          Optional.empty());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static Photo upright(Path file, PhotoFormat format, int width, int height) {
+    return photo(file, format, new PixelSize(width, height), Orientation.TOP_LEFT);
+  }
+
+  /** Copies a picture of a test jar to a folder. */
+  static Path fromJar(String resource, Path folder) {
+    try (InputStream in = TestPhotos.class.getResourceAsStream("/" + resource)) {
+      if (in == null) {
+        throw new IllegalStateException("not on the test class path: " + resource);
+      }
+      Path file = folder.resolve(resource.substring(resource.lastIndexOf('/') + 1));
+      Files.copy(in, file);
+      return file;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Mean absolute difference of luma (ITU-R BT.601), 0 to 255. */
+  static double lumaDifference(BufferedImage a, BufferedImage b) {
+    double sum = 0;
+    for (int y = 0; y < a.getHeight(); y++) {
+      for (int x = 0; x < a.getWidth(); x++) {
+        sum += Math.abs(luma(a.getRGB(x, y)) - luma(b.getRGB(x, y)));
+      }
+    }
+    return sum / a.getWidth() / a.getHeight();
+  }
+
+  private static double luma(int rgb) {
+    return 0.299 * (rgb >> 16 & 0xff) + 0.587 * (rgb >> 8 & 0xff) + 0.114 * (rgb & 0xff);
+  }
+}
