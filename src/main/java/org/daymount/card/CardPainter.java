@@ -1,0 +1,118 @@
+package org.daymount.card;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.font.TextLayout;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/** Paints a story card: heading, and text or ruled lines, as filled outlines. */
+public final class CardPainter {
+  private static final Color PAPER = Color.WHITE;
+  private static final Color INK = new Color(0x26, 0x2B, 0x33);
+  private static final Color QUIET_INK = new Color(0x6B, 0x72, 0x7B);
+  private static final Color RULE = new Color(0xB9, 0xC0, 0xC7);
+  private static final DateTimeFormatter WEEKDAY =
+      DateTimeFormatter.ofPattern("EEEE", Locale.ENGLISH);
+  private static final DateTimeFormatter DATE =
+      DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+
+  private final Setting text = new Setting(Typeface.SERIF, Typeface.SANS);
+  private final Setting bold = new Setting(Typeface.SANS_BOLD);
+  private final Setting plain = new Setting(Typeface.SANS);
+
+  /**
+   * Paints the card with its top left corner at the graphics' origin.
+   *
+   * @param graphics its unit is the point, 1/72 in; left as it was found
+   */
+  public void paint(StoryCard card, Graphics2D graphics) {
+    Graphics2D g = (Graphics2D) graphics.create();
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    CardLayout layout = new CardLayout(card.size());
+    g.setColor(PAPER);
+    g.fill(new Rectangle2D.Double(0, 0, layout.width(), layout.height()));
+    paintHeading(card, layout, g);
+    if (card.isRuled()) {
+      paintRules(layout, g);
+    } else {
+      paintText(card, layout, g);
+    }
+    g.dispose();
+  }
+
+  private void paintHeading(StoryCard card, CardLayout layout, Graphics2D g) {
+    String number = Integer.toString(card.day().getDayOfMonth());
+    double baseline = layout.headingRule() - 8;
+    double left = CardLayout.MARGIN;
+    double numberType = CardLayout.DAY_NUMBER_TYPE;
+    g.setColor(INK);
+    draw(bold.layout(number), left, baseline, numberType, g);
+    double textLeft = left + bold.width(number) * numberType + 8;
+    double type = dateType(card, layout, textLeft);
+    draw(bold.layout(WEEKDAY.format(card.day())), textLeft, baseline - type * 1.4, type, g);
+    g.setColor(QUIET_INK);
+    draw(plain.layout(DATE.format(card.day())), textLeft, baseline, type, g);
+    if (card.count() > 1) {
+      String part = part(card);
+      double right = layout.width() - CardLayout.MARGIN - plain.width(part) * type;
+      draw(plain.layout(part), right, baseline - type * 1.4, type, g);
+    }
+    line(g, CardLayout.MARGIN, layout.headingRule(), layout.textWidth(), INK);
+  }
+
+  /** Smaller than usual where a narrow card would not hold the date. */
+  private double dateType(StoryCard card, CardLayout layout, double textLeft) {
+    double room = layout.width() - CardLayout.MARGIN - textLeft;
+    double weekday =
+        bold.width(WEEKDAY.format(card.day()))
+            + (card.count() > 1 ? 1 + plain.width(part(card)) : 0);
+    double widest = Math.max(weekday, plain.width(DATE.format(card.day())));
+    return Math.min(CardLayout.DATE_TYPE, room / widest);
+  }
+
+  private static String part(StoryCard card) {
+    return card.number() + " of " + card.count();
+  }
+
+  private void paintText(StoryCard card, CardLayout layout, Graphics2D g) {
+    double distance = card.textSize().inPoints();
+    double type = CardLayout.typeSize(card.textSize());
+    double baseline = layout.textTop() + distance - (distance - type) / 2 - type * 0.2;
+    g.setColor(INK);
+    for (String line : card.lines()) {
+      if (!line.isEmpty()) {
+        TextLayout set = text.layout(line);
+        double indent =
+            set.isLeftToRight() ? 0 : layout.textWidth() - set.getAdvance() * Setting.scale(type);
+        draw(set, CardLayout.MARGIN + indent, baseline, type, g);
+      }
+      baseline += distance;
+    }
+  }
+
+  private void paintRules(CardLayout layout, Graphics2D g) {
+    double y = layout.textTop() + CardLayout.RULE_SPACING;
+    while (y <= layout.textBottom()) {
+      line(g, CardLayout.MARGIN, y, layout.textWidth(), RULE);
+      y += CardLayout.RULE_SPACING;
+    }
+  }
+
+  private static void line(Graphics2D g, double x, double y, double width, Color colour) {
+    Color before = g.getColor();
+    g.setColor(colour);
+    g.fill(new Rectangle2D.Double(x, y - 0.25, width, 0.5));
+    g.setColor(before);
+  }
+
+  private static void draw(TextLayout set, double x, double y, double type, Graphics2D g) {
+    AffineTransform place = AffineTransform.getTranslateInstance(x, y);
+    place.scale(Setting.scale(type), Setting.scale(type));
+    g.fill(set.getOutline(place));
+  }
+}

@@ -1,0 +1,73 @@
+package org.daymount.output;
+
+import java.io.IOException;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.daymount.output.PdfText.Weight;
+import org.daymount.unit.Length;
+import org.daymount.unit.PaperBox;
+import org.daymount.unit.PaperSize;
+
+/** A ruler at the foot of a page: inches above the line, centimetres below it. */
+final class PdfRuler {
+  private static final int INCHES = 4;
+  private static final int CENTIMETRES = 10;
+  private static final double NUMBER_TYPE = 5.5;
+  private static final double WORDS_TYPE = 7.5;
+
+  private final PdfText text;
+  private final PDPageContentStream page;
+  private final PaperSize paper;
+
+  PdfRuler(PdfText text, PDPageContentStream page, PaperSize paper) {
+    this.text = text;
+    this.page = page;
+    this.paper = paper;
+  }
+
+  void draw(PaperBox strip, String title) throws IOException {
+    PDRectangle box = SheetsPdf.rectangle(strip, paper);
+    double left = box.getLowerLeftX();
+    double y = box.getLowerLeftY() + 16;
+    page.setStrokingColor(0f);
+    page.setNonStrokingColor(0f);
+    page.setLineWidth(0.5f);
+    line(left, y, left + Length.inches(INCHES).inPoints(), y);
+    for (int eighth = 0; eighth <= INCHES * 8; eighth++) {
+      double x = left + Length.inchFraction(eighth, 8).inPoints();
+      line(x, y, x, y + (eighth % 8 == 0 ? 8 : eighth % 4 == 0 ? 5 : 3));
+      if (eighth % 8 == 0) {
+        number(eighth / 8, eighth == INCHES * 8 ? " in" : "", x, y + 10);
+      }
+    }
+    for (int millimetre = 0; millimetre <= CENTIMETRES * 10; millimetre++) {
+      double x = left + Length.millimetres(millimetre).inPoints();
+      line(x, y, x, y - (millimetre % 10 == 0 ? 8 : millimetre % 5 == 0 ? 5 : 3));
+      if (millimetre % 10 == 0) {
+        number(millimetre / 10, millimetre == CENTIMETRES * 10 ? " cm" : "", x, y - 14);
+      }
+    }
+    double words = left + Length.inches(INCHES).inPoints() + 24;
+    text.draw(page, "Print at 100%, not “fit to page”.", Weight.BOLD, WORDS_TYPE, words, y + 8);
+    text.draw(
+        page,
+        "Check with a ruler: this line is 4 in long,",
+        Weight.PLAIN,
+        WORDS_TYPE,
+        words,
+        y - 2);
+    text.draw(page, "the lower scale 10 cm. · " + title, Weight.PLAIN, WORDS_TYPE, words, y - 12);
+  }
+
+  private void number(int number, String unit, double x, double y) throws IOException {
+    String digits = Integer.toString(number);
+    double half = text.width(digits, Weight.PLAIN, NUMBER_TYPE) / 2;
+    text.draw(page, digits + unit, Weight.PLAIN, NUMBER_TYPE, x - half, y);
+  }
+
+  private void line(double x0, double y0, double x1, double y1) throws IOException {
+    page.moveTo((float) x0, (float) y0);
+    page.lineTo((float) x1, (float) y1);
+    page.stroke();
+  }
+}
