@@ -18,7 +18,7 @@ import org.daymount.unit.PixelSize;
 
 /** Finds files that repeat another: the same bytes, or the same picture saved smaller. */
 public final class CopyFinder {
-  private static final double ASPECTS_APART = 0.01; // what rounding to whole pixels leaves, doubled
+  private static final double ASPECTS_APART = 0.01;
 
   /** The one worth keeping first: better date, then more pixels, then more bytes, then name. */
   private static final Comparator<Photo> WORTH =
@@ -80,7 +80,8 @@ public final class CopyFinder {
   }
 
   private static boolean sameShape(PixelSize a, PixelSize b) {
-    return Math.abs(a.aspect() / b.aspect() - 1) <= ASPECTS_APART;
+    double wholePixels = 1.0 / Math.min(a.shortEdge(), b.shortEdge()); // what rounding may shift
+    return Math.abs(a.aspect() / b.aspect() - 1) <= Math.max(ASPECTS_APART, wholePixels);
   }
 
   /**
