@@ -3,7 +3,6 @@ package org.daymount.pick;
 import java.util.List;
 import org.daymount.album.Space;
 import org.daymount.crop.Crop;
-import org.daymount.crop.Cropper;
 import org.daymount.unit.Direction;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;

@@ -2,6 +2,7 @@ package org.daymount.pipeline;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -26,13 +27,21 @@ final class PieceMaker {
   private final PaperSize sheet;
   private final List<Piece> pieces = new ArrayList<>();
   private final Map<String, PieceContent> content = new LinkedHashMap<>();
+  private final Map<LocalDate, List<List<String>>> labelsOfDay = new HashMap<>();
 
   PieceMaker(PaperSize sheet) {
     this.sheet = sheet;
   }
 
-  /** The labels of the pieces made for one space; empty when its picture is missing. */
-  List<String> add(DayPick day, int space) {
+  void add(DayPick day) {
+    List<List<String>> labels = new ArrayList<>();
+    for (int space = 0; space < day.spaces().size(); space++) {
+      labels.add(add(day, space));
+    }
+    labelsOfDay.put(day.page().day(), labels);
+  }
+
+  private List<String> add(DayPick day, int space) {
     SpacePick pick = day.spaces().get(space);
     if (pick.hero().isEmpty()) {
       return List.of();
@@ -62,6 +71,11 @@ final class PieceMaker {
     pieces.add(new Piece(label, card.size(), pieces.size()));
     content.put(
         label, new PieceContent(card.day(), afterSpaces, Optional.empty(), Optional.of(card)));
+  }
+
+  /** Per space of the day, the labels of its pieces; none where the picture is missing. */
+  List<List<String>> labels(LocalDate day) {
+    return labelsOfDay.get(day);
   }
 
   List<Piece> pieces() {
