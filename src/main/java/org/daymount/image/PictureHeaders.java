@@ -71,16 +71,7 @@ public final class PictureHeaders {
    */
   public void refuseIfTooLarge(PictureHeader header, long bytes) throws UnusablePicture {
     PixelSize stored = header.stored();
-    if (stored.area() > MOST_PIXELS) {
-      throw new UnusablePicture(
-          Problem.Kind.TOO_LARGE,
-          String.format(
-              Locale.ROOT,
-              "is %s pixels, more than the %d million this program decodes; save a smaller copy",
-              stored,
-              MOST_PIXELS / 1_000_000));
-    }
-    if (stored.area() > bytes * mostPixelsPerByte(header.format())) {
+    if (stored.area() / (double) bytes > mostPixelsPerByte(header.format())) {
       throw new UnusablePicture(
           Problem.Kind.TOO_LARGE,
           String.format(
@@ -89,6 +80,15 @@ public final class PictureHeaders {
               stored,
               ByteCount.of(bytes),
               NEXT_STEP));
+    }
+    if (stored.area() > MOST_PIXELS) {
+      throw new UnusablePicture(
+          Problem.Kind.TOO_LARGE,
+          String.format(
+              Locale.ROOT,
+              "is %s pixels, more than the %d million this program decodes; save a smaller copy",
+              stored,
+              MOST_PIXELS / 1_000_000));
     }
   }
 

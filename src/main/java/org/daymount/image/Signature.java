@@ -17,7 +17,7 @@ final class Signature {
   private Signature() {}
 
   static Optional<PhotoFormat> format(FileBytes bytes) throws IOException {
-    if (bytes.has(0, 0xff, 0xd8, 0xff)) {
+    if (bytes.has(0, 0xff, 0xd8)) { // stray bytes may follow; the walk over the markers decides
       return Optional.of(PhotoFormat.JPEG);
     }
     if (bytes.has(0, 0x89, 'P', 'N', 'G', 0x0d, 0x0a, 0x1a, 0x0a)) {
