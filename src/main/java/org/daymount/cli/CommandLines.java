@@ -1,0 +1,77 @@
+package org.daymount.cli;
+
+import java.io.PrintWriter;
+import org.daymount.output.OutputException;
+import org.daymount.pipeline.RunFailed;
+import picocli.CommandLine;
+import picocli.CommandLine.IFactory;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+
+/** The command line as a function: arguments and surroundings in, exit code out. */
+public final class CommandLines {
+  private CommandLines() {}
+
+  static int run(Surroundings around, String... arguments) {
+    CommandLine line = new CommandLine(new Daymount(), factory(around));
+    Converters.register(line);
+    line.setOut(around.out());
+    line.setErr(around.err());
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setParameterExceptionHandler(CommandLines::wrongCommandLine);
+    line.setExecutionExceptionHandler(CommandLines::failed);
+    line.setUsageHelpAutoWidth(around.terminal());
+    if (arguments.length == 0) {
+      line.usage(around.err());
+      return ExitCode.WRONG_COMMAND_LINE;
+    }
+    int code = line.execute(arguments);
+    around.out().flush();
+    around.err().flush();
+    return code;
+  }
+
+  /** Commands are made with the surroundings they run in. */
+  private static IFactory factory(Surroundings around) {
+    IFactory usual = CommandLine.defaultFactory();
+    return new IFactory() {
+      @Override
+      public <K> K create(Class<K> type) throws Exception {
+        return SurroundedCommand.class.isAssignableFrom(type)
+            ? type.getDeclaredConstructor(Surroundings.class).newInstance(around)
+            : usual.create(type);
+      }
+    };
+  }
+
+  private static int wrongCommandLine(ParameterException e, String[] arguments) {
+    CommandLine command = e.getCommandLine();
+    PrintWriter err = command.getErr();
+    String name = command.getCommandSpec().qualifiedName();
+    err.println("error: " + oneLine(e.getMessage()) + "; see '" + name + " --help'");
+    err.flush();
+    return ExitCode.WRONG_COMMAND_LINE;
+  }
+
+  private static int failed(Exception e, CommandLine command, ParseResult parsed) {
+    PrintWriter err = command.getErr();
+    boolean foreseen = e instanceof RunFailed || e instanceof OutputException;
+    err.println("error: " + (foreseen ? e.getMessage() : unforeseen(e)));
+    if (parsed.expandedArgs().contains("--verbose") || parsed.expandedArgs().contains("-v")) {
+      e.printStackTrace(err);
+    }
+    err.flush();
+    return ExitCode.FAILED;
+  }
+
+  private static String unforeseen(Exception e) {
+    return "something went wrong that should not have ("
+        + e
+        + "); nothing was replaced; run it again with --verbose to see where";
+  }
+
+  private static String oneLine(String message) {
+    String line = message.strip().replaceAll("\\s*\\R\\s*", " ");
+    return line.endsWith(".") ? line.substring(0, line.length() - 1) : line;
+  }
+}

@@ -1,0 +1,79 @@
+package org.daymount.cli;
+
+import java.time.DateTimeException;
+import java.time.LocalTime;
+import java.time.YearMonth;
+import java.util.Locale;
+import java.util.function.Function;
+import org.daymount.ingest.ClockCorrections;
+import org.daymount.month.Settings;
+import org.daymount.unit.Length;
+import org.daymount.unit.PaperSize;
+import org.daymount.unit.Ppi;
+import org.daymount.unit.SizeText;
+import picocli.CommandLine;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Texts of the command line to the types of the program, with a sentence when they do not fit. */
+final class Converters {
+  private Converters() {}
+
+  static void register(CommandLine line) {
+    line.registerConverter(PaperSize.class, converter(SizeText::parseSize));
+    line.registerConverter(Length.class, converter(SizeText::parseLength));
+    line.registerConverter(Ppi.class, converter(Converters::ppi));
+    line.registerConverter(YearMonth.class, converter(Converters::month));
+    line.registerConverter(LocalTime.class, converter(Converters::time));
+    line.registerConverter(Settings.Paper.class, converter(Converters::paper));
+    line.registerConverter(ClockCorrections.class, converter(ClockCorrections::parse));
+  }
+
+  private static <T> ITypeConverter<T> converter(Function<String, T> parser) {
+    return text -> {
+      try {
+        return parser.apply(text);
+      } catch (IllegalArgumentException e) {
+        throw new TypeConversionException(e.getMessage());
+      }
+    };
+  }
+
+  private static Ppi ppi(String text) {
+    try {
+      double value = Double.parseDouble(text);
+      if (value >= 30 && value <= 2400) {
+        return new Ppi(value);
+      }
+    } catch (NumberFormatException e) {
+      // said below
+    }
+    throw new IllegalArgumentException(
+        "'" + text + "' is not a resolution; use pixels per inch from 30 to 2400, such as 300");
+  }
+
+  private static YearMonth month(String text) {
+    try {
+      return YearMonth.parse(text);
+    } catch (DateTimeException e) {
+      throw new IllegalArgumentException("'" + text + "' is not a month; write it as 2026-06");
+    }
+  }
+
+  private static LocalTime time(String text) {
+    try {
+      return LocalTime.parse(text.length() == 4 ? "0" + text : text);
+    } catch (DateTimeException e) {
+      throw new IllegalArgumentException("'" + text + "' is not a time; write it as 04:00");
+    }
+  }
+
+  private static Settings.Paper paper(String text) {
+    for (Settings.Paper paper : Settings.Paper.values()) {
+      if (paper.name().equals(text.toUpperCase(Locale.ROOT))) {
+        return paper;
+      }
+    }
+    throw new IllegalArgumentException("'" + text + "' is not a paper; use letter, a4 or sheet");
+  }
+}

@@ -1,0 +1,24 @@
+package org.daymount.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Properties;
+import picocli.CommandLine.IVersionProvider;
+
+/** The version the build wrote into the program. */
+final class Version implements IVersionProvider {
+  static String tool() {
+    Properties properties = new Properties();
+    try (InputStream in = Version.class.getResourceAsStream("/org/daymount/version.properties")) {
+      properties.load(in);
+    } catch (IOException e) {
+      return "daymount";
+    }
+    return "daymount " + properties.getProperty("version");
+  }
+
+  @Override
+  public String[] getVersion() {
+    return new String[] {tool()};
+  }
+}

@@ -1,0 +1,130 @@
+package org.daymount.crop;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.daymount.look.Looked;
+import org.daymount.photo.Shape;
+import org.daymount.unit.Direction;
+import org.daymount.unit.Length;
+import org.daymount.unit.PaperSize;
+import org.daymount.unit.PixelBox;
+import org.daymount.unit.PixelSize;
+
+/**
+ * Finds the part of a photo to print in a piece: the largest window of the piece's exact shape that
+ * cuts no face, placed to keep most of the subject; where there is none, the whole picture with
+ * white around it. Pixels are never made up: a picture with too few is printed smaller.
+ */
+public final class Cropper {
+  private static final double PANORAMA_KEEPS = 0.75; // of its area, or it is shown whole
+  private static final double WHOLE_MAIN = 0.98; // of its length along the slide
+
+  /** The crop to propose. */
+  public Crop crop(Looked looked, PaperSize piece, CropSettings settings) {
+    Placing placing = new Placing(looked, piece, settings);
+    Optional<String> against = againstFilling(looked, placing, piece);
+    return against.isPresent()
+        ? whole(looked, piece, settings, against.get())
+        : filled(looked, placing, piece, settings);
+  }
+
+  /**
+   * The best window that fills the piece, whatever it cuts: for a person who will have it so. It is
+   * still printed smaller when it has too few pixels.
+   */
+  public Crop fill(Looked looked, PaperSize piece, CropSettings settings) {
+    return filled(looked, new Placing(looked, piece, settings), piece, settings);
+  }
+
+  private static Optional<String> againstFilling(Looked looked, Placing placing, PaperSize piece) {
+    if (!placing.holdsFaces()) {
+      int faces = placing.faces().size();
+      return Optional.of(
+          "no crop to "
+              + piece
+              + " holds "
+              + (faces == 1 ? "the face" : faces == 2 ? "both faces" : "all " + faces + " faces"));
+    }
+    double area = placing.window().area() / (double) looked.photo().size().area();
+    if (looked.photo().shape() == Shape.PANORAMA && area < PANORAMA_KEEPS) {
+      return Optional.of("a panorama");
+    }
+    if (liesAcross(looked.photo().size(), piece) && placing.keptOfMain() < WHOLE_MAIN) {
+      String what = placing.main().orElseThrow().subject().what();
+      return Optional.of("no crop to " + piece + " holds the whole " + what);
+    }
+    return Optional.empty();
+  }
+
+  private static boolean liesAcross(PixelSize picture, PaperSize piece) {
+    return picture.direction() != Direction.SQUARE
+        && piece.direction() == picture.direction().other();
+  }
+
+  private static Crop filled(
+      Looked looked, Placing placing, PaperSize piece, CropSettings settings) {
+    List<String> reasons = new ArrayList<>();
+    placing.sidesCut().ifPresent(sides -> reasons.add("cropped " + sides + inside(placing)));
+    PixelBox window = placing.window();
+    Printed printed = Printed.in(piece, piece, window.size(), settings);
+    printed.reason().ifPresent(reasons::add);
+    double quality = placing.kept() * sitting(placing) * printed.seemliness();
+    return new Crop(window, piece, printed.size(), printed.fit(), printed.ppi(), quality, reasons);
+  }
+
+  private static double sitting(Placing placing) {
+    double faces = placing.holdsFaces() ? 1 : 0.3;
+    double main = 0.6 + 0.4 * placing.keptOfMain();
+    return faces * main * (placing.hasAir() ? 1 : 0.95);
+  }
+
+  private static String inside(Placing placing) {
+    int faces = placing.faces().size();
+    if (faces > 0) {
+      String who = faces == 1 ? "the face" : faces == 2 ? "both faces" : "all " + faces + " faces";
+      return placing.holdsFaces() ? "; " + who + " inside" : "; not " + who + " inside";
+    }
+    return placing
+        .main()
+        .map(
+            main ->
+                placing.keptOfMain() >= WHOLE_MAIN
+                    ? "; the whole " + main.subject().what() + " inside"
+                    : "; part of the " + main.subject().what() + " is lost")
+        .orElse("");
+  }
+
+  private static Crop whole(Looked looked, PaperSize piece, CropSettings settings, String against) {
+    List<String> reasons = new ArrayList<>();
+    reasons.add("the whole picture with white around it: " + against);
+    PixelSize picture = looked.photo().size();
+    PaperSize space = inner(piece, settings.safeEdge());
+    Printed printed = Printed.in(piece, within(space, picture), picture, settings);
+    printed.reason().ifPresent(reasons::add);
+    return new Crop(
+        picture.whole(),
+        piece,
+        printed.size(),
+        Crop.Fit.BORDER,
+        printed.ppi(),
+        printed.seemliness(),
+        reasons);
+  }
+
+  private static PaperSize inner(PaperSize piece, Length margin) {
+    Length shorter = piece.width().min(piece.height());
+    return shorter.isLongerThan(margin.times(2)) ? piece.inset(margin) : piece;
+  }
+
+  /** The largest size of the picture's shape that fits, to a nanometre. */
+  private static PaperSize within(PaperSize space, PixelSize picture) {
+    long width = space.width().nanometres();
+    long height = Math.round(width / picture.aspect());
+    if (height > space.height().nanometres()) {
+      height = space.height().nanometres();
+      width = Math.min(width, Math.round(height * picture.aspect()));
+    }
+    return new PaperSize(new Length(Math.max(1, width)), new Length(Math.max(1, height)));
+  }
+}

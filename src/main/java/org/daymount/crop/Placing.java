@@ -1,0 +1,142 @@
+package org.daymount.crop;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.daymount.look.Face;
+import org.daymount.look.Looked;
+import org.daymount.unit.PaperSize;
+import org.daymount.unit.PixelBox;
+import org.daymount.unit.PixelSize;
+
+/**
+ * Where the largest window of a piece's shape goes. What has to be inside narrows the offsets in
+ * turn: faces, air above them, the subjects by weight; each only as far as those before it allow.
+ * Among the offsets left the one that keeps most of the interest wins, and among those that keep as
+ * much, the one that puts its middle on a third or the centre.
+ */
+final class Placing {
+  /** Faces at least this sure are never cut; low, because cutting one costs more than a border. */
+  static final double PROTECTED_FACE = 0.3;
+
+  private static final double SURE_SUBJECT = 0.5;
+  private static final double AS_MUCH = 0.002; // of all interest
+  private static final int STEPS = 2000; // offsets tried at most, evenly spread
+
+  private final Slide slide;
+  private final Interest interest;
+  private final List<Face> faces;
+  private final List<WeightedBox> sure;
+  private final FaceRoom room;
+  private final boolean holdsFaces;
+  private final boolean hasAir;
+  private final int offset;
+
+  Placing(Looked looked, PaperSize piece, CropSettings settings) {
+    PixelSize picture = looked.photo().size();
+    this.slide = Slide.of(picture, piece);
+    this.interest = new Interest(looked.measures(), picture, slide);
+    this.faces =
+        looked.measures().faces().stream().filter(f -> f.confidence() >= PROTECTED_FACE).toList();
+    this.sure =
+        WeightedBox.all(looked.measures(), picture).stream()
+            .filter(box -> box.subject().confidence() >= SURE_SUBJECT)
+            .toList();
+    this.room = new FaceRoom(picture, slide.at(0).size(), piece, settings);
+
+    Offsets allowed = Offsets.all(slide);
+    boolean all = true;
+    for (Face face : faces) {
+      Optional<Offsets> narrower = allowed.holding(slide.along(room.needed(face)), slide);
+      all &= narrower.isPresent();
+      allowed = narrower.orElse(allowed);
+    }
+    boolean air = true;
+    for (Face face : faces) {
+      Optional<Offsets> narrower = allowed.holding(slide.along(room.liked(face)), slide);
+      air &= narrower.isPresent();
+      allowed = narrower.orElse(allowed);
+    }
+    for (WeightedBox box : sure) {
+      allowed = allowed.holding(slide.along(box.box()), slide).orElse(allowed);
+    }
+    this.holdsFaces = all;
+    this.hasAir = air;
+    this.offset = best(allowed);
+  }
+
+  private int best(Offsets allowed) {
+    int step = Math.max(1, (allowed.last() - allowed.first()) / STEPS);
+    double most = 0;
+    for (int at = allowed.first(); at <= allowed.last(); at += step) {
+      most = Math.max(most, interest.kept(at));
+    }
+    int best = allowed.first();
+    double least = Double.POSITIVE_INFINITY;
+    for (int at = allowed.first(); at <= allowed.last(); at += step) {
+      if (interest.kept(at) >= most - AS_MUCH) {
+        double off = offBalance(at);
+        if (off < least) {
+          least = off;
+          best = at;
+        }
+      }
+    }
+    return best;
+  }
+
+  /** How far the interest's middle is from the nearest third or the centre, in windows. */
+  private double offBalance(int at) {
+    double middle = (interest.middle() - at) / slide.window();
+    return Math.min(
+        Math.abs(middle - 0.5), Math.min(Math.abs(middle - 1 / 3.0), Math.abs(middle - 2 / 3.0)));
+  }
+
+  PixelBox window() {
+    return slide.at(offset);
+  }
+
+  /** Whether every protected face is inside, with its room. */
+  boolean holdsFaces() {
+    return holdsFaces;
+  }
+
+  /** Whether every head has air above it. */
+  boolean hasAir() {
+    return hasAir;
+  }
+
+  List<Face> faces() {
+    return faces;
+  }
+
+  /** Share of the interest that is kept, 0 to 1. */
+  double kept() {
+    return interest.kept(offset);
+  }
+
+  /** What the picture is most about, when a detector is sure of it. */
+  Optional<WeightedBox> main() {
+    return sure.stream().findFirst();
+  }
+
+  /** How much of the main subject is inside, 0 to 1; 1 when there is none. */
+  double keptOfMain() {
+    Extent window = slide.along(window());
+    return main()
+        .map(box -> slide.along(box.box()).shareIn(window.start(), window.end()))
+        .orElse(1.0);
+  }
+
+  /** Which sides lose something, in words; empty when none does. */
+  Optional<String> sidesCut() {
+    List<String> sides = new ArrayList<>();
+    if (offset > 0) {
+      sides.add(slide.sideways() ? "left" : "top");
+    }
+    if (offset < slide.slack()) {
+      sides.add(slide.sideways() ? "right" : "bottom");
+    }
+    return sides.isEmpty() ? Optional.empty() : Optional.of(String.join(" and ", sides));
+  }
+}

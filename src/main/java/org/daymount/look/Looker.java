@@ -1,0 +1,115 @@
+package org.daymount.look;
+
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.daymount.image.Pictures;
+import org.daymount.photo.Photo;
+import org.daymount.problem.Problem;
+import org.daymount.problem.UnusablePicture;
+
+/** Looks at every photo once, several at a time. */
+public final class Looker {
+  /** Where decoded pictures come from. */
+  @FunctionalInterface
+  interface Source {
+    BufferedImage whole(Photo photo, int longEdge) throws UnusablePicture;
+  }
+
+  private final Source source;
+  private final Measurer measurer = new Measurer();
+
+  public Looker(Pictures pictures) {
+    this(pictures::whole);
+  }
+
+  Looker(Source source) {
+    this.source = source;
+  }
+
+  /**
+   * The first look: what the pixels alone say. At most {@code jobs} decoded pictures are held at
+   * any time; nothing of a picture but its measures outlives the look at it. The order of the
+   * photos is kept, whatever the number of jobs. A photo that cannot be decoded is a problem, not
+   * an end.
+   *
+   * @param eachDone called after each photo, never by two threads at once
+   */
+  public LookResult first(List<Photo> photos, int jobs, Runnable eachDone) {
+    Object turn = new Object();
+    ExecutorService workers = Executors.newFixedThreadPool(Math.max(1, jobs));
+    try {
+      List<Future<Outcome>> outcomes = new ArrayList<>();
+      for (Photo photo : photos) {
+        outcomes.add(
+            workers.submit(
+                () -> {
+                  Outcome outcome = look(photo);
+                  synchronized (turn) {
+                    eachDone.run();
+                  }
+                  return outcome;
+                }));
+      }
+      return collected(outcomes);
+    } finally {
+      workers.shutdownNow();
+    }
+  }
+
+  private sealed interface Outcome {}
+
+  private record Done(Looked looked) implements Outcome {}
+
+  private record Failed(Problem problem) implements Outcome {}
+
+  private Outcome look(Photo photo) {
+    BufferedImage picture;
+    try {
+      picture = source.whole(photo, Measurer.WORKING_EDGE);
+    } catch (UnusablePicture e) {
+      return new Failed(e.of(photo.file()));
+    } catch (RuntimeException e) { // a decoder that stumbles over one file must not end the run
+      return new Failed(
+          new Problem(
+              photo.file(),
+              Problem.Kind.UNREADABLE,
+              "cannot be decoded (" + e + "); open and save it again in another program"));
+    }
+    return new Done(new Looked(photo, measurer.measure(picture)));
+  }
+
+  private static LookResult collected(List<Future<Outcome>> outcomes) {
+    List<Looked> looked = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    for (Future<Outcome> future : outcomes) {
+      Outcome outcome = result(future);
+      if (outcome instanceof Done done) {
+        looked.add(done.looked());
+      } else if (outcome instanceof Failed failed) {
+        problems.add(failed.problem());
+      }
+    }
+    return new LookResult(looked, problems);
+  }
+
+  private static Outcome result(Future<Outcome> future) {
+    try {
+      return future.get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new CancellationException("stopped while looking at the photos");
+    } catch (ExecutionException e) {
+      // not a bad photo (those are outcomes) but a fault of ours or of the machine
+      if (e.getCause() instanceof Error error) {
+        throw error;
+      }
+      throw new IllegalStateException(e.getCause());
+    }
+  }
+}

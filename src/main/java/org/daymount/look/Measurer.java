@@ -1,0 +1,53 @@
+package org.daymount.look;
+
+import java.awt.image.BufferedImage;
+import java.util.Optional;
+import org.daymount.unit.PixelBox;
+import org.daymount.unit.PixelSize;
+
+/**
+ * Measures one decoded picture by its pixels alone. Pictures come in upright, as sRGB in
+ * TYPE_INT_RGB, and are left as they are.
+ */
+public final class Measurer {
+  /**
+   * Long edge in pixels at which sharpness, clarity and light are measured. A larger picture is
+   * averaged down to it first; a smaller one is measured as it is.
+   */
+  public static final int WORKING_EDGE = 1024;
+
+  private static final int SMALL_EDGE = 160; // for the subject map and the fingerprint
+
+  private static final int REACH = 4; // pixels around one that its blurred Laplacian depends on
+
+  /** Everything but the close look. */
+  public Measures measure(BufferedImage picture) {
+    PixelSize size = new PixelSize(picture.getWidth(), picture.getHeight());
+    Plane luma = Rgb.of(picture, size.within(WORKING_EDGE)).luma();
+    Rgb small = Rgb.of(picture, size.within(SMALL_EDGE));
+    SubjectMap map = SubjectMapper.map(small);
+    return new Measures(
+        Sharpness.of(luma).weighted(map),
+        Clarity.of(luma),
+        Exposure.of(luma),
+        Fingerprinter.of(small),
+        map,
+        Optional.empty());
+  }
+
+  /**
+   * The sharpness inside one box, at the scale of the picture given: compare it only between
+   * pictures of one burst, decoded to the same size. For the close look at a face or a subject.
+   *
+   * @param box in pixels of {@code picture}; what lies outside does not count
+   */
+  public double sharpnessIn(BufferedImage picture, PixelBox box) {
+    PixelSize size = new PixelSize(picture.getWidth(), picture.getHeight());
+    PixelBox part = box.within(size);
+    PixelBox seen = part.grown(REACH, REACH, REACH, REACH).within(size);
+    BufferedImage cut = picture.getSubimage(seen.x(), seen.y(), seen.width(), seen.height());
+    PixelBox there =
+        new PixelBox(part.x() - seen.x(), part.y() - seen.y(), part.width(), part.height());
+    return Sharpness.of(Rgb.of(cut, seen.size()).luma()).inside(there);
+  }
+}

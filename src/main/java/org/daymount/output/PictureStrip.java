@@ -1,0 +1,41 @@
+package org.daymount.output;
+
+import java.util.Base64;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.Map;
+import org.daymount.image.Pictures;
+import org.daymount.image.Previews;
+import org.daymount.photo.Photo;
+import org.daymount.photo.PhotoFile;
+import org.daymount.problem.UnusablePicture;
+
+/** Small copies of photos as data addresses, so that a page needs nothing beside itself. */
+final class PictureStrip {
+  private static final double QUALITY = 0.72;
+
+  private final Pictures pictures;
+  private final Map<Key, Optional<String>> made = new ConcurrentHashMap<>();
+
+  private record Key(PhotoFile file, int longEdge) {}
+
+  PictureStrip(Pictures pictures) {
+    this.pictures = pictures;
+  }
+
+  /** Empty when the photo can no longer be read. */
+  Optional<String> dataAddress(Photo photo, int longEdge) {
+    return made.computeIfAbsent(
+        new Key(photo.file(), longEdge), key -> make(photo, longEdge));
+  }
+
+  private Optional<String> make(Photo photo, int longEdge) {
+    try {
+      byte[] jpeg =
+          Previews.jpeg(pictures.whole(photo, longEdge * 2), longEdge, QUALITY);
+      return Optional.of("data:image/jpeg;base64," + Base64.getEncoder().encodeToString(jpeg));
+    } catch (UnusablePicture e) {
+      return Optional.empty();
+    }
+  }
+}

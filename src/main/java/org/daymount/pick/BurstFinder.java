@@ -1,0 +1,82 @@
+package org.daymount.pick;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.daymount.look.Fingerprint;
+import org.daymount.look.Looked;
+import org.daymount.photo.Photo;
+
+/**
+ * Groups the photos of one day that show the same picture. A photo joins the group of any earlier
+ * one it is like, so a burst that drifts stays one burst (Cooper et al. 2005 group by time and
+ * likeness in the same way).
+ */
+public final class BurstFinder {
+  /** Photos at most this far apart may differ more. Both ends count. */
+  public static final Duration AT_ONCE = Duration.ofSeconds(10);
+
+  private static final Comparator<Looked> BY_TIME =
+      Comparator.comparing(
+              (Looked looked) -> looked.photo().taken().local().orElse(LocalDateTime.MAX))
+          .thenComparing(looked -> looked.photo().file());
+
+  /**
+   * Every photo is in exactly one group; groups are ordered by their first photo. The ids do not
+   * depend on the order in which the photos are given.
+   *
+   * @param photos of that day; copies should be left out first
+   */
+  public List<Burst> find(LocalDate day, List<Looked> photos) {
+    List<Looked> inOrder = photos.stream().sorted(BY_TIME).toList();
+    List<List<Looked>> groups = new ArrayList<>();
+    for (Looked looked : inOrder) {
+      join(looked, groups);
+    }
+    groups.sort(Comparator.comparing(group -> group.get(0), BY_TIME));
+    List<Burst> bursts = new ArrayList<>();
+    int number = 0;
+    for (List<Looked> group : groups) {
+      bursts.add(
+          group.size() == 1
+              ? new Burst(Optional.empty(), group)
+              : new Burst(Optional.of(day + "/" + ++number), group));
+    }
+    return List.copyOf(bursts);
+  }
+
+  /** Puts the photo with all groups it is like, which become one. */
+  private static void join(Looked looked, List<List<Looked>> groups) {
+    List<Looked> joined = new ArrayList<>();
+    for (List<Looked> group : List.copyOf(groups)) {
+      if (group.stream().anyMatch(member -> alike(member, looked))) {
+        joined.addAll(group);
+        groups.remove(group);
+      }
+    }
+    joined.add(looked);
+    joined.sort(BY_TIME);
+    groups.add(joined);
+  }
+
+  private static boolean alike(Looked a, Looked b) {
+    Fingerprint one = a.measures().fingerprint();
+    Fingerprint two = b.measures().fingerprint();
+    return SamePicture.anyTime(one, two)
+        || takenAtOnce(a.photo(), b.photo()) && SamePicture.atOnce(one, two);
+  }
+
+  /** A guessed time proves nothing: files copied together share it. */
+  private static boolean takenAtOnce(Photo a, Photo b) {
+    return a.taken().from().isTrusted()
+        && b.taken().from().isTrusted()
+        && Duration.between(a.taken().local().orElseThrow(), b.taken().local().orElseThrow())
+                .abs()
+                .compareTo(AT_ONCE)
+            <= 0;
+  }
+}

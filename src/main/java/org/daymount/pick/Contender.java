@@ -1,0 +1,19 @@
+package org.daymount.pick;
+
+import java.util.List;
+import org.daymount.look.Looked;
+
+/**
+ * A picture that may become a day's hero: the best frame of its burst, or a picture taken once.
+ *
+ * @param alike the other frames of the burst, best first
+ */
+public record Contender(Looked looked, List<Looked> alike) {
+  public Contender {
+    alike = List.copyOf(alike);
+  }
+
+  public int burstSize() {
+    return 1 + alike.size();
+  }
+}

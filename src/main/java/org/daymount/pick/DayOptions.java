@@ -1,0 +1,120 @@
+package org.daymount.pick;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.daymount.album.DayPage;
+import org.daymount.album.Space;
+import org.daymount.pick.BestAssignment.Assignment;
+
+/**
+ * The good ways to fill one day's spaces, best first. Each space holds its trials with every
+ * contender; a space that a person has settled has only that one.
+ */
+final class DayOptions {
+  private static final int KEPT = 12; // ways per day that the month may choose between
+  private static final double SAME_ON_ONE_PAGE = 0.9;
+
+  private final DayPage page;
+  private final List<Contender> contenders;
+  private final List<List<SpaceTrial>> trials;
+  private final List<Way> ways;
+
+  /**
+   * One way to fill the day.
+   *
+   * @param heroes per space
+   * @param worth sum of scores less what pictures nearly the same on one page cost
+   */
+  record Way(List<Optional<SpaceTrial>> heroes, double worth) {
+    Way {
+      heroes = List.copyOf(heroes);
+    }
+
+    List<SpaceTrial> filled() {
+      return heroes.stream().flatMap(Optional::stream).toList();
+    }
+  }
+
+  DayOptions(
+      DayPage page, List<Contender> contenders, PersonsChoice choices, PickSettings settings) {
+    this.page = page;
+    this.contenders = List.copyOf(contenders);
+    this.trials = new ArrayList<>();
+    List<Optional<SpaceTrial>> settled = new ArrayList<>();
+    for (int i = 0; i < page.spaces().size(); i++) {
+      Space space = page.spaces().get(i);
+      trials.add(contenders.stream().map(c -> SpaceTrial.best(c, space, settings)).toList());
+      settled.add(settledBy(choices, i, space, settings));
+    }
+    this.ways = waysToFill(settled);
+  }
+
+  DayPage page() {
+    return page;
+  }
+
+  List<Contender> contenders() {
+    return contenders;
+  }
+
+  List<SpaceTrial> trials(int space) {
+    return trials.get(space);
+  }
+
+  List<Way> ways() {
+    return ways;
+  }
+
+  private Optional<SpaceTrial> settledBy(
+      PersonsChoice choices, int index, Space space, PickSettings settings) {
+    return choices
+        .of(page.day(), index)
+        .filter(chosen -> chosen.looked().isPresent())
+        .map(chosen -> PersonsTrial.of(chosen, space, settings));
+  }
+
+  private List<Way> waysToFill(List<Optional<SpaceTrial>> settled) {
+    int spaces = settled.size();
+    double[][] worth = new double[spaces][contenders.size()];
+    for (int i = 0; i < spaces; i++) {
+      for (int j = 0; j < contenders.size(); j++) {
+        SpaceTrial trial = trials.get(i).get(j);
+        boolean free = settled.get(i).isEmpty() && !isSettledElsewhere(contenders.get(j), settled);
+        worth[i][j] = free && trial.isAcceptable() ? trial.score().total() : Double.NaN;
+      }
+    }
+    List<Way> found = new ArrayList<>();
+    for (Assignment assignment : BestAssignment.ranked(worth, KEPT)) {
+      List<Optional<SpaceTrial>> heroes = new ArrayList<>();
+      for (int i = 0; i < spaces; i++) {
+        int column = assignment.columns().get(i);
+        heroes.add(
+            settled.get(i).isPresent() || column == BestAssignment.NONE
+                ? settled.get(i)
+                : Optional.of(trials.get(i).get(column)));
+      }
+      found.add(new Way(heroes, assignment.worth() - samenessOnPage(heroes)));
+    }
+    found.sort((a, b) -> Double.compare(b.worth(), a.worth()));
+    return List.copyOf(found);
+  }
+
+  private static boolean isSettledElsewhere(
+      Contender contender, List<Optional<SpaceTrial>> settled) {
+    return settled.stream()
+        .flatMap(Optional::stream)
+        .anyMatch(trial -> trial.looked().photo().equals(contender.looked().photo()));
+  }
+
+  private static double samenessOnPage(List<Optional<SpaceTrial>> heroes) {
+    List<SpaceTrial> filled = heroes.stream().flatMap(Optional::stream).toList();
+    double sum = 0;
+    for (int i = 0; i < filled.size(); i++) {
+      for (int j = i + 1; j < filled.size(); j++) {
+        sum += SAME_ON_ONE_PAGE * Alike.between(filled.get(i).looked(), filled.get(j).looked());
+      }
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,63 @@
+package org.daymount.pick;
+
+import java.util.List;
+import org.daymount.album.Space;
+import org.daymount.crop.Crop;
+import org.daymount.crop.Cropper;
+import org.daymount.unit.Direction;
+import org.daymount.unit.PaperSize;
+import org.daymount.unit.PixelBox;
+import org.daymount.unit.Ppi;
+
+/** A photo, and perhaps a crop, that a person chose for a space. */
+final class PersonsTrial {
+  private PersonsTrial() {}
+
+  static SpaceTrial of(PersonsChoice.Chosen chosen, Space space, PickSettings settings) {
+    Contender contender = new Contender(chosen.looked().orElseThrow(), List.of());
+    if (chosen.direction().isEmpty() && chosen.window().isEmpty()) {
+      return SpaceTrial.best(contender, space, settings);
+    }
+    Direction way =
+        chosen
+            .direction()
+            .orElseGet(() -> nearestWay(space, chosen.window().orElseThrow()));
+    if (chosen.window().isEmpty()) {
+      return SpaceTrial.in(contender, space, way, settings);
+    }
+    PaperSize piece = space.pieceSize(way);
+    PixelBox window =
+        exactAspect(
+            chosen.window().get().within(chosen.looked().get().photo().size()), piece.aspect());
+    Ppi ppi = Ppi.of(window.width(), piece.width());
+    List<String> reasons =
+        ppi.isBelow(settings.crop().minimum())
+            ? List.of("prints at only " + ppi + ", below " + settings.crop().minimum())
+            : List.of();
+    return SpaceTrial.of(
+        contender,
+        way,
+        new Crop(window, piece, piece, Crop.Fit.FILL, ppi, 1, reasons),
+        settings);
+  }
+
+  private static Direction nearestWay(Space space, PixelBox window) {
+    Direction seen = window.size().direction();
+    return space.ways().contains(seen) ? seen : space.ways().get(0);
+  }
+
+  /** The largest window of the exact aspect inside the one the person drew, about its centre. */
+  private static PixelBox exactAspect(PixelBox drawn, double aspect) {
+    int width = drawn.width();
+    int height = (int) Math.round(width / aspect);
+    if (height > drawn.height()) {
+      height = drawn.height();
+      width = Math.max(1, (int) Math.round(height * aspect));
+    }
+    return new PixelBox(
+        drawn.x() + (drawn.width() - width) / 2,
+        drawn.y() + (drawn.height() - height) / 2,
+        width,
+        Math.max(1, height));
+  }
+}

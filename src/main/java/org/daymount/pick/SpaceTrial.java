@@ -1,0 +1,61 @@
+package org.daymount.pick;
+
+import java.util.List;
+import java.util.Optional;
+import org.daymount.album.Space;
+import org.daymount.crop.Crop;
+import org.daymount.crop.Cropper;
+import org.daymount.look.Looked;
+import org.daymount.unit.Direction;
+import org.daymount.unit.Length;
+import org.daymount.unit.PaperSize;
+
+/** One photo tried in one space, in every way the space may lie. */
+record SpaceTrial(Contender contender, Direction way, Crop crop, Score score) {
+  /** A print smaller than this on its short side is not a picture of the day any more. */
+  private static final Length SMALLEST_PRINT = Length.inches(1);
+
+  /** The way that scores best; the space's first way wins a tie. */
+  static SpaceTrial best(Contender contender, Space space, PickSettings settings) {
+    SpaceTrial best = null;
+    for (Direction way : space.ways()) {
+      SpaceTrial trial = in(contender, space, way, settings);
+      if (best == null || trial.score.total() > best.score.total()) {
+        best = trial;
+      }
+    }
+    return best;
+  }
+
+  static SpaceTrial in(Contender contender, Space space, Direction way, PickSettings settings) {
+    Crop crop = Cropper.crop(contender.looked(), space.pieceSize(way), settings.crop());
+    return of(contender, way, crop, settings);
+  }
+
+  static SpaceTrial of(Contender contender, Direction way, Crop crop, PickSettings settings) {
+    Score score = Scorer.score(contender.looked(), crop, settings.crop().wanted());
+    return new SpaceTrial(contender, way, crop, score);
+  }
+
+  boolean isAcceptable() {
+    PaperSize picture = crop.picture();
+    return !SMALLEST_PRINT.isLongerThan(picture.width().min(picture.height()));
+  }
+
+  Looked looked() {
+    return contender.looked();
+  }
+
+  Candidate candidate(List<String> reasons, Optional<Score.Part> extra) {
+    Score sum =
+        extra
+            .map(
+                part ->
+                    new Score(
+                        java.util.stream.Stream.concat(
+                                score.parts().stream(), java.util.stream.Stream.of(part))
+                            .toList()))
+            .orElse(score);
+    return new Candidate(looked(), crop, sum, reasons);
+  }
+}
