@@ -37,7 +37,7 @@ public final class SheetsPdf {
    * @throws IllegalArgumentException when a sheet's file is missing
    */
   public byte[] write(Month month, Map<String, byte[]> jpegs) throws IOException {
-    try (PdfFile pdf = new PdfFile(month, Words.month(month.month()) + ": sheets to print")) {
+    try (PdfFile pdf = new PdfFile(month, DayWords.month(month.month()) + ": sheets to print")) {
       PdfPictures pictures = new PdfPictures(pdf.document());
       Map<MonthSheet, PDImageXObject> images = new LinkedHashMap<>();
       for (MonthSheet sheet : month.sheets()) {
@@ -107,7 +107,7 @@ public final class SheetsPdf {
           put(group.get(i), images.get(group.get(i)), place, paper, stream);
           CutMarks.draw(place, paper, stream);
         }
-        ruler.draw(grid.get().foot(), Words.month(month.month()) + " · " + names(group));
+        ruler.draw(grid.get().foot(), DayWords.month(month.month()) + " · " + names(group));
       }
       page.setTrimBox(
           group.size() == 1 ? rectangle(grid.get().place(0), paper) : page.getMediaBox());
