@@ -37,6 +37,11 @@ record Bursts(Map<LocalDate, List<Burst>> byDay) {
     return new Bursts(byDay);
   }
 
+  /** Photos that nobody compares with each other, as if they were one day's. */
+  static Bursts ofSingles(List<Burst> singles) {
+    return new Bursts(singles.isEmpty() ? Map.of() : Map.of(LocalDate.EPOCH, singles));
+  }
+
   List<Burst> all() {
     List<Burst> all = new ArrayList<>();
     byDay.values().forEach(all::addAll);

@@ -3,7 +3,9 @@ package org.daymount.pipeline;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,6 +45,14 @@ final class CloseLookStage {
   CloseLooks look(Bursts bursts) {
     Set<Burst> promising = new HashSet<>();
     bursts.byDay().values().forEach(day -> promising.addAll(promising(day)));
+    return look(bursts, promising);
+  }
+
+  CloseLooks lookAtAll(Bursts bursts) {
+    return look(bursts, new HashSet<>(bursts.all()));
+  }
+
+  private CloseLooks look(Bursts bursts, Set<Burst> promising) {
     if (promising.isEmpty()) {
       return looks(bursts, Map.of(), Optional.empty());
     }
@@ -60,7 +70,7 @@ final class CloseLookStage {
     CloseLooker looker = new CloseLooker(pictures, detectors);
     ExecutorService workers = Executors.newFixedThreadPool(jobs);
     try {
-      Map<Burst, Future<List<Looked>>> running = new java.util.LinkedHashMap<>();
+      Map<Burst, Future<List<Looked>>> running = new LinkedHashMap<>();
       for (Burst burst : all) {
         if (promising.contains(burst)) {
           running.put(
@@ -73,7 +83,7 @@ final class CloseLookStage {
                   }));
         }
       }
-      Map<Burst, List<Looked>> seen = new java.util.HashMap<>();
+      Map<Burst, List<Looked>> seen = new HashMap<>();
       for (Map.Entry<Burst, Future<List<Looked>>> entry : running.entrySet()) {
         seen.put(entry.getKey(), entry.getValue().get());
       }
