@@ -85,10 +85,14 @@ final class SheetCover {
     for (int[] pattern : patterns) {
       dearest = Math.max(dearest, worth(prices, pattern));
     }
-    return dearest == 0 ? 0 : -Math.floorDiv(-worth(prices, demand), dearest);
+    return dearest == 0 ? 0 : ceilingOf(worth(prices, demand), dearest);
   }
 
-  private static long worth(long[] prices, int[] counts) {
+  static long ceilingOf(long number, long by) {
+    return -Math.floorDiv(-number, by);
+  }
+
+  static long worth(long[] prices, int[] counts) {
     long sum = 0;
     for (int kind = 0; kind < counts.length; kind++) {
       sum = Math.addExact(sum, Math.multiplyExact(prices[kind], (long) counts[kind]));
@@ -109,7 +113,7 @@ final class SheetCover {
   }
 
   /** The dual programme: the dearest prices at which no pattern is worth more than one sheet. */
-  private long[] prices(int[] demand) {
+  long[] prices(int[] demand) {
     ExpressionsBasedModel model = new ExpressionsBasedModel(options());
     List<Variable> prices = new ArrayList<>();
     for (int kind = 0; kind < demand.length; kind++) {

@@ -31,10 +31,16 @@ public final class SheetPacker {
     }
     Order order = Order.of(pieces);
     SheetKinds wanted = order.kinds(settings.sheet());
-    Optional<List<Pattern>> patterns = PatternFinder.all(wanted, MOST_COMBINATIONS);
-    return patterns.isPresent()
-        ? byProgramme(order, wanted, patterns.get(), settings)
-        : byFirstFit(order, wanted, settings);
+    Optional<List<Pattern>> all = PatternFinder.all(wanted, MOST_COMBINATIONS);
+    if (all.isPresent()) {
+      return byProgramme(order, wanted, new PatternsAsNeeded(all.get(), 0), settings);
+    }
+    List<Pattern> largestFirst = FirstFit.pack(wanted);
+    PatternsAsNeeded some = PatternsAsNeeded.from(largestFirst, wanted);
+    Packing packing = byProgramme(order, wanted, some, settings);
+    return packing.sheets().size() <= largestFirst.size()
+        ? packing
+        : asPlaced(order, largestFirst, some.atLeast(), settings);
   }
 
   private static void requireFits(Piece piece, PaperSize sheet) {
@@ -46,34 +52,27 @@ public final class SheetPacker {
   }
 
   private static Packing byProgramme(
-      Order order, SheetKinds wanted, List<Pattern> patterns, SheetSettings settings) {
+      Order order, SheetKinds wanted, PatternsAsNeeded from, SheetSettings settings) {
+    List<Pattern> patterns = from.patterns();
     SheetCover cover = new SheetCover(patterns.stream().map(Pattern::counts).toList());
     SheetCover.Cover answer = cover.fewest(wanted.demand());
     List<SheetSequence.Step> steps =
         new SheetSequence(patterns, cover, answer.prices()).inOrder(order.ranks(), answer.times());
     List<Sheet> sheets = order.fill(steps, settings);
-    boolean fewest = answer.fewest() || sheets.size() <= answer.atLeast();
-    return new Packing(sheets, fewest, how(sheets.size(), fewest, answer.atLeast()));
-  }
-
-  private static Packing byFirstFit(Order order, SheetKinds wanted, SheetSettings settings) {
-    List<SheetSequence.Step> steps =
-        FirstFit.pack(wanted).stream()
-            .map(pattern -> new SheetSequence.Step(pattern, pattern.counts()))
-            .toList();
-    List<Sheet> sheets = order.fill(steps, settings);
-    long atLeast = byArea(wanted);
-    boolean fewest = sheets.size() <= atLeast;
+    // The programme knows the patterns it was given; only if those are all is its word final.
+    boolean all = from.atLeast() == 0;
+    long atLeast = all ? answer.atLeast() : from.atLeast();
+    boolean fewest = all && answer.fewest() || sheets.size() <= atLeast;
     return new Packing(sheets, fewest, how(sheets.size(), fewest, atLeast));
   }
 
-  private static long byArea(SheetKinds wanted) {
-    double area = 0;
-    for (int kind = 0; kind < wanted.demand().length; kind++) {
-      area += (double) wanted.kinds().get(kind).area() * wanted.demand()[kind];
-    }
-    // A hair less, so that rounding can only make the bound weaker.
-    return (long) Math.ceil(area / ((double) wanted.width() * wanted.height()) - 1e-9);
+  private static Packing asPlaced(
+      Order order, List<Pattern> bySheet, long atLeast, SheetSettings settings) {
+    List<SheetSequence.Step> steps =
+        bySheet.stream().map(pattern -> new SheetSequence.Step(pattern, pattern.counts())).toList();
+    List<Sheet> sheets = order.fill(steps, settings);
+    boolean fewest = sheets.size() <= atLeast;
+    return new Packing(sheets, fewest, how(sheets.size(), fewest, atLeast));
   }
 
   private static String how(int sheets, boolean fewest, long atLeast) {
