@@ -74,7 +74,9 @@ final class DaysCommand extends SurroundedCommand {
           Locale.ROOT,
           "%-15s  %s%n",
           photoDay.day().format(day),
-          taken.isEmpty() ? "nothing" : taken.size() + (taken.size() == 1 ? " picture" : " pictures"));
+          taken.isEmpty()
+              ? "nothing"
+              : taken.size() + (taken.size() == 1 ? " picture" : " pictures"));
       for (Photo photo : taken) {
         out.printf(
             Locale.ROOT,
@@ -90,7 +92,11 @@ final class DaysCommand extends SurroundedCommand {
 
   private static String time(Taken taken) {
     return taken.hourKnown()
-        ? taken.local().orElseThrow().toLocalTime().truncatedTo(ChronoUnit.SECONDS)
+        ? taken
+            .local()
+            .orElseThrow()
+            .toLocalTime()
+            .truncatedTo(ChronoUnit.SECONDS)
             .format(DateTimeFormatter.ofPattern("HH:mm:ss"))
         : "        ";
   }

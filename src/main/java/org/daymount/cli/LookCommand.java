@@ -47,7 +47,8 @@ final class LookCommand extends SurroundedCommand {
   @Option(
       names = "--draw",
       paramLabel = "FILE",
-      description = "Writes the picture with the boxes and crops drawn on it, as a JPEG; one photo only.")
+      description =
+          "Writes the picture with the boxes and crops drawn on it, as a JPEG; one photo only.")
   Path draw;
 
   @Mixin TalkOptions talk;
@@ -100,8 +101,7 @@ final class LookCommand extends SurroundedCommand {
       throw new ParameterException(
           spec.commandLine(), "--draw would replace the photo itself; name another file");
     }
-    byte[] jpeg =
-        new LookDrawing(pictures).jpeg(all.get(0).looked().get(), all.get(0).crops());
+    byte[] jpeg = new LookDrawing(pictures).jpeg(all.get(0).looked().get(), all.get(0).crops());
     Files.write(target, jpeg);
     around.err().println("drawn: " + draw);
   }
@@ -158,10 +158,7 @@ final class LookCommand extends SurroundedCommand {
       line(out, "face", box(face.box()) + ", " + number(face.confidence()) + " sure");
     }
     for (Subject subject : measures.subjects()) {
-      line(
-          out,
-          subject.what(),
-          box(subject.box()) + ", " + number(subject.confidence()) + " sure");
+      line(out, subject.what(), box(subject.box()) + ", " + number(subject.confidence()) + " sure");
     }
   }
 

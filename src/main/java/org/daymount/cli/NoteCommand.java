@@ -27,10 +27,7 @@ final class NoteCommand extends SurroundedCommand {
 
   @Override
   public Integer call() {
-    YearMonth wanted =
-        month != null
-            ? month
-            : YearMonth.from(around.today().minusDays(14));
+    YearMonth wanted = month != null ? month : YearMonth.from(around.today().minusDays(14));
     around.out().print(NoteWriter.blank(wanted));
     return ExitCode.DONE;
   }

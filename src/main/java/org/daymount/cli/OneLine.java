@@ -9,7 +9,8 @@ final class OneLine {
     text.codePoints()
         .forEach(
             c -> {
-              boolean steers = Character.isISOControl(c) || Character.getType(c) == Character.FORMAT;
+              boolean steers =
+                  Character.isISOControl(c) || Character.getType(c) == Character.FORMAT;
               if (steers && c != 0x200D) { // joins the parts of one emoji
                 line.append(String.format("\\u%04x", c));
               } else {

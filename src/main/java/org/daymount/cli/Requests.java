@@ -55,7 +55,9 @@ final class Requests {
     }
   }
 
-  /** The folders and files named, as they were typed, so that month.json reads the same anywhere. */
+  /**
+   * The folders and files named, as they were typed, so that month.json reads the same anywhere.
+   */
   static List<Path> photos(CommandSpec spec, Surroundings around, PhotoOptions options) {
     for (Path path : options.photos) {
       if (!Files.exists(around.here().resolve(path))) {
@@ -95,7 +97,9 @@ final class Requests {
       if (!Files.isRegularFile(around.here().resolve(pages.note))) {
         throw new ParameterException(
             spec.commandLine(),
-            "there is no note " + pages.note + "; 'daymount note --month 2026-06' writes one to"
+            "there is no note "
+                + pages.note
+                + "; 'daymount note --month 2026-06' writes one to"
                 + " fill in");
       }
       return Optional.of(pages.note);

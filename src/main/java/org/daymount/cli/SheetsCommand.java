@@ -62,7 +62,11 @@ final class SheetsCommand extends SurroundedCommand {
   public Integer call() throws IOException {
     Request request =
         Requests.of(
-            spec, around, photos, pages, Optional.ofNullable(out).map(o -> o.resolve("choices.json")));
+            spec,
+            around,
+            photos,
+            pages,
+            Optional.ofNullable(out).map(o -> o.resolve("choices.json")));
     Progress progress =
         talk.quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
     Pictures pictures = new Pictures();
@@ -70,7 +74,9 @@ final class SheetsCommand extends SurroundedCommand {
     Told told = new Told(around, talk);
     told.warnings(month);
     if (talk.strict && told.anyWarning(month)) {
-      around.err().println("error: there are warnings, and --strict was asked for; nothing was written");
+      around
+          .err()
+          .println("error: there are warnings, and --strict was asked for; nothing was written");
       return ExitCode.FAILED;
     }
     MonthJson json = new MonthJson(Version.tool());
@@ -101,9 +107,15 @@ final class SheetsCommand extends SurroundedCommand {
       print.println("written to " + folder + " (" + changed.size() + " files new or changed):");
     }
     print.println("  " + folder.resolve("index.html") + "   the month at a glance: open it first");
-    print.println("  " + folder.resolve("sheets") + "       " + month.sheets().size() + " pictures for a lab or printer");
+    print.println(
+        "  "
+            + folder.resolve("sheets")
+            + "       "
+            + month.sheets().size()
+            + " pictures for a lab or printer");
     print.println("  " + folder.resolve("sheets.pdf") + "   the same at true size");
-    print.println("  " + folder.resolve("guide.pdf") + "    how to cut and mount them, and what is missing");
+    print.println(
+        "  " + folder.resolve("guide.pdf") + "    how to cut and mount them, and what is missing");
     print.println("  " + folder.resolve("month.json") + "   everything as data");
   }
 }

@@ -42,8 +42,8 @@ record Surroundings(
   }
 
   /**
-   * Up to Java 21 a console means that input and output are both a terminal; from 22 there is always
-   * one, and it says itself whether it is.
+   * Up to Java 21 a console means that input and output are both a terminal; from 22 there is
+   * always one, and it says itself whether it is.
    */
   private static boolean isTerminal() {
     Console console = System.console();

@@ -34,8 +34,7 @@ public final class LookDrawing {
   public byte[] jpeg(Looked looked, List<Crop> crops) throws UnusablePicture {
     BufferedImage picture = pictures.whole(looked.photo(), LONG_EDGE);
     Graphics2D graphics = picture.createGraphics();
-    graphics.setRenderingHint(
-        RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     double scale = picture.getWidth() / (double) looked.photo().size().width();
     for (Crop crop : crops) {
       float width = crop.piece().squareInches() > 20 ? 5 : 2.5f;

@@ -18,9 +18,7 @@ final class PersonsTrial {
       return SpaceTrial.best(contender, space, settings);
     }
     Direction way =
-        chosen
-            .direction()
-            .orElseGet(() -> nearestWay(space, chosen.window().orElseThrow()));
+        chosen.direction().orElseGet(() -> nearestWay(space, chosen.window().orElseThrow()));
     if (chosen.window().isEmpty()) {
       return SpaceTrial.in(contender, space, way, settings);
     }
@@ -34,10 +32,7 @@ final class PersonsTrial {
             ? List.of("prints at only " + ppi + ", below " + settings.crop().minimum())
             : List.of();
     return SpaceTrial.of(
-        contender,
-        way,
-        new Crop(window, piece, piece, Crop.Fit.FILL, ppi, 1, reasons),
-        settings);
+        contender, way, new Crop(window, piece, piece, Crop.Fit.FILL, ppi, 1, reasons), settings);
   }
 
   private static Direction nearestWay(Space space, PixelBox window) {

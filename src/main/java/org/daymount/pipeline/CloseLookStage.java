@@ -25,8 +25,8 @@ import org.daymount.pick.BurstWinner;
 import org.daymount.pick.Contender;
 
 /**
- * Looks for faces and subjects where it can still change a pick: in the most promising bursts of each
- * day, and in the most promising frames of each burst. The others keep their first look.
+ * Looks for faces and subjects where it can still change a pick: in the most promising bursts of
+ * each day, and in the most promising frames of each burst. The others keep their first look.
  */
 final class CloseLookStage {
   private static final int BURSTS_A_DAY = 8;

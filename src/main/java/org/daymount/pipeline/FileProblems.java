@@ -28,7 +28,8 @@ final class FileProblems {
               why ->
                   problems.putIfAbsent(
                       photo.file(),
-                      new Problem(photo.file(), Problem.Kind.SCREENSHOT, "a picture of a screen: " + why)));
+                      new Problem(
+                          photo.file(), Problem.Kind.SCREENSHOT, "a picture of a screen: " + why)));
     }
     add(problems, days.problems());
     return problems;

@@ -76,16 +76,14 @@ final class MonthAssembler {
             ingested.unmatchedClocks());
   }
 
-  Month assemble(
-      YearMonth month, List<DayPick> picks, PieceMaker pieces, Packing packing) {
+  Month assemble(YearMonth month, List<DayPick> picks, PieceMaker pieces, Packing packing) {
     List<MonthDay> days = new ArrayList<>();
     for (DayPick pick : picks) {
       days.add(day(pick, pieces.labels(pick.page().day())));
     }
     List<MonthSheet> sheets = sheets(packing, pieces.content());
     List<Warning> warnings = warnings(days, packing);
-    return new Month(
-        month, request.settings(), photos(usedIn(picks)), days, sheets, warnings);
+    return new Month(month, request.settings(), photos(usedIn(picks)), days, sheets, warnings);
   }
 
   private static MonthDay day(DayPick pick, List<List<String>> labels) {
@@ -159,7 +157,9 @@ final class MonthAssembler {
     List<Warning> warnings = new ArrayList<>();
     close.without().ifPresent(why -> warnings.add(general("no-detectors", why)));
     for (String model : found.unmatchedClocks) {
-      warnings.add(general("clock", "no photo was taken with a " + model + "; look at the spelling in --clock"));
+      warnings.add(
+          general(
+              "clock", "no photo was taken with a " + model + "; look at the spelling in --clock"));
     }
     warnings.addAll(album.warnings());
     for (MonthDay day : days) {

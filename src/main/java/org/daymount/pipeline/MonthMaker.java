@@ -23,8 +23,8 @@ import org.daymount.sheet.SheetPacker;
 import org.daymount.sheet.SheetSettings;
 
 /**
- * The whole decision, from folders to a finished month; nothing is written. Read {@link #make} first:
- * it is the order of everything.
+ * The whole decision, from folders to a finished month; nothing is written. Read {@link #make}
+ * first: it is the order of everything.
  */
 public final class MonthMaker {
   private final Pictures pictures;
@@ -42,7 +42,7 @@ public final class MonthMaker {
     Ingested found = read(request);
     Days days = new DaySorter().sort(found.photos(), request.daySettings());
     YearMonth month = days.month().orElseThrow(() -> NothingToDo.noDatedPhoto(request, found));
-    AlbumPages album = AlbumPages.read(request, month, days);
+    AlbumPages album = AlbumPages.read(request, month);
     Copies copies = Copies.exact(found.photos());
     LookResult firstLook = firstLook(request, days, copies);
     copies = copies.andSmaller(firstLook.looked());

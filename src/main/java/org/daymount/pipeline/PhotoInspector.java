@@ -89,7 +89,8 @@ public final class PhotoInspector {
   }
 
   private static Bursts alone(List<Looked> looked) {
-    return Bursts.ofSingles(looked.stream().map(l -> new Burst(Optional.empty(), List.of(l))).toList());
+    return Bursts.ofSingles(
+        looked.stream().map(l -> new Burst(Optional.empty(), List.of(l))).toList());
   }
 
   private static List<Inspected> inspected(

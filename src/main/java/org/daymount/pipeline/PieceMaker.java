@@ -19,9 +19,9 @@ import org.daymount.sheet.PieceSplitter;
 import org.daymount.unit.PaperSize;
 
 /**
- * Turns picks and story cards into pieces to be cut, in the order of the days. A piece is named by its
- * day and a letter, {@code 07a}; a part of one that needs several sheets by a number more; a card by
- * {@code s}.
+ * Turns picks and story cards into pieces to be cut, in the order of the days. A piece is named by
+ * its day and a letter, {@code 07a}; a part of one that needs several sheets by a number more; a
+ * card by {@code s}.
  */
 final class PieceMaker {
   private final PaperSize sheet;
@@ -93,7 +93,8 @@ final class PieceMaker {
   /** a to r, then t to z: s is a card's. Beyond that, letters double. */
   private static String letter(int space) {
     String letters = "abcdefghijklmnopqrtuvwxyz";
-    return letters.substring(space % letters.length(), space % letters.length() + 1)
+    return letters
+        .substring(space % letters.length(), space % letters.length() + 1)
         .repeat(1 + space / letters.length());
   }
 }

@@ -17,8 +17,9 @@ import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 
 /**
- * The second look, at photos that may still become a hero: faces and subjects, and how sharp they are.
- * Frames of one burst are looked at together, because their sharpness is compared on the same thing.
+ * The second look, at photos that may still become a hero: faces and subjects, and how sharp they
+ * are. Frames of one burst are looked at together, because their sharpness is compared on the same
+ * thing.
  */
 public final class CloseLooker {
   /** Long edge at which a 6 in print at 300 ppi would show what is soft. */
@@ -65,9 +66,7 @@ public final class CloseLooker {
       BufferedImage picture = pictures.whole(frame.photo(), SHARPNESS_EDGE);
       BufferedImage small = Previews.scaled(picture, Detectors.WORKING_LONG_EDGE);
       CloseLook found =
-          frame.photo().orientationTagged()
-              ? detectors.look(small)
-              : detectors.lookTurning(small);
+          frame.photo().orientationTagged() ? detectors.look(small) : detectors.lookTurning(small);
       PixelSize seenAt = new PixelSize(small.getWidth(), small.getHeight());
       return Optional.of(
           new Seen(frame, Detectors.scaled(found, seenAt, frame.photo().size()), picture));
@@ -94,8 +93,8 @@ public final class CloseLooker {
   }
 
   /**
-   * The box whose sharpness counts: the frame's own main face if the guide has one, else its own main
-   * subject of the guide's kind, else the place where the guide has it.
+   * The box whose sharpness counts: the frame's own main face if the guide has one, else its own
+   * main subject of the guide's kind, else the place where the guide has it.
    */
   private static Optional<PixelBox> main(CloseLook own, CloseLook guide) {
     Optional<Face> face = mainFace(guide);
@@ -104,11 +103,7 @@ public final class CloseLooker {
     }
     Optional<Subject> subject = mainSubject(guide);
     return subject.map(
-        s ->
-            mainSubject(own)
-                .filter(mine -> mine.what().equals(s.what()))
-                .orElse(s)
-                .box());
+        s -> mainSubject(own).filter(mine -> mine.what().equals(s.what())).orElse(s).box());
   }
 
   private static Optional<Face> mainFace(CloseLook look) {
