@@ -28,8 +28,8 @@ public final class Detectors implements AutoCloseable {
   /** Things less sure than this are not told. */
   public static final double SUBJECT = 0.25;
 
-  private static final double FAINT_FACE = 0.3;
-  private static final double FAINT_THING = 0.15;
+  /** Fainter things still say whose a face is. */
+  private static final double FAINT_THING = 0.1;
 
   private final BlazeFace blazeFace;
   private final FaceSsd faceSsd;
@@ -112,11 +112,12 @@ public final class Detectors implements AutoCloseable {
 
   private CloseLook look(Pixels picture) {
     List<Thing> things = centerNet.detect(picture, FAINT_THING);
-    List<Spot> blaze = Tiles.wholeAndParts(picture, part -> blazeFace.detect(part, FAINT_FACE));
-    List<Spot> ssd = faceSsd.detect(picture, FAINT_FACE);
+    List<Spot> blaze =
+        Tiles.wholeAndParts(picture, part -> blazeFace.detect(part, FaceJudge.FAINT));
+    List<Spot> ssd = faceSsd.detect(picture, FaceJudge.FAINT);
     PixelSize size = new PixelSize(picture.width(), picture.height());
     List<Face> faces =
-        FaceJudge.judge(blaze, ssd, things).stream()
+        FaceJudge.judge(blaze, ssd, things, size.longEdge()).stream()
             .map(spot -> new Face(spot.box().within(size), spot.confidence()))
             .toList();
     List<Subject> subjects = new ArrayList<>();
