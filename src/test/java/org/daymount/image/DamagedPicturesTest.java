@@ -32,7 +32,14 @@ class DamagedPicturesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "JPEG, 0.5", "JPEG, 0.9", "PNG, 0.5", "PNG, 0.9", "BMP, 0.5", "BMP, 0.9", "TIFF, 0.5", "TIFF, 0.9"
+    "JPEG, 0.5",
+    "JPEG, 0.9",
+    "PNG, 0.5",
+    "PNG, 0.9",
+    "BMP, 0.5",
+    "BMP, 0.9",
+    "TIFF, 0.5",
+    "TIFF, 0.9"
   })
   void aPictureWithoutItsLastRowsIsCutOff(PhotoFormat format, double kept) throws IOException {
     assertIsCutOff(cut(written(format), kept), format, WIDTH, HEIGHT);
@@ -42,8 +49,7 @@ class DamagedPicturesTest {
   @Test
   void aGifWithoutItsLastRowsIsUnusable() throws IOException {
     Photo photo =
-        TestPhotos.upright(
-            cut(written(PhotoFormat.GIF), 0.9), PhotoFormat.GIF, WIDTH, HEIGHT);
+        TestPhotos.upright(cut(written(PhotoFormat.GIF), 0.9), PhotoFormat.GIF, WIDTH, HEIGHT);
     assertThrows(UnusablePicture.class, () -> new Pictures().whole(photo, 100));
   }
 
