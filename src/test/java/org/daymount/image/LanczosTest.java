@@ -10,6 +10,7 @@ import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LanczosTest {
   @ParameterizedTest
@@ -84,6 +85,31 @@ class LanczosTest {
     for (int x = 4; x < 76; x++) {
       assertEquals(3 * (x + 0.5) - 0.5, third.getRGB(x, 1) & 0xff, 0.51, "pixel " + x);
     }
+  }
+
+  /** Half a pixel's shift would be 5 levels. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 4})
+  void aThinnedPictureStaysInPlace(int period) {
+    PixelBox window = new PixelBox(120, 0, 1200, 24);
+    PixelBox region = new PixelBox(60, 0, 1320, 24);
+    ReadPlan plan = new ReadPlan(window, new PixelSize(150, 3), region, period);
+    BufferedImage kept = new BufferedImage(1320 / period, 24 / period, BufferedImage.TYPE_INT_RGB);
+    for (int x = 0; x < kept.getWidth(); x++) {
+      for (int y = 0; y < kept.getHeight(); y++) {
+        kept.setRGB(x, y, 0x010101 * (int) Math.round(wave(60 + x * period + plan.offset() + 0.5)));
+      }
+    }
+    BufferedImage shown =
+        Lanczos.resample(
+            new SrgbRows(kept), plan.across(kept.getWidth()), plan.down(kept.getHeight()));
+    for (int x = 0; x < 150; x++) {
+      assertEquals(wave(120 + (x + 0.5) * 8), shown.getRGB(x, 1) & 0xff, 2, "pixel " + x);
+    }
+  }
+
+  private static double wave(double x) {
+    return 128 + 100 * Math.cos(2 * Math.PI * x / 60);
   }
 
   /**
