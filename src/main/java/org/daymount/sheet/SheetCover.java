@@ -18,7 +18,8 @@ import org.ojalgo.optimisation.integer.IntegerStrategy;
  * nothing left to search. Only otherwise is the integer programme solved.
  */
 final class SheetCover {
-  private static final int MOST_STEPS = 20_000; // of a solver; a count, so that runs are equal
+  // Steps of a solver, not seconds, so that a slow machine finds the same plan as a fast one.
+  private static final int MOST_STEPS = 20_000;
   private static final double PRICE_SCALE = 1e6; // prices as millionths of a sheet
   private static final double A_LITTLE = 1e-6; // the solver's own rounding
 
@@ -46,33 +47,34 @@ final class SheetCover {
     }
   }
 
-  /** The least number of sheets for the demand; every kind must be in some pattern. */
-  Cover fewest(int[] demand) {
+  /**
+   * The least number of sheets for the demand; every kind must be in some pattern.
+   *
+   * @param mostNodes of the search tree; more than any single linear programme needs
+   */
+  Cover fewest(int[] demand, int mostNodes) {
+    long[] prices = prices(demand);
+    long atLeast = atLeast(prices, demand);
     Relaxed relaxed = relax(demand);
-    long atLeast = atLeast(relaxed.prices(), demand);
-    int[] rounded = roundUp(relaxed, demand);
+    int[] rounded = roundUp(relaxed, prices, demand);
     if (total(rounded) <= atLeast) {
-      return new Cover(rounded, relaxed.sheets(), relaxed.prices(), atLeast, true);
+      return new Cover(rounded, relaxed.sheets(), prices, atLeast, true);
     }
-    Searched better = search(demand, atLeast, total(rounded) - 1);
+    Searched better = search(demand, atLeast, total(rounded) - 1, mostNodes);
     return new Cover(
-        better.times().orElse(rounded),
-        relaxed.sheets(),
-        relaxed.prices(),
-        atLeast,
-        better.complete());
+        better.times().orElse(rounded), relaxed.sheets(), prices, atLeast, better.complete());
   }
 
-  /** A way to meet the demand with at most so many sheets, if one is found. */
-  Optional<int[]> within(int[] demand, long sheets) {
-    Relaxed relaxed = relax(demand);
-    if (atLeast(relaxed.prices(), demand) > sheets) {
-      return Optional.empty();
-    }
-    int[] rounded = roundUp(relaxed, demand);
+  /**
+   * A way to meet the demand with at most so many sheets, if one is found.
+   *
+   * @param prices of {@link #fewest}, to choose by
+   */
+  Optional<int[]> within(int[] demand, long sheets, long[] prices, int mostNodes) {
+    int[] rounded = roundUp(relax(demand), prices, demand);
     return total(rounded) <= sheets
         ? Optional.of(rounded)
-        : search(demand, atLeast(relaxed.prices(), demand), sheets).times();
+        : search(demand, 0, sheets, mostNodes).times();
   }
 
   /**
@@ -100,21 +102,21 @@ final class SheetCover {
     return sum;
   }
 
-  private record Relaxed(double[] times, double sheets, long[] prices) {}
+  private record Relaxed(double[] times, double sheets) {}
 
   private Relaxed relax(int[] demand) {
-    ExpressionsBasedModel model = model(demand, false);
+    ExpressionsBasedModel model = model(demand, false, MOST_STEPS);
     Optimisation.Result result = model.minimise();
     double[] times = new double[patterns.size()];
     for (int i = 0; i < times.length; i++) {
       times[i] = Math.max(0, result.doubleValue(i));
     }
-    return new Relaxed(times, result.getValue(), prices(demand));
+    return new Relaxed(times, result.getValue());
   }
 
   /** The dual programme: the dearest prices at which no pattern is worth more than one sheet. */
   long[] prices(int[] demand) {
-    ExpressionsBasedModel model = new ExpressionsBasedModel(options());
+    ExpressionsBasedModel model = new ExpressionsBasedModel(options(MOST_STEPS));
     List<Variable> prices = new ArrayList<>();
     for (int kind = 0; kind < demand.length; kind++) {
       prices.add(model.newVariable("price" + kind).lower(0).weight(demand[kind]));
@@ -136,7 +138,7 @@ final class SheetCover {
   }
 
   /** Whole parts of the relaxed answer, then pattern after pattern by what it adds. */
-  private int[] roundUp(Relaxed relaxed, int[] demand) {
+  private int[] roundUp(Relaxed relaxed, long[] prices, int[] demand) {
     int[] times = new int[patterns.size()];
     int[] open = demand.clone();
     for (int i = 0; i < times.length; i++) {
@@ -146,7 +148,7 @@ final class SheetCover {
       }
     }
     while (total(open) > 0) {
-      int best = mostUseful(relaxed.prices(), open);
+      int best = mostUseful(prices, open);
       times[best]++;
       serve(open, patterns.get(best));
     }
@@ -181,8 +183,8 @@ final class SheetCover {
 
   private record Searched(Optional<int[]> times, boolean complete) {}
 
-  private Searched search(int[] demand, long atLeast, long atMost) {
-    ExpressionsBasedModel model = model(demand, true);
+  private Searched search(int[] demand, long atLeast, long atMost, int mostNodes) {
+    ExpressionsBasedModel model = model(demand, true, mostNodes);
     Expression sheets = model.newExpression("sheets").lower(atLeast).upper(atMost);
     for (Variable times : model.getVariables()) {
       sheets.set(times, 1);
@@ -205,8 +207,8 @@ final class SheetCover {
         holds && (result.getState().isOptimal() || total(times) == atLeast));
   }
 
-  private ExpressionsBasedModel model(int[] demand, boolean whole) {
-    ExpressionsBasedModel model = new ExpressionsBasedModel(options());
+  private ExpressionsBasedModel model(int[] demand, boolean whole, int mostSteps) {
+    ExpressionsBasedModel model = new ExpressionsBasedModel(options(mostSteps));
     for (int i = 0; i < patterns.size(); i++) {
       Variable times = model.newVariable("pattern" + i).lower(0).weight(1);
       times.integer(whole);
@@ -222,10 +224,10 @@ final class SheetCover {
     return model;
   }
 
-  private static Optimisation.Options options() {
+  private static Optimisation.Options options(int mostSteps) {
     Optimisation.Options options = new Optimisation.Options();
-    options.iterations_abort = MOST_STEPS;
-    options.iterations_suffice = MOST_STEPS;
+    options.iterations_abort = mostSteps;
+    options.iterations_suffice = mostSteps;
     // One worker: several would race, and the first of equal answers would win.
     options.integer(IntegerStrategy.newConfigurable().withParallelism(() -> 1));
     return options;

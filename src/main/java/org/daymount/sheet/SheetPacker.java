@@ -19,6 +19,7 @@ import org.daymount.unit.PaperSize;
  */
 public final class SheetPacker {
   private static final long MOST_COMBINATIONS = 3_000_000; // about a second
+  private static final int MOST_NODES = 1_500; // a few seconds
 
   /**
    * @param pieces each no larger than the sheet, upright or turned; labels differ
@@ -55,7 +56,7 @@ public final class SheetPacker {
       Order order, SheetKinds wanted, PatternsAsNeeded from, SheetSettings settings) {
     List<Pattern> patterns = from.patterns();
     SheetCover cover = new SheetCover(patterns.stream().map(Pattern::counts).toList());
-    SheetCover.Cover answer = cover.fewest(wanted.demand());
+    SheetCover.Cover answer = cover.fewest(wanted.demand(), MOST_NODES);
     List<SheetSequence.Step> steps =
         new SheetSequence(patterns, cover, answer.prices()).inOrder(order.ranks(), answer.times());
     List<Sheet> sheets = order.fill(steps, settings);

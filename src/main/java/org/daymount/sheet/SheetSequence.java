@@ -15,7 +15,8 @@ import java.util.Set;
  */
 final class SheetSequence {
   private static final int MOST_LOOKED_AT = 12; // patterns tried for one sheet
-  private static final int MOST_SOLVED = 150; // programmes solved for one month
+  private static final int MOST_SOLVED = 60; // programmes solved for one month
+  private static final int MOST_NODES = 60; // of one such programme
 
   private final List<Pattern> patterns;
   private final SheetCover cover;
@@ -85,7 +86,7 @@ final class SheetSequence {
       return Optional.empty();
     }
     solved++;
-    Optional<int[]> plan = cover.within(open, sheets);
+    Optional<int[]> plan = cover.within(open, sheets, prices, MOST_NODES);
     if (plan.isEmpty()) {
       hopeless.add(key);
     }
