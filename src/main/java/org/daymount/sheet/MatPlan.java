@@ -1,0 +1,48 @@
+package org.daymount.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.daymount.unit.Length;
+import org.daymount.unit.PaperSize;
+
+/**
+ * How much card the month's mats need, for the shopping list.
+ *
+ * @param packing the mats on sheets of card, with cuts; mats are labelled {@code mat-1}, {@code
+ *     mat-2}, … as they were given
+ * @param tooLarge mats that no sheet of card holds; they are bought apart
+ */
+public record MatPlan(Packing packing, List<PaperSize> tooLarge) {
+  /** Card as it is sold for albums, 12 x 12 in (common practice, no source). */
+  public static final PaperSize CARD = PaperSize.inches(12, 12);
+
+  public MatPlan {
+    tooLarge = List.copyOf(tooLarge);
+  }
+
+  /** Mats onto card of the usual size. */
+  public static MatPlan of(List<PaperSize> mats) {
+    return of(mats, CARD);
+  }
+
+  /** Mats onto card of any size. */
+  public static MatPlan of(List<PaperSize> mats, PaperSize card) {
+    List<Piece> pieces = new ArrayList<>();
+    List<PaperSize> tooLarge = new ArrayList<>();
+    for (int i = 0; i < mats.size(); i++) {
+      PaperSize mat = mats.get(i);
+      if (mat.fitsInto(card) || mat.turned().fitsInto(card)) {
+        pieces.add(new Piece("mat-" + (i + 1), mat, i));
+      } else {
+        tooLarge.add(mat);
+      }
+    }
+    Packing packing = new SheetPacker().pack(pieces, new SheetSettings(card, Length.ZERO));
+    return new MatPlan(packing, tooLarge);
+  }
+
+  /** Sheets of card to buy. */
+  public int cardSheets() {
+    return packing.sheets().size();
+  }
+}
