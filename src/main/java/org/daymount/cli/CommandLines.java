@@ -1,5 +1,6 @@
 package org.daymount.cli;
 
+import java.io.PrintStream;
 import java.io.PrintWriter;
 import org.daymount.output.OutputException;
 import org.daymount.pipeline.RunFailed;
@@ -11,6 +12,11 @@ import picocli.CommandLine.ParseResult;
 /** The command line as a function: arguments and surroundings in, exit code out. */
 public final class CommandLines {
   private CommandLines() {}
+
+  /** The program as a person starts it: on this computer, now. */
+  public static int runHere(PrintStream out, PrintStream err, String... arguments) {
+    return run(Surroundings.ofThisComputer(out, err), arguments);
+  }
 
   static int run(Surroundings around, String... arguments) {
     CommandLine line = new CommandLine(new Daymount(), factory(around));

@@ -1,11 +1,11 @@
 package org.daymount.cli;
 
 import java.time.DateTimeException;
-import java.time.LocalTime;
 import java.time.YearMonth;
 import java.util.Locale;
 import java.util.function.Function;
-import org.daymount.ingest.ClockCorrections;
+import org.daymount.day.DayNumbers;
+import org.daymount.day.DayStart;
 import org.daymount.month.Settings;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperSize;
@@ -24,9 +24,9 @@ final class Converters {
     line.registerConverter(Length.class, converter(SizeText::parseLength));
     line.registerConverter(Ppi.class, converter(Converters::ppi));
     line.registerConverter(YearMonth.class, converter(Converters::month));
-    line.registerConverter(LocalTime.class, converter(Converters::time));
+    line.registerConverter(DayStart.class, converter(DayStart::parse));
+    line.registerConverter(DayNumbers.class, converter(DayNumbers::parse));
     line.registerConverter(Settings.Paper.class, converter(Converters::paper));
-    line.registerConverter(ClockCorrections.class, converter(ClockCorrections::parse));
   }
 
   private static <T> ITypeConverter<T> converter(Function<String, T> parser) {
@@ -57,14 +57,6 @@ final class Converters {
       return YearMonth.parse(text);
     } catch (DateTimeException e) {
       throw new IllegalArgumentException("'" + text + "' is not a month; write it as 2026-06");
-    }
-  }
-
-  private static LocalTime time(String text) {
-    try {
-      return LocalTime.parse(text.length() == 4 ? "0" + text : text);
-    } catch (DateTimeException e) {
-      throw new IllegalArgumentException("'" + text + "' is not a time; write it as 04:00");
     }
   }
 

@@ -21,7 +21,8 @@ final class PageOptions {
   @Option(
       names = "--space",
       paramLabel = "\"4x6\"",
-      description = "The space on a page the note says nothing about: 4x6, \"4x6 portrait on mat\", \"two 3x4\".")
+      description =
+          "The space on a page the note says nothing about: 4x6, \"4x6 portrait on mat\", \"two 3x4\".")
   String space = "4x6";
 
   @Option(
@@ -30,10 +31,7 @@ final class PageOptions {
       description = "Width of mat left showing on each side.")
   Length reveal = CommonPractice.REVEAL;
 
-  @Option(
-      names = "--ppi",
-      paramLabel = "300",
-      description = "Pixels per inch of the sheets.")
+  @Option(names = "--ppi", paramLabel = "300", description = "Pixels per inch of the sheets.")
   Ppi ppi = new Ppi(300);
 
   @Option(
@@ -51,7 +49,8 @@ final class PageOptions {
   @Option(
       names = "--lab-trim",
       paramLabel = "1/16in",
-      description = "How much of each edge the lab may lose; pieces keep away from it where they can.")
+      description =
+          "How much of each edge the lab may lose; pieces keep away from it where they can.")
   Length labTrim = Length.ZERO;
 
   @Option(

@@ -1,11 +1,11 @@
 package org.daymount.cli;
 
 import java.nio.file.Path;
-import java.time.LocalTime;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
-import org.daymount.ingest.ClockCorrections;
+import org.daymount.day.DayNumbers;
+import org.daymount.day.DayStart;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -27,19 +27,19 @@ final class PhotoOptions {
       names = "--days",
       paramLabel = "1-30",
       description = "Only these days of the month: 1-14 or 3,5-9.")
-  String days;
+  DayNumbers days;
 
   @Option(
       names = "--day-starts",
       paramLabel = "04:00",
       description = "A picture taken earlier belongs to the evening before.")
-  LocalTime dayStarts = LocalTime.of(4, 0);
+  DayStart dayStarts = DayStart.FOUR;
 
   @Option(
       names = "--clock",
       paramLabel = "\"MODEL=+1h\"",
       description = "Sets right a camera whose clock was wrong; may be given several times.")
-  List<ClockCorrections> clocks = new ArrayList<>();
+  List<String> clocks = new ArrayList<>();
 
   @Option(
       names = "--jobs",

@@ -1,6 +1,10 @@
 package org.daymount.cli;
 
+import java.io.Console;
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -24,4 +28,32 @@ record Surroundings(
     LocalDate today,
     ZoneId zone,
     Locale locale,
-    Path here) {}
+    Path here) {
+
+  static Surroundings ofThisComputer(PrintStream out, PrintStream err) {
+    return new Surroundings(
+        new PrintWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), false),
+        new PrintWriter(new OutputStreamWriter(err, StandardCharsets.UTF_8), true),
+        isTerminal(),
+        LocalDate.now(),
+        ZoneId.systemDefault(),
+        Locale.getDefault(),
+        Path.of(""));
+  }
+
+  /**
+   * Up to Java 21 a console means that input and output are both a terminal; from 22 there is
+   * always one, and it says itself whether it is.
+   */
+  private static boolean isTerminal() {
+    Console console = System.console();
+    if (console == null || "dumb".equals(System.getenv("TERM"))) {
+      return false;
+    }
+    try {
+      return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+    } catch (ReflectiveOperationException e) {
+      return true; // before Java 22
+    }
+  }
+}

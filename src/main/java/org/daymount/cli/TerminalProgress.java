@@ -3,7 +3,9 @@ package org.daymount.cli;
 import java.io.PrintWriter;
 import org.daymount.pipeline.Progress;
 
-/** Progress for a person: one line that counts up at a terminal, a plain line per stage elsewhere. */
+/**
+ * Progress for a person: one line that counts up at a terminal, a plain line per stage elsewhere.
+ */
 final class TerminalProgress implements Progress {
   private static final long REDRAW_NANOS = 80_000_000L; // about twelve times a second
 

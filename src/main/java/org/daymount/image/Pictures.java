@@ -18,6 +18,9 @@ import org.daymount.unit.PixelSize;
  * <p>The EXIF orientation is applied here and nowhere else, once: the window is turned to where it
  * lies in the stored picture, that region is decoded and resampled as stored, and the small result
  * is turned upright. Memory follows the window and the target (see {@link ReadPlan}), not the file.
+ *
+ * <p>A file that ends early is noticed where the decoder says so. The WebP decoder does not: its
+ * files have to be compared with the length in their header before they come here.
  */
 public final class Pictures {
   /**
@@ -46,9 +49,10 @@ public final class Pictures {
       return upright(photo, window, target);
     } catch (UnusablePicture e) {
       throw e;
-    } catch (EOFException e) {
-      throw because(Problem.Kind.CUT_OFF, cutOff(photo), e);
     } catch (IOException | RuntimeException e) {
+      if (endedEarly(e)) {
+        throw because(Problem.Kind.CUT_OFF, cutOff(photo), e);
+      }
       throw because(
           Problem.Kind.UNREADABLE,
           "cannot be decoded (" + reason(e) + "); open it in a viewer, or copy it again",
@@ -88,6 +92,10 @@ public final class Pictures {
         Locale.ROOT,
         "is cut off: its picture data end too early, after %.1f MB; copy it again from the phone",
         photo.bytes() / 1e6);
+  }
+
+  private static boolean endedEarly(Throwable e) {
+    return e != null && (e instanceof EOFException || endedEarly(e.getCause()));
   }
 
   private static String reason(Throwable e) {

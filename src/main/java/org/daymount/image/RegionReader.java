@@ -37,11 +37,11 @@ final class RegionReader {
       boolean[] cutOff = {false};
       reader.addIIOReadWarningListener(
           (source, warning) -> cutOff[0] |= warning.toLowerCase(Locale.ROOT).contains(CUT_OFF));
-      reader.setInput(in, false, false);
+      reader.setInput(in, false, format == PhotoFormat.PNG); // bad notes must not cost the pixels
       check(stored, new PixelSize(reader.getWidth(0), reader.getHeight(0)));
       BufferedImage pixels = reader.read(0, params(reader, plan));
       if (format == PhotoFormat.PNG) {
-        pixels = PngProfile.applied(pixels, reader.getImageMetadata(0));
+        pixels = PngProfile.applied(pixels, file);
       }
       return new Region(pixels, cutOff[0]);
     } finally {

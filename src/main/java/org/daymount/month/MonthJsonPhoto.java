@@ -32,7 +32,9 @@ final class MonthJsonPhoto {
     node.put("shape", found.photo().map(p -> p.shape().word()).orElse(null));
     node.put("group", found.group().orElse(null));
     node.put("copyOf", found.copyOf().map(Object::toString).orElse(null));
-    found.measures().ifPresentOrElse(m -> node.set("measures", measures(m)), () -> node.putNull("measures"));
+    found
+        .measures()
+        .ifPresentOrElse(m -> node.set("measures", measures(m)), () -> node.putNull("measures"));
     node.set("faces", faces(found.measures().map(Measures::faces).orElse(List.of())));
     node.set("subjects", subjects(found.measures().map(Measures::subjects).orElse(List.of())));
     node.put("used", found.used());
@@ -55,14 +57,12 @@ final class MonthJsonPhoto {
     node.put(
         "fingerprint",
         String.format(
-            "%016x%016x",
-            measures.fingerprint().horizontal(), measures.fingerprint().vertical()));
+            "%016x%016x", measures.fingerprint().horizontal(), measures.fingerprint().vertical()));
     node.put("lookedClosely", measures.close().isPresent());
     measures
         .close()
         .ifPresent(
-            close ->
-                node.put("sharpnessOfSubject", MonthJson.rounded(close.sharpnessThere())));
+            close -> node.put("sharpnessOfSubject", MonthJson.rounded(close.sharpnessThere())));
     return node;
   }
 

@@ -55,8 +55,7 @@ final class DaySection {
     page.raw("<div class=\"why\">\n");
     pick.hero()
         .ifPresent(
-            hero ->
-                page.element("p", "name", hero.looked().photo().file().name()).raw("\n"));
+            hero -> page.element("p", "name", hero.looked().photo().file().name()).raw("\n"));
     page.raw("<ul class=\"reasons\">");
     pick.reasons().forEach(reason -> page.element("li", "", reason));
     page.raw("</ul>\n");
@@ -90,15 +89,15 @@ final class DaySection {
     PixelBox window = hero.crop().window();
     page.raw(
             "<figure class=\"whole\" style=\"aspect-ratio:%d/%d;width:min(100%%,%.2frem)\">",
-            w,
-            h,
-            WHOLE_EDGE_REM * Math.min(1, w / (double) h))
+            w, h, WHOLE_EDGE_REM * Math.min(1, w / (double) h))
         .raw("<img alt=\"")
         .text(photo.file().lastName() + ", the part that is printed is left bright")
         .raw("\" src=\"%s\">", address.get())
         .raw("<svg viewBox=\"0 0 %d %d\" aria-hidden=\"true\">", w, h)
         .raw("<path class=\"off\" fill-rule=\"evenodd\" d=\"M0 0H%dV%dH0Z", w, h)
-        .raw("M%d %dH%dV%dH%dZ\"/>", window.x(), window.y(), window.right(), window.bottom(), window.x())
+        .raw(
+            "M%d %dH%dV%dH%dZ\"/>",
+            window.x(), window.y(), window.right(), window.bottom(), window.x())
         .raw("<rect class=\"cutline\" %s/>", attributes(window));
     for (Subject subject : hero.looked().measures().subjects()) {
       box(page, subject.box(), "subject", subject.what(), h);
@@ -118,8 +117,15 @@ final class DaySection {
   }
 
   private static String attributes(PixelBox box) {
-    return "x=\"" + box.x() + "\" y=\"" + box.y() + "\" width=\"" + box.width() + "\" height=\""
-        + box.height() + "\"";
+    return "x=\""
+        + box.x()
+        + "\" y=\""
+        + box.y()
+        + "\" width=\""
+        + box.width()
+        + "\" height=\""
+        + box.height()
+        + "\"";
   }
 
   private static void bars(Html page, Score score) {

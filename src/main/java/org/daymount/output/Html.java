@@ -31,8 +31,8 @@ final class Html {
   }
 
   /**
-   * Safe inside an element and inside a quoted attribute. Direction marks that could make a name read
-   * backwards are shown as what they are.
+   * Safe inside an element and inside a quoted attribute. Direction marks that could make a name
+   * read backwards are shown as what they are.
    */
   static String escaped(String text) {
     StringBuilder safe = new StringBuilder(text.length() + 16);

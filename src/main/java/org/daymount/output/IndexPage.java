@@ -62,8 +62,7 @@ public final class IndexPage {
 
   /** Decodes in parallel what the page will show, so that writing it is only putting together. */
   private void preparePictures(Month month) {
-    List<MonthSpace> spaces =
-        month.days().stream().flatMap(day -> day.spaces().stream()).toList();
+    List<MonthSpace> spaces = month.days().stream().flatMap(day -> day.spaces().stream()).toList();
     Stream<Photo> heroes =
         spaces.stream().flatMap(s -> s.pick().hero().stream()).map(c -> c.looked().photo());
     Stream<Photo> others =
@@ -104,9 +103,7 @@ public final class IndexPage {
     for (Warning warning : month.warnings()) {
       page.raw("<li>");
       warning.file().ifPresent(file -> page.element("b", "", file.name()).raw(" "));
-      warning
-          .day()
-          .ifPresent(day -> page.element("b", "", DayWords.shortDay(day)).raw(" "));
+      warning.day().ifPresent(day -> page.element("b", "", DayWords.shortDay(day)).raw(" "));
       page.text(warning.text()).raw("</li>\n");
     }
     for (MonthPhoto photo : month.photos()) {

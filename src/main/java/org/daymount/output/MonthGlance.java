@@ -29,9 +29,7 @@ final class MonthGlance {
           .raw("<span class=\"page\">");
       if (day.spaces().isEmpty()) {
         page.element(
-            "span",
-            "none",
-            day.state() == MonthDay.State.LEFT_OUT ? "left out" : "no photo");
+            "span", "none", day.state() == MonthDay.State.LEFT_OUT ? "left out" : "no photo");
       }
       for (MonthSpace space : day.spaces()) {
         miniature(page, space, day.spaces().size());
@@ -62,21 +60,18 @@ final class MonthGlance {
             address -> {
               PixelSize whole = hero.looked().photo().size();
               PixelBox window = hero.crop().window();
-              double inner = hero.crop().picture().width().inInches()
-                  / hero.crop().piece().width().inInches();
-              double innerTall = hero.crop().picture().height().inInches()
-                  / hero.crop().piece().height().inInches();
+              double inner =
+                  hero.crop().picture().width().inInches() / hero.crop().piece().width().inInches();
+              double innerTall =
+                  hero.crop().picture().height().inInches()
+                      / hero.crop().piece().height().inInches();
               double scale = width * inner / window.width();
               page.raw(
                       "<span class=\"cut\" style=\"width:%.3frem;height:%.3frem\">",
-                      width * inner,
-                      height * innerTall)
+                      width * inner, height * innerTall)
                   .raw(
                       "<img alt=\"\" src=\"%s\" style=\"width:%.3frem;left:%.3frem;top:%.3frem\">",
-                      address,
-                      whole.width() * scale,
-                      -window.x() * scale,
-                      -window.y() * scale)
+                      address, whole.width() * scale, -window.x() * scale, -window.y() * scale)
                   .raw("</span>");
             });
   }

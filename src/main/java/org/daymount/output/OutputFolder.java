@@ -20,10 +20,11 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * The folder a run leaves its files in. Everything is first written beside its place as {@code .part}
- * and moved there at the end, so a run that fails leaves the earlier files whole. A file that is the
- * same already is not touched; a file this program did not make is never replaced; files of an
- * earlier run that are no longer part of the month are removed, if nobody has changed them.
+ * The folder a run leaves its files in. Everything is first written beside its place as {@code
+ * .part} and moved there at the end, so a run that fails leaves the earlier files whole. A file
+ * that is the same already is not touched; a file this program did not make is never replaced;
+ * files of an earlier run that are no longer part of the month are removed, if nobody has changed
+ * them.
  *
  * <p>What was made here is remembered in {@code .daymount-made}: a SHA-256 and a name per line.
  */
@@ -65,7 +66,8 @@ public final class OutputFolder implements AutoCloseable {
       FileLock lock = tryLock(channel);
       if (lock == null) {
         throw new OutputException(
-            folder + " is being written by another run; wait for it to end, or choose another"
+            folder
+                + " is being written by another run; wait for it to end, or choose another"
                 + " folder with --out");
       }
       return new OutputFolder(folder, force, channel, lock);
@@ -91,7 +93,8 @@ public final class OutputFolder implements AutoCloseable {
       }
       if (exists && !force && !madeBefore.containsKey(name)) {
         throw new OutputException(
-            target + " is there already and was not made by daymount; move it away, choose another"
+            target
+                + " is there already and was not made by daymount; move it away, choose another"
                 + " folder with --out, or allow it with --force");
       }
       Files.createDirectories(target.getParent());

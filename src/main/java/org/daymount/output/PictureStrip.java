@@ -1,9 +1,9 @@
 package org.daymount.output;
 
 import java.util.Base64;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.Map;
 import org.daymount.image.Pictures;
 import org.daymount.image.Previews;
 import org.daymount.photo.Photo;
@@ -25,14 +25,12 @@ final class PictureStrip {
 
   /** Empty when the photo can no longer be read. */
   Optional<String> dataAddress(Photo photo, int longEdge) {
-    return made.computeIfAbsent(
-        new Key(photo.file(), longEdge), key -> make(photo, longEdge));
+    return made.computeIfAbsent(new Key(photo.file(), longEdge), key -> make(photo, longEdge));
   }
 
   private Optional<String> make(Photo photo, int longEdge) {
     try {
-      byte[] jpeg =
-          Previews.jpeg(pictures.whole(photo, longEdge * 2), longEdge, QUALITY);
+      byte[] jpeg = Previews.jpeg(pictures.whole(photo, longEdge * 2), longEdge, QUALITY);
       return Optional.of("data:image/jpeg;base64," + Base64.getEncoder().encodeToString(jpeg));
     } catch (UnusablePicture e) {
       return Optional.empty();

@@ -21,7 +21,9 @@ final class SheetSection {
   private static void draw(Html page, MonthSheet monthSheet) {
     double w = monthSheet.sheet().size().width().inInches();
     double h = monthSheet.sheet().size().height().inInches();
-    page.raw("<svg viewBox=\"-0.1 -0.1 %.3f %.3f\" style=\"width:%.2frem\">", w + 0.2, h + 0.2, w * 1.6)
+    page.raw(
+            "<svg viewBox=\"-0.1 -0.1 %.3f %.3f\" style=\"width:%.2frem\">",
+            w + 0.2, h + 0.2, w * 1.6)
         .raw("<rect class=\"paper\" x=\"0\" y=\"0\" width=\"%.4f\" height=\"%.4f\"/>", w, h);
     for (PlacedPiece placed : monthSheet.sheet().pieces()) {
       PaperBox box = placed.box();

@@ -11,8 +11,8 @@ import org.jgrapht.graph.SimpleWeightedGraph;
 
 /**
  * The best way to give each row (a space) a different column (a picture), or none: the assignment
- * problem (Kuhn 1955, Munkres 1957), solved by JGraphT; and the next best ways after it, by splitting
- * the solutions that are left (Murty 1968).
+ * problem (Kuhn 1955, Munkres 1957), solved by JGraphT; and the next best ways after it, by
+ * splitting the solutions that are left (Murty 1968).
  */
 final class BestAssignment {
   /** A row's column when it gets none. */

@@ -7,9 +7,10 @@ import org.daymount.look.Measures;
 import org.daymount.look.Measures.CloseLook;
 
 /**
- * Picks the frame of a burst that is sharpest on its subject. Sharpness inside the faces or subjects
- * decides where every frame has been looked at closely; otherwise the sharpness weighted by the
- * subject map. Frames of one burst show the same scene, so the plain numbers may be compared.
+ * Picks the frame of a burst that is sharpest on its subject. Sharpness inside the faces or
+ * subjects decides where every frame has been looked at closely; otherwise the sharpness weighted
+ * by the subject map. Frames of one burst show the same scene, so the plain numbers may be
+ * compared.
  */
 public final class BurstWinner {
   private static final double CLEARLY_SHARPER = 1.15; // below this ratio the light decides

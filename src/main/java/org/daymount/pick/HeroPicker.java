@@ -38,8 +38,7 @@ public final class HeroPicker {
     List<DayOptions> days = new ArrayList<>();
     for (DayPage page : pages) {
       days.add(
-          new DayOptions(
-              page, contenders.getOrDefault(page.day(), List.of()), choices, settings));
+          new DayOptions(page, contenders.getOrDefault(page.day(), List.of()), choices, settings));
     }
     List<Integer> path = MonthPath.best(days);
     List<DayPick> picks = new ArrayList<>();
@@ -66,8 +65,7 @@ public final class HeroPicker {
       DayOptions day, int index, Way way, Set<Looked> heroes, Way yesterday) {
     Space space = day.page().spaces().get(index);
     Optional<SpaceTrial> hero = way.heroes().get(index);
-    List<SpaceTrial> others =
-        runnersUp(day, index, space, hero, heroes);
+    List<SpaceTrial> others = runnersUp(day, index, space, hero, heroes);
     Optional<PersonsChoice.Chosen> person = choices.of(day.page().day(), index);
     boolean byPerson = person.flatMap(PersonsChoice.Chosen::looked).isPresent();
     if (hero.isEmpty()) {
@@ -75,7 +73,12 @@ public final class HeroPicker {
       List<String> reasons =
           why.isEmpty() ? Reasons.missing(day, index, way, settings) : List.of(why);
       return new SpacePick(
-          space, missingWay(space, others), Optional.empty(), ChosenBy.TOOL, others(others, null), reasons);
+          space,
+          missingWay(space, others),
+          Optional.empty(),
+          ChosenBy.TOOL,
+          others(others, null),
+          reasons);
     }
     SpaceTrial trial = hero.get();
     List<String> reasons =
@@ -103,11 +106,7 @@ public final class HeroPicker {
 
   /** Pictures of other bursts first; if they are too few, other frames of the hero's burst. */
   private List<SpaceTrial> runnersUp(
-      DayOptions day,
-      int index,
-      Space space,
-      Optional<SpaceTrial> hero,
-      Set<Looked> heroes) {
+      DayOptions day, int index, Space space, Optional<SpaceTrial> hero, Set<Looked> heroes) {
     List<SpaceTrial> found =
         new ArrayList<>(
             day.trials(index).stream()

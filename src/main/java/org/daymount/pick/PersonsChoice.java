@@ -17,8 +17,8 @@ public interface PersonsChoice {
   Optional<Chosen> of(LocalDate day, int space);
 
   /**
-   * @param looked empty when the chosen photo is no longer there or cannot be used; {@code why} then
-   *     says so
+   * @param looked empty when the chosen photo is no longer there or cannot be used; {@code why}
+   *     then says so
    * @param window the crop in upright pixels, when the person set one
    */
   record Chosen(

@@ -3,7 +3,6 @@ package org.daymount.pick;
 import java.util.List;
 import org.daymount.album.Space;
 import org.daymount.crop.Crop;
-import org.daymount.crop.Cropper;
 import org.daymount.unit.Direction;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
@@ -19,9 +18,7 @@ final class PersonsTrial {
       return SpaceTrial.best(contender, space, settings);
     }
     Direction way =
-        chosen
-            .direction()
-            .orElseGet(() -> nearestWay(space, chosen.window().orElseThrow()));
+        chosen.direction().orElseGet(() -> nearestWay(space, chosen.window().orElseThrow()));
     if (chosen.window().isEmpty()) {
       return SpaceTrial.in(contender, space, way, settings);
     }
@@ -35,10 +32,7 @@ final class PersonsTrial {
             ? List.of("prints at only " + ppi + ", below " + settings.crop().minimum())
             : List.of();
     return SpaceTrial.of(
-        contender,
-        way,
-        new Crop(window, piece, piece, Crop.Fit.FILL, ppi, 1, reasons),
-        settings);
+        contender, way, new Crop(window, piece, piece, Crop.Fit.FILL, ppi, 1, reasons), settings);
   }
 
   private static Direction nearestWay(Space space, PixelBox window) {

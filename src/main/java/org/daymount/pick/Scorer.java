@@ -12,9 +12,9 @@ import org.daymount.unit.PixelBox;
 import org.daymount.unit.Ppi;
 
 /**
- * What a photo is worth in a space, as a sum of named parts. The weights are plain judgement, ordered
- * as a person would: a face tells a day best, then a clear subject, good light, a crisp picture, and a
- * crop that loses nothing.
+ * What a photo is worth in a space, as a sum of named parts. The weights are plain judgement,
+ * ordered as a person would: a face tells a day best, then a clear subject, good light, a crisp
+ * picture, and a crop that loses nothing.
  */
 final class Scorer {
   private static final double SURE_FACE = 0.7;
@@ -25,7 +25,8 @@ final class Scorer {
   private static final double CROP_WORTH = 1.0;
   private static final double RESOLUTION_WORTH = 0.4;
   private static final double BORDER_COST = 0.5;
-  private static final double PORTRAIT_FACE_SHARE = 0.10; // of the picture's height; larger adds nothing
+  private static final double PORTRAIT_FACE_SHARE =
+      0.10; // of the picture's height; larger adds nothing
 
   private Scorer() {}
 

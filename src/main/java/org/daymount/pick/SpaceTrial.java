@@ -28,7 +28,7 @@ record SpaceTrial(Contender contender, Direction way, Crop crop, Score score) {
   }
 
   static SpaceTrial in(Contender contender, Space space, Direction way, PickSettings settings) {
-    Crop crop = Cropper.crop(contender.looked(), space.pieceSize(way), settings.crop());
+    Crop crop = new Cropper().crop(contender.looked(), space.pieceSize(way), settings.crop());
     return of(contender, way, crop, settings);
   }
 

@@ -2,6 +2,7 @@ package org.daymount.pipeline;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -18,21 +19,29 @@ import org.daymount.sheet.PieceSplitter;
 import org.daymount.unit.PaperSize;
 
 /**
- * Turns picks and story cards into pieces to be cut, in the order of the days. A piece is named by its
- * day and a letter, {@code 07a}; a part of one that needs several sheets by a number more; a card by
- * {@code s}.
+ * Turns picks and story cards into pieces to be cut, in the order of the days. A piece is named by
+ * its day and a letter, {@code 07a}; a part of one that needs several sheets by a number more; a
+ * card by {@code s}.
  */
 final class PieceMaker {
   private final PaperSize sheet;
   private final List<Piece> pieces = new ArrayList<>();
   private final Map<String, PieceContent> content = new LinkedHashMap<>();
+  private final Map<LocalDate, List<List<String>>> labelsOfDay = new HashMap<>();
 
   PieceMaker(PaperSize sheet) {
     this.sheet = sheet;
   }
 
-  /** The labels of the pieces made for one space; empty when its picture is missing. */
-  List<String> add(DayPick day, int space) {
+  void add(DayPick day) {
+    List<List<String>> labels = new ArrayList<>();
+    for (int space = 0; space < day.spaces().size(); space++) {
+      labels.add(add(day, space));
+    }
+    labelsOfDay.put(day.page().day(), labels);
+  }
+
+  private List<String> add(DayPick day, int space) {
     SpacePick pick = day.spaces().get(space);
     if (pick.hero().isEmpty()) {
       return List.of();
@@ -64,6 +73,11 @@ final class PieceMaker {
         label, new PieceContent(card.day(), afterSpaces, Optional.empty(), Optional.of(card)));
   }
 
+  /** Per space of the day, the labels of its pieces; none where the picture is missing. */
+  List<List<String>> labels(LocalDate day) {
+    return labelsOfDay.get(day);
+  }
+
   List<Piece> pieces() {
     return List.copyOf(pieces);
   }
@@ -79,7 +93,8 @@ final class PieceMaker {
   /** a to r, then t to z: s is a card's. Beyond that, letters double. */
   private static String letter(int space) {
     String letters = "abcdefghijklmnopqrtuvwxyz";
-    return letters.substring(space % letters.length(), space % letters.length() + 1)
+    return letters
+        .substring(space % letters.length(), space % letters.length() + 1)
         .repeat(1 + space / letters.length());
   }
 }

@@ -1,2 +1,5 @@
-/** The story in one method ({@link org.daymount.pipeline.MonthMaker}): the only place that knows the order. */
+/**
+ * The story in one method ({@link org.daymount.pipeline.MonthMaker}): the only place that knows the
+ * order.
+ */
 package org.daymount.pipeline;

@@ -23,7 +23,9 @@ class BestAssignmentTest {
     assertEquals(List.of(1, 0, 2), best.columns());
   }
 
-  /** The worked example of OR-Tools' assignment guide, from memory: 5 workers, 4 tasks, cost 265. */
+  /**
+   * The worked example of OR-Tools' assignment guide, from memory: 5 workers, 4 tasks, cost 265.
+   */
   @Test
   void aPublishedCaseWithMoreRowsThanColumnsLeavesOneRowWithout() {
     double[][] cost = {
@@ -67,7 +69,8 @@ class BestAssignmentTest {
       assertEquals(expected.get(k), ranked.get(k).worth(), 1e-9);
     }
     assertEquals(Math.min(6, expected.size()), ranked.size());
-    assertEquals(ranked.size(), new HashSet<>(ranked.stream().map(Assignment::columns).toList()).size());
+    assertEquals(
+        ranked.size(), new HashSet<>(ranked.stream().map(Assignment::columns).toList()).size());
     assertTrue(ranked.stream().allMatch(a -> new HashSet<>(a.columns()).size() == rows));
   }
 

@@ -1,0 +1,66 @@
+package org.daymount.album;
+
+import java.util.List;
+import java.util.Optional;
+import org.daymount.unit.Direction;
+import org.daymount.unit.Length;
+import org.daymount.unit.PaperSize;
+
+/**
+ * A space as a person asked for it; what was not said is left to the defaults.
+ *
+ * @param size empty: the default spaces, changed in the other respects
+ * @param direction {@link Direction#LANDSCAPE} or {@link Direction#PORTRAIT} when it was said
+ * @param reveal empty: the default reveal, if there is a mat at all
+ */
+public record WantedSpace(
+    Optional<PaperSize> size,
+    Optional<Direction> direction,
+    boolean onMat,
+    Optional<Length> reveal) {
+  public WantedSpace {
+    if (direction.filter(Direction.SQUARE::equals).isPresent()) {
+      throw new IllegalArgumentException("a space is asked for as landscape or portrait");
+    }
+    if (reveal.isPresent() && !onMat) {
+      throw new IllegalArgumentException("a reveal needs a mat");
+    }
+    if (size.isEmpty() && direction.isEmpty() && !onMat) {
+      throw new IllegalArgumentException("a space that asks for nothing");
+    }
+    // The order of the two sides says nothing about the way a space lies: people write both.
+    size = size.map(given -> given.towards(Direction.PORTRAIT));
+  }
+
+  public static WantedSpace of(PaperSize size) {
+    return new WantedSpace(Optional.of(size), Optional.empty(), false, Optional.empty());
+  }
+
+  /**
+   * The space made definite.
+   *
+   * @return one space, or as many as there are defaults when no size was said
+   * @throws IllegalArgumentException when the reveal leaves nothing of the space
+   */
+  public List<Space> with(AlbumDefaults defaults) {
+    if (size.isPresent()) {
+      return List.of(new Space(size.get(), direction, mat(defaults)));
+    }
+    return defaults.spaces().stream()
+        .map(
+            space ->
+                new Space(
+                    space.size(),
+                    direction.or(space::direction),
+                    onMat ? mat(defaults) : space.reveal()))
+        .toList();
+  }
+
+  private Optional<Length> mat(AlbumDefaults defaults) {
+    return onMat ? reveal.or(() -> Optional.of(defaults.reveal())) : Optional.empty();
+  }
+
+  WantedSpace withoutMat() {
+    return new WantedSpace(size, direction, false, Optional.empty());
+  }
+}

@@ -1,0 +1,109 @@
+package org.daymount.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.daymount.album.AlbumDefaults;
+import org.daymount.crop.CropSettings;
+import org.daymount.day.DayNumbers;
+import org.daymount.day.DaySettings;
+import org.daymount.ingest.ClockCorrections;
+import org.daymount.ingest.IngestSettings;
+import org.daymount.month.Settings;
+import org.daymount.pipeline.Request;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+
+/** Options and surroundings to a {@link Request}. */
+final class Requests {
+  private static final String NOTE = "note.txt";
+
+  private Requests() {}
+
+  static Request of(
+      CommandSpec spec,
+      Surroundings around,
+      PhotoOptions photos,
+      PageOptions pages,
+      Optional<Path> choices) {
+    try {
+      List<Path> folders = photos(spec, around, photos);
+      return new Request(
+          folders,
+          days(photos),
+          note(spec, around, pages, folders),
+          choices,
+          AlbumDefaults.of(pages.space, pages.reveal),
+          CropSettings.of(pages.ppi, pages.minPpi),
+          ingest(around, photos),
+          new Settings(
+              photos.dayStarts.at(),
+              pages.space,
+              pages.reveal,
+              pages.ppi,
+              pages.minPpi,
+              pages.sheet,
+              pages.labTrim,
+              pages.paper),
+          Optional.ofNullable(pages.cards),
+          around.locale(),
+          jobs(spec, photos));
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), e.getMessage());
+    }
+  }
+
+  /**
+   * The folders and files named, as they were typed, so that month.json reads the same anywhere.
+   */
+  static List<Path> photos(CommandSpec spec, Surroundings around, PhotoOptions options) {
+    for (Path path : options.photos) {
+      if (!Files.exists(around.here().resolve(path))) {
+        throw new ParameterException(
+            spec.commandLine(), "there is no file or folder " + path + "; look at its spelling");
+      }
+    }
+    return List.copyOf(options.photos);
+  }
+
+  static DaySettings days(PhotoOptions options) {
+    return new DaySettings(
+        options.dayStarts,
+        Optional.ofNullable(options.month),
+        options.days == null ? DayNumbers.ALL : options.days);
+  }
+
+  static IngestSettings ingest(Surroundings around, PhotoOptions options) {
+    return new IngestSettings(
+        ClockCorrections.parse(new ArrayList<>(options.clocks)), around.today(), around.zone());
+  }
+
+  static int jobs(CommandSpec spec, PhotoOptions options) {
+    if (options.jobs == null) {
+      return Runtime.getRuntime().availableProcessors();
+    }
+    if (options.jobs < 1 || options.jobs > 256) {
+      throw new ParameterException(
+          spec.commandLine(), "--jobs takes a number from 1 to 256, was " + options.jobs);
+    }
+    return options.jobs;
+  }
+
+  private static Optional<Path> note(
+      CommandSpec spec, Surroundings around, PageOptions pages, List<Path> folders) {
+    if (pages.note != null) {
+      if (!Files.isRegularFile(around.here().resolve(pages.note))) {
+        throw new ParameterException(
+            spec.commandLine(),
+            "there is no note "
+                + pages.note
+                + "; 'daymount note --month 2026-06' writes one to"
+                + " fill in");
+      }
+      return Optional.of(pages.note);
+    }
+    return Optional.of(folders.get(0).resolve(NOTE)).filter(Files::isRegularFile);
+  }
+}

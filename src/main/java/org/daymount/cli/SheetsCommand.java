@@ -1,0 +1,121 @@
+package org.daymount.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.daymount.image.Pictures;
+import org.daymount.month.Month;
+import org.daymount.month.MonthJson;
+import org.daymount.pipeline.MonthMaker;
+import org.daymount.pipeline.MonthWriter;
+import org.daymount.pipeline.Progress;
+import org.daymount.pipeline.Request;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code daymount sheets}: the whole job. */
+@Command(
+    name = "sheets",
+    mixinStandardHelpOptions = true,
+    header = {
+      "For example: daymount sheets Pictures/June --note june.txt --out June",
+      "",
+      "Sorts the pictures into days, chooses and crops one for every space, and lays them out",
+      "on sheets to print, with a guide for cutting and mounting."
+    },
+    sortOptions = false)
+final class SheetsCommand extends SurroundedCommand {
+  @Spec CommandSpec spec;
+  @Mixin PhotoOptions photos;
+
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "DIR",
+      description = "Where everything is written. Default: daymount- and the month, here.")
+  Path out;
+
+  @Mixin PageOptions pages;
+
+  @Option(
+      names = {"-n", "--dry-run"},
+      description = "Decides everything, writes nothing.")
+  boolean dryRun;
+
+  @Option(
+      names = "--force",
+      description = "Replaces files in --out even if they were not made by daymount.")
+  boolean force;
+
+  @Mixin TalkOptions talk;
+
+  SheetsCommand(Surroundings around) {
+    super(around);
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Request request =
+        Requests.of(
+            spec,
+            around,
+            photos,
+            pages,
+            Optional.ofNullable(out).map(o -> o.resolve("choices.json")));
+    Progress progress =
+        talk.quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
+    Pictures pictures = new Pictures();
+    Month month = new MonthMaker(pictures, progress).make(request);
+    Told told = new Told(around, talk);
+    told.warnings(month);
+    if (talk.strict && told.anyWarning(month)) {
+      around
+          .err()
+          .println("error: there are warnings, and --strict was asked for; nothing was written");
+      return ExitCode.FAILED;
+    }
+    MonthJson json = new MonthJson(Version.tool());
+    Path folder = out == null ? Path.of("daymount-" + month.month()) : out;
+    List<String> changed = List.of();
+    if (!dryRun) {
+      changed =
+          new MonthWriter(pictures, json, progress)
+              .write(month, around.here().resolve(folder), force, request.jobs());
+    }
+    if (talk.json) {
+      around.out().print(new String(json.write(month), StandardCharsets.UTF_8));
+    } else if (!talk.quiet) {
+      summary(around.out(), month, folder, changed);
+    }
+    return told.anyUnusable(month) ? ExitCode.SOME_PHOTOS_UNUSABLE : ExitCode.DONE;
+  }
+
+  private void summary(PrintWriter print, Month month, Path folder, List<String> changed) {
+    print.println(Told.summary(month));
+    if (dryRun) {
+      print.println("nothing was written (--dry-run)");
+      return;
+    }
+    if (changed.isEmpty()) {
+      print.println("everything in " + folder + " is up to date; nothing was rewritten");
+    } else {
+      print.println("written to " + folder + " (" + changed.size() + " files new or changed):");
+    }
+    print.println("  " + folder.resolve("index.html") + "   the month at a glance: open it first");
+    print.println(
+        "  "
+            + folder.resolve("sheets")
+            + "       "
+            + month.sheets().size()
+            + " pictures for a lab or printer");
+    print.println("  " + folder.resolve("sheets.pdf") + "   the same at true size");
+    print.println(
+        "  " + folder.resolve("guide.pdf") + "    how to cut and mount them, and what is missing");
+    print.println("  " + folder.resolve("month.json") + "   everything as data");
+  }
+}

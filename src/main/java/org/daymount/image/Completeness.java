@@ -1,0 +1,165 @@
+package org.daymount.image;
+
+import java.io.EOFException;
+import java.io.IOException;
+import java.nio.file.Path;
+import org.daymount.photo.PhotoFormat;
+import org.daymount.problem.Problem;
+import org.daymount.problem.UnusablePicture;
+
+/**
+ * Whether a picture file is all there. Decoders paint what is missing grey and call it a success,
+ * so this looks for the end that each format promises. Safe to share between threads.
+ */
+public final class Completeness {
+
+  /**
+   * JPEG must reach its end marker behind at least one scan (what follows it, such as the film of a
+   * motion photo, does not matter), PNG its IEND, GIF its trailer; a WebP file must be as long as
+   * its RIFF header says, the strips or tiles of a TIFF's first picture and the rows of a BMP must
+   * lie within the file, and so must the boxes of HEIF and AVIF. Raw files are not looked at.
+   *
+   * @throws UnusablePicture CUT_OFF with the bytes that are there; UNREADABLE when it cannot be
+   *     read
+   */
+  public void check(Path file, PhotoFormat format) throws UnusablePicture {
+    try (FileBytes bytes = FileBytes.open(file)) {
+      try {
+        if (!isWhole(bytes, format)) {
+          throw cutOff(bytes.size());
+        }
+      } catch (EOFException e) {
+        throw cutOff(bytes.size());
+      }
+    } catch (UnusablePicture e) {
+      throw e;
+    } catch (IOException e) {
+      throw new UnusablePicture(
+          Problem.Kind.UNREADABLE, "cannot be read from the disk; check that it may be opened");
+    }
+  }
+
+  static UnusablePicture cutOff(long bytes) {
+    return new UnusablePicture(
+        Problem.Kind.CUT_OFF,
+        "is cut off after " + ByteCount.of(bytes) + "; copy it again from the phone");
+  }
+
+  private static boolean isWhole(FileBytes bytes, PhotoFormat format) throws IOException {
+    return switch (format) {
+      case JPEG -> jpeg(bytes);
+      case PNG -> png(bytes);
+      case WEBP -> 8 + bytes.u32(4, false) <= bytes.size();
+      case TIFF -> tiff(bytes);
+      case GIF -> gif(bytes);
+      case BMP -> bmp(bytes);
+      case HEIF, AVIF -> boxes(bytes);
+      case RAW -> true;
+    };
+  }
+
+  private static boolean jpeg(FileBytes bytes) throws IOException {
+    JpegMarkers markers = new JpegMarkers(bytes);
+    boolean scanned = false;
+    while (markers.next()) {
+      scanned |= markers.isScan();
+    }
+    return scanned;
+  }
+
+  private static boolean png(FileBytes bytes) throws IOException {
+    long at = 8;
+    while (true) {
+      long length = bytes.u32(at);
+      boolean end = bytes.name(at + 4).equals("IEND");
+      at += 12 + length;
+      if (at > bytes.size()) {
+        return false;
+      }
+      if (end) {
+        return true;
+      }
+    }
+  }
+
+  private static boolean tiff(FileBytes bytes) throws IOException {
+    TiffDirectory first = TiffDirectory.all(bytes).get(0);
+    return within(bytes, first, TiffDirectory.STRIP_OFFSETS, TiffDirectory.STRIP_BYTES)
+        && within(bytes, first, TiffDirectory.TILE_OFFSETS, TiffDirectory.TILE_BYTES);
+  }
+
+  private static boolean within(FileBytes bytes, TiffDirectory directory, int offsets, int lengths)
+      throws IOException {
+    long count = Math.min(directory.count(offsets), directory.count(lengths));
+    for (long i = 0; i < count; i++) {
+      if (directory.value(offsets, i) + directory.value(lengths, i) > bytes.size()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** GIF89a: blocks of sub-blocks until the trailer 0x3B. */
+  private static boolean gif(FileBytes bytes) throws IOException {
+    long at = 13 + colours(bytes.u8(10));
+    while (true) {
+      int block = bytes.u8(at);
+      if (block == 0x3b) {
+        return true;
+      }
+      if (block == 0x21) {
+        at = afterSubBlocks(bytes, at + 2);
+      } else if (block == 0x2c) {
+        at = afterSubBlocks(bytes, at + 10 + colours(bytes.u8(at + 9)) + 1);
+      } else {
+        return false;
+      }
+    }
+  }
+
+  /** Bytes of the colour table that the flags announce. */
+  private static int colours(int flags) {
+    return (flags & 0x80) == 0 ? 0 : 3 << (flags & 7) + 1;
+  }
+
+  private static long afterSubBlocks(FileBytes bytes, long from) throws IOException {
+    long at = from;
+    int length;
+    do {
+      length = bytes.u8(at);
+      at += 1 + length;
+    } while (length > 0);
+    return at;
+  }
+
+  /** Uncompressed rows are padded to four bytes; for others only the header's own length counts. */
+  private static boolean bmp(FileBytes bytes) throws IOException {
+    boolean oldest = bytes.u32(14, false) == 12;
+    long compression = oldest ? 0 : bytes.u32(30, false);
+    if (compression != 0) {
+      return bytes.u32(10, false) < bytes.size();
+    }
+    StoredSize size = HeaderSizes.bmp(bytes);
+    int bits = bytes.u16(oldest ? 24 : 28, false);
+    long row = (size.width() * bits + 31) / 32 * 4;
+    return bytes.u32(10, false) + row * size.height() <= bytes.size();
+  }
+
+  private static boolean boxes(FileBytes bytes) throws IOException {
+    long at = 0;
+    while (at < bytes.size()) {
+      long length = bytes.u32(at);
+      if (length == 0) {
+        return true; // to the end of the file
+      }
+      if (length == 1) {
+        length = bytes.u32(at + 8) << 32 | bytes.u32(at + 12);
+      }
+      if (length < 8 || at + length > bytes.size()) {
+        return false;
+      }
+      at += length;
+    }
+    return true;
+  }
+}

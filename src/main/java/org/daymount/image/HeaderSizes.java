@@ -1,0 +1,108 @@
+package org.daymount.image;
+
+import java.io.EOFException;
+import java.io.IOException;
+
+/** Width and height out of the headers that need only a few lines each. */
+final class HeaderSizes {
+  private HeaderSizes() {}
+
+  /** ITU-T T.81, B.2.2: the frame header, any of SOF0 to SOF15 but DHT, JPG and DAC. */
+  static StoredSize jpeg(FileBytes bytes) throws IOException {
+    JpegMarkers markers = new JpegMarkers(bytes);
+    while (markers.next()) {
+      if (markers.isFrame()) {
+        long body = markers.body();
+        return new StoredSize(bytes.u16(body + 3), bytes.u16(body + 1));
+      }
+      if (markers.isScan() || markers.isEnd()) {
+        break;
+      }
+    }
+    return new StoredSize(0, 0);
+  }
+
+  /** PNG 3rd edition, 11.2.1: IHDR comes first. */
+  static StoredSize png(FileBytes bytes) throws IOException {
+    if (!bytes.name(12).equals("IHDR")) {
+      return new StoredSize(0, 0);
+    }
+    return new StoredSize(bytes.u32(16), bytes.u32(20));
+  }
+
+  /** RFC 9649: VP8X has the canvas, VP8L 14 bits each, VP8 (RFC 6386, 9.1) 14 bits each. */
+  static StoredSize webp(FileBytes bytes) throws IOException {
+    return switch (bytes.name(12)) {
+      case "VP8X" -> new StoredSize(1 + u24(bytes, 24), 1 + u24(bytes, 27));
+      case "VP8L" -> {
+        if (bytes.u8(20) != 0x2f) {
+          yield new StoredSize(0, 0);
+        }
+        long bits = bytes.u32(21, false);
+        yield new StoredSize(1 + (bits & 0x3fff), 1 + (bits >> 14 & 0x3fff));
+      }
+      case "VP8 " -> {
+        if (bytes.size() >= 26 && !bytes.has(23, 0x9d, 0x01, 0x2a)) {
+          yield new StoredSize(0, 0);
+        }
+        yield new StoredSize(bytes.u16(26, false) & 0x3fff, bytes.u16(28, false) & 0x3fff);
+      }
+      default -> new StoredSize(0, 0);
+    };
+  }
+
+  private static long u24(FileBytes bytes, long at) throws IOException {
+    return bytes.u16(at, false) | (long) bytes.u8(at + 2) << 16;
+  }
+
+  static StoredSize gif(FileBytes bytes) throws IOException {
+    return new StoredSize(bytes.u16(6, false), bytes.u16(8, false));
+  }
+
+  /** A negative height means that rows run from the top. */
+  static StoredSize bmp(FileBytes bytes) throws IOException {
+    if (bytes.u32(14, false) == 12) { // the oldest header, 16-bit sides
+      return new StoredSize(bytes.u16(18, false), bytes.u16(20, false));
+    }
+    return new StoredSize((int) bytes.u32(18, false), Math.abs((long) (int) bytes.u32(22, false)));
+  }
+
+  /**
+   * The largest image extent (box {@code ispe}, ISO/IEC 23008-12, 6.5.3) there is: the whole
+   * picture's is larger than those of its tiles, thumbnail and depth map.
+   */
+  static StoredSize heif(FileBytes bytes) throws IOException {
+    StoredSize[] largest = {new StoredSize(0, 0)};
+    findExtents(bytes, 0, bytes.size(), 0, largest);
+    return largest[0];
+  }
+
+  private static void findExtents(
+      FileBytes bytes, long from, long to, int depth, StoredSize[] largest) throws IOException {
+    long at = from;
+    while (at + 8 <= to) {
+      long length = bytes.u32(at);
+      String name = bytes.name(at + 4);
+      long end = length == 0 ? to : at + length;
+      if (length == 1 || (length != 0 && length < 8) || end > bytes.size()) {
+        if (end > bytes.size() && !name.equals("mdat")) {
+          throw new EOFException();
+        }
+        return;
+      }
+      switch (name) {
+        case "meta" -> findExtents(bytes, at + 12, end, depth + 1, largest);
+        case "iprp", "ipco" -> findExtents(bytes, at + 8, end, depth + 1, largest);
+        case "ispe" -> {
+          StoredSize size = new StoredSize(bytes.u32(at + 12), bytes.u32(at + 16));
+          if ((double) size.width() * size.height()
+              > (double) largest[0].width() * largest[0].height()) {
+            largest[0] = size;
+          }
+        }
+        default -> {}
+      }
+      at = end;
+    }
+  }
+}

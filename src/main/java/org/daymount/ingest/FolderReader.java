@@ -1,0 +1,99 @@
+package org.daymount.ingest;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.daymount.photo.Photo;
+import org.daymount.photo.PhotoFile;
+import org.daymount.problem.Problem;
+
+/**
+ * Folders of files to photos and problems. Nothing is written, nothing is decoded, and one bad file
+ * never ends the run.
+ */
+public final class FolderReader {
+
+  /** As {@link #list(List, List)} with nothing to leave out. */
+  public Listing list(List<Path> photosArguments) {
+    return list(photosArguments, List.of());
+  }
+
+  /**
+   * All files under the arguments, which are folders or single files.
+   *
+   * @param leaveOut folders not to walk into: where earlier output lies
+   */
+  public Listing list(List<Path> photosArguments, List<Path> leaveOut) {
+    return new FolderLister().list(photosArguments, leaveOut);
+  }
+
+  /**
+   * Reads the header, tags, end and SHA-256 of each file. The result does not depend on {@code
+   * jobs}.
+   *
+   * @param jobs files read at the same time, at least 1
+   * @param eachDone called once for each file, from any thread
+   * @throws CancellationException when the calling thread is interrupted
+   */
+  public Ingested read(Listing listing, IngestSettings settings, int jobs, Runnable eachDone) {
+    PhotoReader reader = new PhotoReader(settings);
+    List<PhotoReader.Outcome> outcomes = readAll(listing.pictures(), reader, jobs, eachDone);
+    List<Photo> photos = new ArrayList<>();
+    List<Photo> unusable = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>(listing.problems());
+    for (PhotoReader.Outcome outcome : outcomes) {
+      outcome.photo().ifPresent(outcome.problem().isEmpty() ? photos::add : unusable::add);
+      outcome.problem().ifPresent(problems::add);
+    }
+    Collections.sort(problems);
+    Set<String> models =
+        Stream.concat(photos.stream(), unusable.stream())
+            .flatMap(photo -> photo.model().stream())
+            .collect(Collectors.toSet());
+    return new Ingested(
+        photos,
+        unusable,
+        problems,
+        listing.movingParts(),
+        listing.others(),
+        settings.clocks().unmatched(models));
+  }
+
+  private static List<PhotoReader.Outcome> readAll(
+      List<PhotoFile> files, PhotoReader reader, int jobs, Runnable eachDone) {
+    ExecutorService threads = Executors.newFixedThreadPool(Math.max(1, jobs));
+    try {
+      List<Future<PhotoReader.Outcome>> pending = new ArrayList<>();
+      for (PhotoFile file : files) {
+        pending.add(
+            threads.submit(
+                () -> {
+                  PhotoReader.Outcome outcome = reader.read(file);
+                  eachDone.run();
+                  return outcome;
+                }));
+      }
+      List<PhotoReader.Outcome> outcomes = new ArrayList<>();
+      for (Future<PhotoReader.Outcome> one : pending) {
+        outcomes.add(one.get());
+      }
+      return outcomes;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new CancellationException("stopped while reading the photos");
+    } catch (ExecutionException e) {
+      throw new IllegalStateException(e.getCause());
+    } finally {
+      threads.shutdownNow();
+    }
+  }
+}

@@ -1,0 +1,29 @@
+package org.daymount.ingest;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.daymount.photo.PhotoFile;
+import org.daymount.problem.Problem;
+
+/**
+ * The files found under the PHOTOS arguments, each real file once.
+ *
+ * @param pictures files to be read, in order of their names
+ * @param problems unreadable folders, films, links to nothing; in order of their names
+ * @param movingParts films that belong to a still of the same name beside them
+ * @param others files that are neither picture nor film, counted by the end of their names
+ */
+public record Listing(
+    List<PhotoFile> pictures,
+    List<Problem> problems,
+    List<PhotoFile> movingParts,
+    SortedMap<String, Integer> others) {
+  public Listing {
+    pictures = List.copyOf(pictures);
+    problems = List.copyOf(problems);
+    movingParts = List.copyOf(movingParts);
+    others = Collections.unmodifiableSortedMap(new TreeMap<>(others));
+  }
+}

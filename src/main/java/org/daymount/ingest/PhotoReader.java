@@ -1,0 +1,116 @@
+package org.daymount.ingest;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.LocalDateTime;
+import java.util.HexFormat;
+import java.util.Optional;
+import org.daymount.image.Completeness;
+import org.daymount.image.PictureHeader;
+import org.daymount.image.PictureHeaders;
+import org.daymount.photo.Orientation;
+import org.daymount.photo.Photo;
+import org.daymount.photo.PhotoFile;
+import org.daymount.photo.PhotoFormat;
+import org.daymount.problem.Problem;
+import org.daymount.problem.UnusablePicture;
+
+/** One file to one photo, one problem, or both. Safe to share between threads. */
+final class PhotoReader {
+  private static final int BUFFER = 1 << 16;
+
+  /**
+   * @param photo what is known; empty when not even a size is
+   * @param problem why it cannot be used; empty when it can
+   */
+  record Outcome(Optional<Photo> photo, Optional<Problem> problem) {}
+
+  private final IngestSettings settings;
+  private final TakenRules taken;
+  private final TagReader tagReader = new TagReader();
+  private final PictureHeaders headers = new PictureHeaders();
+  private final Completeness completeness = new Completeness();
+
+  PhotoReader(IngestSettings settings) {
+    this.settings = settings;
+    this.taken = new TakenRules(settings);
+  }
+
+  Outcome read(PhotoFile file) {
+    try {
+      PictureHeader header = headers.stated(file.path());
+      Photo photo = photo(file, header);
+      return new Outcome(Optional.of(photo), whyUnusable(photo, header));
+    } catch (UnusablePicture e) {
+      return new Outcome(Optional.empty(), Optional.of(e.of(file)));
+    } catch (IOException | RuntimeException | StackOverflowError e) {
+      return new Outcome(
+          Optional.empty(),
+          Optional.of(
+              new Problem(
+                  file,
+                  Problem.Kind.UNREADABLE,
+                  "cannot be read from the disk; check that it may be opened")));
+    }
+  }
+
+  private Photo photo(PhotoFile file, PictureHeader header) throws IOException {
+    Path path = file.path();
+    BasicFileAttributes attributes = Files.readAttributes(path, BasicFileAttributes.class);
+    Tags tags = tagReader.read(path, header.format());
+    Orientation orientation = tags.orientation().orElse(Orientation.TOP_LEFT);
+    LocalDateTime fileTime =
+        LocalDateTime.ofInstant(attributes.lastModifiedTime().toInstant(), settings.fileTimes());
+    var upright = orientation.upright(header.stored());
+    return new Photo(
+        file,
+        attributes.size(),
+        sha256(path),
+        header.format(),
+        upright,
+        orientation,
+        tags.orientation().isPresent(),
+        taken.judge(tags, file, fileTime),
+        tags.model(),
+        ScreenshotEvidence.in(file, header.format(), upright, tags));
+  }
+
+  private Optional<Problem> whyUnusable(Photo photo, PictureHeader header) {
+    try {
+      headers.refuseIfTooLarge(header, photo.bytes());
+      completeness.check(photo.file().path(), header.format());
+      refuseIfNotYetReadable(header.format());
+      return Optional.empty();
+    } catch (UnusablePicture e) {
+      return Optional.of(e.of(photo.file()));
+    }
+  }
+
+  private static void refuseIfNotYetReadable(PhotoFormat format) throws UnusablePicture {
+    switch (format) {
+      case HEIF, AVIF, RAW ->
+          throw new UnusablePicture(
+              Problem.Kind.NOT_YET_READABLE,
+              "is " + format + ", which this version cannot read yet; save a JPEG of it beside it");
+      default -> {}
+    }
+  }
+
+  private static String sha256(Path path) throws IOException {
+    try (InputStream in = Files.newInputStream(path)) {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      byte[] buffer = new byte[BUFFER];
+      for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
+        digest.update(buffer, 0, read);
+      }
+      return HexFormat.of().formatHex(digest.digest());
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+}

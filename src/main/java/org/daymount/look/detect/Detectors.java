@@ -1,0 +1,174 @@
+package org.daymount.look.detect;
+
+import ai.onnxruntime.OrtException;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.daymount.look.Face;
+import org.daymount.look.Measures.CloseLook;
+import org.daymount.look.Subject;
+import org.daymount.unit.PixelBox;
+import org.daymount.unit.PixelSize;
+
+/**
+ * Finds faces and subjects in a picture. Safe to use from many threads at once; each look runs on
+ * its caller's thread alone and gives the same answer every time.
+ */
+public final class Detectors implements AutoCloseable {
+  /** A picture this long shows the detectors all they can use; more pixels only take time. */
+  public static final int WORKING_LONG_EDGE = 640;
+
+  /** Faces at least this sure must not be cut by a crop. All faces returned are. */
+  public static final double PROTECT_FACE = FaceJudge.PROTECT;
+
+  /** Faces at least this sure count in favour of a photo. */
+  public static final double SCORE_FACE = FaceJudge.SCORE;
+
+  /** Things less sure than this are not told. */
+  public static final double SUBJECT = 0.25;
+
+  /** Fainter things still say whose a face is. */
+  private static final double FAINT_THING = 0.1;
+
+  private final BlazeFace blazeFace;
+  private final FaceSsd faceSsd;
+  private final CenterNet centerNet;
+
+  private Detectors(BlazeFace blazeFace, FaceSsd faceSsd, CenterNet centerNet) {
+    this.blazeFace = blazeFace;
+    this.faceSsd = faceSsd;
+    this.centerNet = centerNet;
+  }
+
+  /**
+   * Takes about a second and some 100 MB, so load once and only when there is something to look at.
+   *
+   * @throws DetectorsUnavailable when ONNX Runtime's native library cannot be loaded here, or the
+   *     models are missing from the program
+   */
+  public static Detectors load() throws DetectorsUnavailable {
+    try {
+      return new Detectors(BlazeFace.load(), FaceSsd.load(), CenterNet.load());
+    } catch (IOException e) {
+      throw new DetectorsUnavailable(
+          "faces and subjects are not looked for, because the program was built without its models ("
+              + e.getMessage()
+              + ")",
+          e);
+    } catch (OrtException | LinkageError | IllegalStateException e) {
+      throw new DetectorsUnavailable(
+          "faces and subjects are not looked for, because ONNX Runtime does not run on this computer"
+              + " ("
+              + e.getMessage()
+              + ")",
+          e);
+    }
+  }
+
+  /**
+   * @param upright a picture the right way up, best with a long edge of {@link #WORKING_LONG_EDGE}
+   * @return boxes in pixels of that picture, surest first; the sharpness is left at 0
+   */
+  public CloseLook look(BufferedImage upright) {
+    return look(Pixels.of(upright));
+  }
+
+  /**
+   * As {@link #look}, for a picture that may lie on its side or on its head because its file does
+   * not say: when nobody's face is seen, the picture is turned and looked at again.
+   *
+   * @return boxes in pixels of the picture as given
+   */
+  public CloseLook lookTurning(BufferedImage picture) {
+    Pixels asGiven = Pixels.of(picture);
+    CloseLook first = look(asGiven);
+    if (!first.faces().isEmpty() || !mayShowPeople(first)) {
+      return first;
+    }
+    CloseLook best = first;
+    Pixels turned = asGiven;
+    for (int quarters = 1; quarters < 4; quarters++) {
+      turned = turned.turnedRight();
+      CloseLook again = look(turned);
+      if (sureness(again) > sureness(best)) {
+        best = turnedBack(again, quarters, new PixelSize(turned.width(), turned.height()));
+      }
+    }
+    return best;
+  }
+
+  /** The same look when the picture is seen at another size. */
+  public static CloseLook scaled(CloseLook look, PixelSize from, PixelSize to) {
+    return new CloseLook(
+        look.faces().stream()
+            .map(face -> new Face(face.box().scaled(from, to), face.confidence()))
+            .toList(),
+        look.subjects().stream()
+            .map(s -> new Subject(s.box().scaled(from, to), s.what(), s.confidence()))
+            .toList(),
+        look.sharpnessThere());
+  }
+
+  private CloseLook look(Pixels picture) {
+    List<Thing> things = centerNet.detect(picture, FAINT_THING);
+    List<Spot> blaze =
+        Tiles.wholeAndParts(picture, part -> blazeFace.detect(part, FaceJudge.FAINT));
+    List<Spot> ssd = faceSsd.detect(picture, FaceJudge.FAINT);
+    PixelSize size = new PixelSize(picture.width(), picture.height());
+    List<Face> faces =
+        FaceJudge.judge(blaze, ssd, things, size.longEdge()).stream()
+            .map(spot -> new Face(spot.box().within(size), spot.confidence()))
+            .toList();
+    List<Subject> subjects = new ArrayList<>();
+    for (Thing thing : things) {
+      if (thing.spot().confidence() >= SUBJECT) {
+        PixelBox box = thing.spot().box().within(size);
+        subjects.add(new Subject(box, thing.kind().word(), thing.spot().confidence()));
+      }
+    }
+    return new CloseLook(faces, subjects, 0);
+  }
+
+  private static boolean mayShowPeople(CloseLook look) {
+    String person = ThingKind.PERSON.word();
+    return look.subjects().isEmpty()
+        || look.subjects().stream().anyMatch(subject -> subject.what().equals(person));
+  }
+
+  private static double sureness(CloseLook look) {
+    return look.faces().stream()
+        .mapToDouble(Face::confidence)
+        .filter(confidence -> confidence >= SCORE_FACE)
+        .sum();
+  }
+
+  private static CloseLook turnedBack(CloseLook look, int quarters, PixelSize turned) {
+    return new CloseLook(
+        look.faces().stream()
+            .map(face -> new Face(turnedBack(face.box(), quarters, turned), face.confidence()))
+            .toList(),
+        look.subjects().stream()
+            .map(s -> new Subject(turnedBack(s.box(), quarters, turned), s.what(), s.confidence()))
+            .toList(),
+        look.sharpnessThere());
+  }
+
+  /** Undoes quarter turns to the right. */
+  private static PixelBox turnedBack(PixelBox box, int quarters, PixelSize turned) {
+    PixelBox back = box;
+    PixelSize size = turned;
+    for (int i = 0; i < quarters; i++) {
+      back = new PixelBox(back.y(), size.width() - back.right(), back.height(), back.width());
+      size = size.turned();
+    }
+    return back;
+  }
+
+  @Override
+  public void close() {
+    blazeFace.close();
+    faceSsd.close();
+    centerNet.close();
+  }
+}

@@ -1,0 +1,91 @@
+package org.daymount.look.detect;
+
+import ai.onnxruntime.OrtException;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A single-shot face detector (SSD, Liu et al. 2016, on MobileNet v1) that sees the whole picture
+ * as a square of 512 pixels.
+ */
+final class FaceSsd implements AutoCloseable {
+  private static final int SIDE = 512;
+  private static final int[] GRIDS = {32, 16, 8, 4, 2, 1};
+  private static final int CLASSES = 3;
+  private static final int FACE = 1;
+
+  /** How far an anchor's encoded box is stretched: place by 10, size by 5 (SSD's variances). */
+  private static final double PLACE = 10;
+
+  private static final double SIZE = 5;
+  private static final double SAME_FACE = 0.5;
+
+  private final Model model;
+
+  private FaceSsd(Model model) {
+    this.model = model;
+  }
+
+  static FaceSsd load() throws IOException, OrtException {
+    return new FaceSsd(Model.load("face-ssd.onnx", SIDE));
+  }
+
+  List<Spot> detect(Pixels picture, double threshold) {
+    Letterbox square = picture.fitted(SIDE, false);
+    Map<String, float[]> out = model.run(square.signed());
+    float[] anchors = out.get("anchors");
+    List<Spot> spots = new ArrayList<>();
+    int anchor = 0;
+    for (int cells : GRIDS) {
+      float[] classes = out.get("classes" + cells);
+      float[] boxes = out.get("boxes" + cells);
+      int plane = cells * cells;
+      int anchorsPerCell = boxes.length / 4 / plane;
+      for (int cell = 0; cell < plane; cell++) {
+        for (int i = 0; i < anchorsPerCell; i++, anchor++) {
+          double confidence = Logistic.of(classes[(i * CLASSES + FACE) * plane + cell]);
+          if (confidence >= threshold) {
+            int box = i * 4 * plane + cell;
+            spots.add(
+                decoded(
+                    square,
+                    anchors,
+                    4 * anchor,
+                    new double[] {
+                      boxes[box], boxes[box + plane], boxes[box + 2 * plane], boxes[box + 3 * plane]
+                    },
+                    confidence));
+          }
+        }
+      }
+    }
+    return Spots.surest(spots, SAME_FACE, 1);
+  }
+
+  /**
+   * @param at of the anchor's top, left, bottom and right, in parts of the square
+   * @param code down, right, taller and wider than the anchor
+   */
+  private static Spot decoded(
+      Letterbox square, float[] anchors, int at, double[] code, double confidence) {
+    double height = anchors[at + 2] - anchors[at];
+    double width = anchors[at + 3] - anchors[at + 1];
+    double y = anchors[at] + height / 2 + code[0] / PLACE * height;
+    double x = anchors[at + 1] + width / 2 + code[1] / PLACE * width;
+    double halfHeight = Math.exp(code[2] / SIZE) * height / 2;
+    double halfWidth = Math.exp(code[3] / SIZE) * width / 2;
+    return square.inPicture(
+        (x - halfWidth) * SIDE,
+        (y - halfHeight) * SIDE,
+        (x + halfWidth) * SIDE,
+        (y + halfHeight) * SIDE,
+        confidence);
+  }
+
+  @Override
+  public void close() {
+    model.close();
+  }
+}

@@ -1,0 +1,51 @@
+package org.daymount.pipeline;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.daymount.look.Looked;
+import org.daymount.photo.Photo;
+import org.daymount.photo.PhotoFile;
+import org.daymount.pick.Copy;
+import org.daymount.pick.CopyFinder;
+import org.daymount.problem.Problem;
+
+/** Files that repeat another one, and the one each of them repeats. */
+record Copies(List<Copy> all, Map<PhotoFile, Copy> byFile) {
+
+  static Copies exact(List<Photo> photos) {
+    return of(new CopyFinder().exact(photos));
+  }
+
+  Copies andSmaller(List<Looked> looked) {
+    List<Copy> more = new ArrayList<>(all);
+    more.addAll(
+        new CopyFinder()
+            .smaller(looked.stream().filter(l -> l.photo().screenshot().isEmpty()).toList()));
+    return of(more);
+  }
+
+  private static Copies of(List<Copy> copies) {
+    Map<PhotoFile, Copy> byFile = new TreeMap<>();
+    copies.forEach(copy -> byFile.put(copy.file(), copy));
+    return new Copies(List.copyOf(copies), byFile);
+  }
+
+  boolean isCopy(Photo photo) {
+    return byFile.containsKey(photo.file());
+  }
+
+  Optional<PhotoFile> original(PhotoFile file) {
+    return Optional.ofNullable(byFile.get(file)).map(Copy::original);
+  }
+
+  List<Photo> withoutCopies(List<Photo> photos) {
+    return photos.stream().filter(photo -> !isCopy(photo)).toList();
+  }
+
+  List<Problem> problems() {
+    return all.stream().map(Copy::problem).toList();
+  }
+}

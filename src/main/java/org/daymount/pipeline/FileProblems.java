@@ -1,0 +1,41 @@
+package org.daymount.pipeline;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.daymount.day.Days;
+import org.daymount.ingest.Ingested;
+import org.daymount.look.LookResult;
+import org.daymount.photo.Photo;
+import org.daymount.photo.PhotoFile;
+import org.daymount.problem.Problem;
+
+/** One problem per file: what explains best why it is not printed. */
+final class FileProblems {
+  private FileProblems() {}
+
+  /** Later ones only speak where nothing was said before: damage first, then copies, then dates. */
+  static Map<PhotoFile, Problem> of(
+      Ingested ingested, Days days, Copies copies, LookResult firstLook) {
+    Map<PhotoFile, Problem> problems = new TreeMap<>();
+    add(problems, ingested.problems());
+    add(problems, firstLook.problems());
+    add(problems, copies.problems());
+    for (Photo photo : ingested.photos()) {
+      photo
+          .screenshot()
+          .ifPresent(
+              why ->
+                  problems.putIfAbsent(
+                      photo.file(),
+                      new Problem(
+                          photo.file(), Problem.Kind.SCREENSHOT, "a picture of a screen: " + why)));
+    }
+    add(problems, days.problems());
+    return problems;
+  }
+
+  private static void add(Map<PhotoFile, Problem> problems, List<Problem> more) {
+    more.forEach(problem -> problems.putIfAbsent(problem.file(), problem));
+  }
+}

@@ -1,0 +1,229 @@
+package org.daymount.pipeline;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.daymount.album.DayPage;
+import org.daymount.day.DaySettings;
+import org.daymount.day.Days;
+import org.daymount.ingest.Ingested;
+import org.daymount.look.LookResult;
+import org.daymount.look.Looked;
+import org.daymount.look.Measures;
+import org.daymount.month.Month;
+import org.daymount.month.MonthDay;
+import org.daymount.month.MonthPhoto;
+import org.daymount.month.MonthSheet;
+import org.daymount.month.MonthSpace;
+import org.daymount.month.PieceContent;
+import org.daymount.month.Warning;
+import org.daymount.photo.Photo;
+import org.daymount.photo.PhotoFile;
+import org.daymount.pick.DayPick;
+import org.daymount.pick.SpacePick;
+import org.daymount.problem.Problem;
+import org.daymount.sheet.Packing;
+import org.daymount.sheet.PlacedPiece;
+import org.daymount.sheet.Sheet;
+
+/** Puts what the stages found and settled together into the finished month. */
+final class MonthAssembler {
+  private final Request request;
+  private final Found found;
+  private final AlbumPages album;
+  private final CloseLooks close;
+  private final Stories stories;
+
+  /** What is known of every file. */
+  private record Found(
+      List<Photo> photos,
+      Map<PhotoFile, Problem> problems,
+      Map<PhotoFile, Measures> measures,
+      Map<PhotoFile, Optional<String>> groups,
+      Copies copies,
+      List<String> unmatchedClocks) {}
+
+  MonthAssembler(
+      Request request,
+      Ingested ingested,
+      Days days,
+      AlbumPages album,
+      Copies copies,
+      LookResult firstLook,
+      Bursts bursts,
+      CloseLooks close,
+      Stories stories) {
+    this.request = request;
+    this.album = album;
+    this.close = close;
+    this.stories = stories;
+    this.found =
+        new Found(
+            allPhotos(ingested),
+            FileProblems.of(ingested, days, copies, firstLook),
+            measures(firstLook, close),
+            bursts.groups(),
+            copies,
+            ingested.unmatchedClocks());
+  }
+
+  Month assemble(YearMonth month, List<DayPick> picks, PieceMaker pieces, Packing packing) {
+    List<MonthDay> days = new ArrayList<>();
+    for (DayPick pick : picks) {
+      days.add(day(pick, pieces.labels(pick.page().day())));
+    }
+    List<MonthSheet> sheets = sheets(packing, pieces.content());
+    List<Warning> warnings = warnings(days, packing);
+    return new Month(month, request.settings(), photos(usedIn(picks)), days, sheets, warnings);
+  }
+
+  private static MonthDay day(DayPick pick, List<List<String>> labels) {
+    List<MonthSpace> spaces = new ArrayList<>();
+    for (int i = 0; i < pick.spaces().size(); i++) {
+      spaces.add(new MonthSpace(pick.spaces().get(i), labels.get(i)));
+    }
+    return new MonthDay(pick.page().day(), state(pick), pick.page().story(), spaces);
+  }
+
+  private static MonthDay.State state(DayPick pick) {
+    if (pick.page().kind() == DayPage.Kind.LEFT_OUT) {
+      return MonthDay.State.LEFT_OUT;
+    }
+    long filled = pick.spaces().stream().filter(space -> space.hero().isPresent()).count();
+    if (filled == pick.spaces().size()) {
+      return MonthDay.State.FILLED;
+    }
+    return filled == 0 ? MonthDay.State.EMPTY : MonthDay.State.PARTLY;
+  }
+
+  private static List<MonthSheet> sheets(Packing packing, Map<String, PieceContent> content) {
+    List<MonthSheet> sheets = new ArrayList<>();
+    int digits = Math.max(2, Integer.toString(packing.sheets().size()).length());
+    for (Sheet sheet : packing.sheets()) {
+      Map<String, PieceContent> here = new LinkedHashMap<>();
+      for (PlacedPiece placed : sheet.pieces()) {
+        here.put(placed.piece().label(), content.get(placed.piece().label()));
+      }
+      String file =
+          String.format(Locale.ROOT, "sheets/sheet-%0" + digits + "d.jpg", sheets.size() + 1);
+      sheets.add(new MonthSheet(file, sheet, here));
+    }
+    return sheets;
+  }
+
+  private List<MonthPhoto> photos(Set<PhotoFile> used) {
+    List<MonthPhoto> photos = new ArrayList<>();
+    Set<PhotoFile> seen = new HashSet<>();
+    for (Photo photo : found.photos) {
+      seen.add(photo.file());
+      photos.add(
+          new MonthPhoto(
+              photo.file(),
+              Optional.of(photo),
+              day(photo, request.daySettings()),
+              Optional.ofNullable(found.measures.get(photo.file())),
+              found.groups.getOrDefault(photo.file(), Optional.empty()),
+              found.copies.original(photo.file()),
+              used.contains(photo.file()),
+              Optional.ofNullable(found.problems.get(photo.file())).map(Problem::text)));
+    }
+    for (Problem problem : found.problems.values()) {
+      if (problem.kind().isUnusable() && seen.add(problem.file())) {
+        photos.add(MonthPhotos.unreadable(problem));
+      }
+    }
+    photos.sort((a, b) -> a.file().compareTo(b.file()));
+    return photos;
+  }
+
+  static Optional<LocalDate> day(Photo photo, DaySettings settings) {
+    return photo
+        .taken()
+        .local()
+        .filter(local -> photo.taken().from().isTrusted())
+        .map(local -> settings.dayStarts().dayOf(photo.taken()));
+  }
+
+  private List<Warning> warnings(List<MonthDay> days, Packing packing) {
+    List<Warning> warnings = new ArrayList<>();
+    close.without().ifPresent(why -> warnings.add(general("no-detectors", why)));
+    for (String model : found.unmatchedClocks) {
+      warnings.add(
+          general(
+              "clock", "no photo was taken with a " + model + "; look at the spelling in --clock"));
+    }
+    warnings.addAll(album.warnings());
+    for (MonthDay day : days) {
+      for (MonthSpace space : day.spaces()) {
+        missing(day, space).ifPresent(warnings::add);
+      }
+    }
+    warnings.addAll(stories.warnings());
+    if (!packing.provenFewest()) {
+      warnings.add(general("packing", "there may be a way with fewer sheets: " + packing.how()));
+    }
+    for (Problem problem : found.problems.values()) {
+      warnings.add(
+          new Warning(
+              problem.kind().code(),
+              Optional.of(problem.file()),
+              Optional.empty(),
+              problem.text()));
+    }
+    return warnings;
+  }
+
+  private static Optional<Warning> missing(MonthDay day, MonthSpace space) {
+    SpacePick pick = space.pick();
+    if (pick.hero().isPresent()) {
+      return Optional.empty();
+    }
+    String text =
+        "the "
+            + pick.space().name()
+            + " "
+            + pick.direction().word()
+            + " picture is missing: "
+            + String.join("; ", pick.reasons());
+    return Optional.of(
+        new Warning("missing-picture", Optional.empty(), Optional.of(day.day()), text));
+  }
+
+  private static Warning general(String code, String text) {
+    return new Warning(code, Optional.empty(), Optional.empty(), text);
+  }
+
+  private static Set<PhotoFile> usedIn(List<DayPick> picks) {
+    Set<PhotoFile> used = new HashSet<>();
+    for (DayPick pick : picks) {
+      for (SpacePick space : pick.spaces()) {
+        space.hero().ifPresent(hero -> used.add(hero.looked().photo().file()));
+      }
+    }
+    return used;
+  }
+
+  private static List<Photo> allPhotos(Ingested ingested) {
+    List<Photo> photos = new ArrayList<>(ingested.photos());
+    photos.addAll(ingested.unusable());
+    return photos;
+  }
+
+  private static Map<PhotoFile, Measures> measures(LookResult firstLook, CloseLooks close) {
+    Map<PhotoFile, Measures> measures = new HashMap<>();
+    for (Looked looked : firstLook.looked()) {
+      measures.put(looked.photo().file(), looked.measures());
+    }
+    close.looked().forEach((file, looked) -> measures.put(file, looked.measures()));
+    return new TreeMap<>(measures);
+  }
+}

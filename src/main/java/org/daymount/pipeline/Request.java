@@ -1,0 +1,41 @@
+package org.daymount.pipeline;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.daymount.album.AlbumDefaults;
+import org.daymount.crop.CropSettings;
+import org.daymount.day.DaySettings;
+import org.daymount.ingest.IngestSettings;
+import org.daymount.month.Settings;
+import org.daymount.unit.PaperSize;
+
+/**
+ * Everything a run is told from outside; nothing below asks the clock, the zone or the environment.
+ *
+ * @param photos folders and files, in the order they were named
+ * @param note the month note's file
+ * @param choices the choices.json of the output folder, whether or not it is there
+ * @param cards size of the story cards; empty: none
+ * @param jobs how many pictures are worked on at once
+ */
+public record Request(
+    List<Path> photos,
+    DaySettings daySettings,
+    Optional<Path> note,
+    Optional<Path> choices,
+    AlbumDefaults defaults,
+    CropSettings crop,
+    IngestSettings ingest,
+    Settings settings,
+    Optional<PaperSize> cards,
+    Locale locale,
+    int jobs) {
+  public Request {
+    photos = List.copyOf(photos);
+    if (jobs < 1) {
+      throw new IllegalArgumentException("at least one picture must be worked on, was " + jobs);
+    }
+  }
+}

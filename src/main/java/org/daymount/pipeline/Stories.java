@@ -1,0 +1,47 @@
+package org.daymount.pipeline;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.daymount.album.DayPage;
+import org.daymount.card.SetStory;
+import org.daymount.card.StoryCard;
+import org.daymount.card.StorySetter;
+import org.daymount.month.Warning;
+import org.daymount.unit.PaperSize;
+
+/** The story cards of the month, and what had to be done to the words to set them. */
+record Stories(Map<LocalDate, SetStory> byDay) {
+
+  static Stories set(List<DayPage> pages, Optional<PaperSize> size) {
+    Map<LocalDate, SetStory> byDay = new TreeMap<>();
+    if (size.isPresent()) {
+      StorySetter setter = new StorySetter();
+      for (DayPage page : pages) {
+        if (page.kind() != DayPage.Kind.LEFT_OUT) {
+          byDay.put(page.day(), setter.set(page.day(), page.story(), size.get()));
+        }
+      }
+    }
+    return new Stories(byDay);
+  }
+
+  List<StoryCard> cards(LocalDate day) {
+    return byDay.containsKey(day) ? byDay.get(day).cards() : List.of();
+  }
+
+  List<Warning> warnings() {
+    List<Warning> warnings = new ArrayList<>();
+    byDay.forEach(
+        (day, set) ->
+            set.notes()
+                .forEach(
+                    text ->
+                        warnings.add(
+                            new Warning("story", Optional.empty(), Optional.of(day), text))));
+    return warnings;
+  }
+}

@@ -1,0 +1,186 @@
+/**
+ * Translates a TensorFlow.js graph, operation by operation, into an ONNX model. TensorFlow lays
+ * pictures out as [picture, row, column, channel]; the model takes and gives
+ * [picture, channel, row, column].
+ */
+import { addConvolution, depthwiseKernel, fullKernel, onnxPadding } from "./convolution.mjs";
+import { OnnxGraph } from "./onnx-graph.mjs";
+
+/**
+ * @param model as read by readGraphModel
+ * @param outputs TensorFlow's names of the wanted results, each with its name in the ONNX model;
+ *     what they do not need is left out
+ * @returns the bytes of the ONNX file
+ */
+export function translateGraph(model, outputs) {
+  const translation = new Translation(model);
+  for (const [name, newName] of Object.entries(outputs)) {
+    translation.graph.output(translation.value(name), newName);
+  }
+  return translation.graph.toBytes();
+}
+
+class Translation {
+  graph = new OnnxGraph();
+  #done = new Map();
+
+  constructor(model) {
+    this.model = model;
+  }
+
+  /** The ONNX value of a TensorFlow node, translated when it is first asked for. */
+  value(name) {
+    if (!this.#done.has(name)) {
+      const node = this.model.nodes.get(name);
+      const translate = operators[node.op];
+      if (!translate) {
+        throw new Error(`${name}: the operation ${node.op} is not known`);
+      }
+      this.#done.set(name, translate(this, node));
+    }
+    return this.#done.get(name);
+  }
+
+  /** The i-th input as a computed value. */
+  input(node, i = 0) {
+    return this.value(node.input[i]);
+  }
+
+  /** The i-th input as numbers known beforehand. */
+  constant(node, i) {
+    const weights = this.model.weights.get(node.input[i]);
+    if (!weights) {
+      throw new Error(`${node.name}: input ${i} should be a constant`);
+    }
+    return weights;
+  }
+}
+
+const operators = {
+  Placeholder: ({ graph }, node) => {
+    const [pictures, rows, columns, channels] = node.attr.shape.shape.dim.map((d) => Number(d.size));
+    return graph.input("picture", [pictures, channels, rows, columns]);
+  },
+  Const: ({ graph, model }, node) => {
+    const { shape, values } = model.weights.get(node.name);
+    // A row of numbers is one for each channel.
+    return graph.floats(shape.length === 1 ? [1, shape[0], 1, 1] : shape, values);
+  },
+  Identity: (translation, node) => translation.input(node),
+
+  _FusedConv2D: convolution,
+  Conv2D: convolution,
+  FusedDepthwiseConv2dNative: depthwiseConvolution,
+  DepthwiseConv2dNative: depthwiseConvolution,
+
+  Relu: (translation, node) => translation.graph.node("Relu", [translation.input(node)]),
+  Relu6: (translation, node) => translation.graph.clip(translation.input(node), 0, 6),
+  Sigmoid: (translation, node) => translation.graph.node("Sigmoid", [translation.input(node)]),
+
+  Add: (translation, node) => pairwise(translation, node, "Add"),
+  AddV2: (translation, node) => pairwise(translation, node, "Add"),
+  Mul: (translation, node) => pairwise(translation, node, "Mul"),
+
+  Mean: (translation, node) => {
+    const axes = [...translation.constant(node, 1).values];
+    if (String(axes) !== "1,2" || !node.attr.keep_dims.b) {
+      throw new Error(`${node.name}: only a mean over rows and columns is known`);
+    }
+    return translation.graph.node("GlobalAveragePool", [translation.input(node)]);
+  },
+
+  ConcatV2: (translation, node) => {
+    const last = node.input.length - 1;
+    if (translation.constant(node, last).values[0] !== 3) {
+      throw new Error(`${node.name}: only channels can be joined`);
+    }
+    const parts = node.input.slice(0, last).map((name) => translation.value(name));
+    return translation.graph.node("Concat", parts, { axis: 1 });
+  },
+
+  MaxPool: (translation, node) =>
+    translation.graph.node("MaxPool", [translation.input(node)], {
+      auto_pad: onnxPadding(word(node.attr.padding)),
+      kernel_shape: numbers(node.attr.ksize).slice(1, 3),
+      strides: numbers(node.attr.strides).slice(1, 3),
+    }),
+
+  Pad: (translation, node) => {
+    // [[before, after] of picture, row, column, channel], one after the other
+    const [, , top, bottom, left, right, first, last] = translation.constant(node, 1).values;
+    const pads = translation.graph.integers([0, first, top, left, 0, last, bottom, right]);
+    return translation.graph.node("Pad", [translation.input(node), pads]);
+  },
+
+  ResizeBilinear: (translation, node) => {
+    if (node.attr.align_corners?.b || node.attr.half_pixel_centers?.b) {
+      throw new Error(`${node.name}: only resizing from the top left corner is known`);
+    }
+    const sizes = translation.graph.integers([...translation.constant(node, 1).values]);
+    return translation.graph.node("Resize", [translation.input(node), "", "", sizes], {
+      axes: [2, 3],
+      coordinate_transformation_mode: "asymmetric",
+      mode: "linear",
+    });
+  },
+
+  Reshape: (translation, node) => {
+    // It reads the numbers in TensorFlow's order, so that order comes first.
+    const { graph } = translation;
+    const ordered = graph.node("Transpose", [translation.input(node)], { perm: [0, 2, 3, 1] });
+    const shape = graph.integers([...translation.constant(node, 1).values]);
+    return graph.node("Reshape", [ordered, shape]);
+  },
+};
+
+function convolution(translation, node) {
+  return anyConvolution(translation, node, fullKernel(translation.constant(node, 1)), 1);
+}
+
+function depthwiseConvolution(translation, node) {
+  const kernel = depthwiseKernel(translation.constant(node, 1));
+  return anyConvolution(translation, node, kernel, kernel.shape[0]);
+}
+
+function anyConvolution(translation, node, kernel, groups) {
+  const { attr } = node;
+  if (attr.dilations && numbers(attr.dilations).some((step) => step !== 1)) {
+    throw new Error(`${node.name}: a dilated convolution is not known`);
+  }
+  const fused = (attr.fused_ops?.list.s ?? []).map(decoded);
+  const value = addConvolution(translation.graph, translation.input(node), {
+    kernel,
+    bias: fused.includes("BiasAdd") ? translation.constant(node, 2) : null,
+    stride: numbers(attr.strides)[1],
+    groups,
+    padding: word(attr.padding),
+  });
+  const activation = fused.find((name) => name !== "BiasAdd");
+  switch (activation) {
+    case undefined:
+      return value;
+    case "Relu":
+      return translation.graph.node("Relu", [value]);
+    case "Relu6":
+      return translation.graph.clip(value, 0, 6);
+    default:
+      throw new Error(`${node.name}: the activation ${activation} is not known`);
+  }
+}
+
+function pairwise(translation, node, operator) {
+  return translation.graph.node(operator, [translation.input(node, 0), translation.input(node, 1)]);
+}
+
+// Graph attributes: whole numbers are written as text, words as Base64.
+function numbers(attribute) {
+  return attribute.list.i.map(Number);
+}
+
+function word(attribute) {
+  return decoded(attribute.s);
+}
+
+function decoded(base64) {
+  return Buffer.from(base64, "base64").toString("utf8");
+}

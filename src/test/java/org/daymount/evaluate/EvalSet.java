@@ -1,0 +1,75 @@
+package org.daymount.evaluate;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.daymount.unit.PixelBox;
+import org.daymount.unit.PixelSize;
+
+/**
+ * A folder of photographs with marks: {@code photos/*.jpg}, {@code faces.json} (name to {@code
+ * faces[{box [x, y, w, h]}]} in upright pixels) and {@code subjects.csv} (photo, mask, …; a mask is
+ * white where the subject is). It is given on the command line and never part of the project.
+ */
+final class EvalSet {
+  private EvalSet() {}
+
+  static List<EvalPhoto> read(Path folder) throws IOException {
+    JsonNode marks = new ObjectMapper().readTree(folder.resolve("faces.json").toFile());
+    Map<String, Path> masks = new HashMap<>();
+    for (String line : Files.readAllLines(folder.resolve("subjects.csv"))) {
+      String[] fields = line.split(",");
+      masks.put(fields[0], folder.resolve(fields[1]));
+    }
+    List<Path> files;
+    try (Stream<Path> all = Files.list(folder.resolve("photos"))) {
+      files = all.filter(file -> file.toString().endsWith(".jpg")).sorted().toList();
+    }
+    List<EvalPhoto> photos = new ArrayList<>();
+    for (Path file : files) {
+      String name = file.getFileName().toString();
+      BufferedImage picture = rgb(ImageIO.read(file.toFile()));
+      PixelSize size = new PixelSize(picture.getWidth(), picture.getHeight());
+      Optional<Mask> mask = Optional.empty();
+      if (masks.containsKey(name)) {
+        mask = Optional.of(Mask.of(ImageIO.read(masks.get(name).toFile()), size));
+      }
+      photos.add(new EvalPhoto(name, picture, faces(marks.path(name)), mask));
+    }
+    return photos;
+  }
+
+  private static List<PixelBox> faces(JsonNode photo) {
+    List<PixelBox> boxes = new ArrayList<>();
+    for (JsonNode face : photo.path("faces")) {
+      JsonNode box = face.path("box");
+      boxes.add(
+          new PixelBox(
+              (int) Math.round(box.get(0).asDouble()),
+              (int) Math.round(box.get(1).asDouble()),
+              (int) Math.round(box.get(2).asDouble()),
+              (int) Math.round(box.get(3).asDouble())));
+    }
+    return boxes;
+  }
+
+  static BufferedImage rgb(BufferedImage any) {
+    BufferedImage out =
+        new BufferedImage(any.getWidth(), any.getHeight(), BufferedImage.TYPE_INT_RGB);
+    Graphics2D pen = out.createGraphics();
+    pen.drawImage(any, 0, 0, null);
+    pen.dispose();
+    return out;
+  }
+}

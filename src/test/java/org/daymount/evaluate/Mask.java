@@ -1,0 +1,60 @@
+package org.daymount.evaluate;
+
+import java.awt.image.BufferedImage;
+import org.daymount.unit.PixelBox;
+import org.daymount.unit.PixelSize;
+
+/** Which pixels of a picture belong to its subject. */
+record Mask(int width, int height, boolean[] inside) {
+  private static final int WHITE_FROM = 128;
+
+  /** From a black and white picture, brought to the photo's size by nearest pixel. */
+  static Mask of(BufferedImage drawn, PixelSize photo) {
+    boolean[] inside = new boolean[(int) photo.area()];
+    for (int y = 0; y < photo.height(); y++) {
+      for (int x = 0; x < photo.width(); x++) {
+        int rgb =
+            drawn.getRGB(
+                x * drawn.getWidth() / photo.width(), y * drawn.getHeight() / photo.height());
+        inside[y * photo.width() + x] = (rgb & 0xff) >= WHITE_FROM;
+      }
+    }
+    return new Mask(photo.width(), photo.height(), inside);
+  }
+
+  boolean at(int x, int y) {
+    return inside[y * width + x];
+  }
+
+  /** The smallest box around it. */
+  PixelBox box() {
+    int left = width;
+    int top = height;
+    int right = 0;
+    int bottom = 0;
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        if (at(x, y)) {
+          left = Math.min(left, x);
+          top = Math.min(top, y);
+          right = Math.max(right, x + 1);
+          bottom = Math.max(bottom, y + 1);
+        }
+      }
+    }
+    return PixelBox.edges(left, top, right, bottom);
+  }
+
+  /** How many of its pixels lie in each column (or, if not sideways, in each row). */
+  int[] profile(boolean sideways) {
+    int[] counts = new int[sideways ? width : height];
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        if (at(x, y)) {
+          counts[sideways ? x : y]++;
+        }
+      }
+    }
+    return counts;
+  }
+}
