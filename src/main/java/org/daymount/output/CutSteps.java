@@ -1,0 +1,108 @@
+package org.daymount.output;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.daymount.sheet.Cut;
+import org.daymount.sheet.PlacedPiece;
+import org.daymount.sheet.Sheet;
+import org.daymount.unit.Length;
+import org.daymount.unit.PaperBox;
+
+/**
+ * Follows the cuts of a sheet and says each as it is made: on the part then in hand, measured from
+ * that part's own edge, because the sheet's edge may be gone by then.
+ */
+final class CutSteps {
+  private final Sheet sheet;
+  private final List<PaperBox> parts = new ArrayList<>();
+
+  CutSteps(Sheet sheet) {
+    this.sheet = sheet;
+    parts.add(PaperBox.at(Length.ZERO, Length.ZERO, sheet.size()));
+  }
+
+  /** One sentence a cut, in order. */
+  List<String> sentences() {
+    return sheet.cuts().stream().map(this::sentence).toList();
+  }
+
+  private String sentence(Cut cut) {
+    PaperBox part =
+        parts.stream()
+            .filter(p -> runsThrough(cut, p))
+            .findFirst()
+            .orElseThrow(
+                () -> new IllegalArgumentException("no part is cut from edge to edge by " + cut));
+    boolean isUpDown = cut.axis() == Cut.Axis.X;
+    PaperBox first = isUpDown ? leftOf(cut, part) : above(cut, part);
+    PaperBox second = isUpDown ? rightOf(cut, part) : below(cut, part);
+    String where =
+        part.size().equals(sheet.size()) ? "The sheet: cut " : "The part with " + names(part) + ": cut ";
+    Length measure = isUpDown ? cut.at().minus(part.x()) : cut.at().minus(part.y());
+    parts.remove(part);
+    parts.add(first);
+    parts.add(second);
+    return where
+        + (isUpDown ? "from top to bottom, " : "from side to side, ")
+        + Measure.of(measure)
+        + (isUpDown ? " from the left edge" : " from the top edge")
+        + outcome(first, second);
+  }
+
+  private String outcome(PaperBox first, PaperBox second) {
+    List<String> done = new ArrayList<>();
+    piece(first).ifPresent(done::add);
+    piece(second).ifPresent(done::add);
+    boolean hasWaste = names(first).isEmpty() || names(second).isEmpty();
+    String text = done.isEmpty() ? "" : "; " + String.join(" and ", done) + " done";
+    return text + (hasWaste ? "; the other side is waste" : "") + ".";
+  }
+
+  private Optional<String> piece(PaperBox part) {
+    return sheet.pieces().stream()
+        .filter(placed -> placed.box().equals(part))
+        .map(placed -> placed.piece().label())
+        .findFirst();
+  }
+
+  private String names(PaperBox part) {
+    return String.join(
+        ", ",
+        sheet.pieces().stream()
+            .filter(placed -> placed.box().overlaps(part))
+            .map(PlacedPiece::piece)
+            .map(org.daymount.sheet.Piece::label)
+            .toList());
+  }
+
+  private static boolean runsThrough(Cut cut, PaperBox part) {
+    return cut.axis() == Cut.Axis.X
+        ? cut.from().equals(part.y())
+            && cut.to().equals(part.bottom())
+            && isBetween(part.x(), cut.at(), part.right())
+        : cut.from().equals(part.x())
+            && cut.to().equals(part.right())
+            && isBetween(part.y(), cut.at(), part.bottom());
+  }
+
+  private static boolean isBetween(Length low, Length at, Length high) {
+    return at.isLongerThan(low) && high.isLongerThan(at);
+  }
+
+  private static PaperBox leftOf(Cut cut, PaperBox part) {
+    return new PaperBox(part.x(), part.y(), cut.at().minus(part.x()), part.height());
+  }
+
+  private static PaperBox rightOf(Cut cut, PaperBox part) {
+    return new PaperBox(cut.at(), part.y(), part.right().minus(cut.at()), part.height());
+  }
+
+  private static PaperBox above(Cut cut, PaperBox part) {
+    return new PaperBox(part.x(), part.y(), part.width(), cut.at().minus(part.y()));
+  }
+
+  private static PaperBox below(Cut cut, PaperBox part) {
+    return new PaperBox(part.x(), cut.at(), part.width(), part.bottom().minus(cut.at()));
+  }
+}

@@ -1,0 +1,95 @@
+package org.daymount.output;
+
+import java.util.List;
+import org.daymount.month.Month;
+import org.daymount.month.MonthSheet;
+
+/**
+ * Cutting and assembly in words, the same for guide.pdf and index.html. Sentences stand in the
+ * order in which the work is done.
+ *
+ * @param sheets one for each sheet, in order
+ * @param pages one for each day that has a page
+ * @param missing pictures still to be found; empty when nothing is missing
+ * @param shopping what to buy or to have ready
+ * @param cautions about blades
+ * @param tips of the trade
+ */
+public record Guide(
+    List<SheetSteps> sheets,
+    List<PageSteps> pages,
+    List<String> missing,
+    List<String> shopping,
+    List<String> cautions,
+    List<String> tips) {
+
+  /**
+   * How one sheet is cut up.
+   *
+   * @param name {@code sheet-01}
+   * @param pieces each piece with its day and space
+   * @param cuts numbered by their place in the list, from 1; the sheet's cuts in the same order
+   */
+  public record SheetSteps(String name, MonthSheet sheet, List<String> pieces, List<String> cuts) {
+    public SheetSteps {
+      pieces = List.copyOf(pieces);
+      cuts = List.copyOf(cuts);
+    }
+  }
+
+  /**
+   * What is mounted on one page.
+   *
+   * @param heading the day
+   * @param steps in the page's order
+   */
+  public record PageSteps(String heading, List<String> steps) {
+    public PageSteps {
+      steps = List.copyOf(steps);
+    }
+  }
+
+  /** Usual advice for blades (common practice, no source). */
+  private static final List<String> CAUTIONS =
+      List.of(
+          "Cut away from yourself, and keep the fingers of the other hand out of the blade's way.",
+          "Use a metal ruler and a cutting mat; keep a trimmer's guard down.",
+          "Close or cover blades whenever you put them down, and keep them away from children.",
+          "Follow the maker's instructions and the rules of the place where you work.");
+
+  /** Common practice, no source. */
+  private static final List<String> TIPS =
+      List.of(
+          "Lay the pieces out on their pages before you glue anything.",
+          "Keep glue off whatever overlaps a mat, so that a picture can still slide under it"
+              + " later.",
+          "Write the piece's name lightly on its back before the label on the waste is cut off.");
+
+  public Guide {
+    sheets = List.copyOf(sheets);
+    pages = List.copyOf(pages);
+    missing = List.copyOf(missing);
+    shopping = List.copyOf(shopping);
+    cautions = List.copyOf(cautions);
+    tips = List.copyOf(tips);
+  }
+
+  public static Guide of(Month month) {
+    PieceNames names = new PieceNames(month);
+    return new Guide(
+        month.sheets().stream().map(sheet -> steps(sheet, names)).toList(),
+        new PageGuide(month, names).pages(),
+        Missing.in(month),
+        new ShoppingList(month).lines(),
+        CAUTIONS,
+        TIPS);
+  }
+
+  private static SheetSteps steps(MonthSheet sheet, PieceNames names) {
+    return new SheetSteps(
+        SheetsPdf.name(sheet),
+        sheet,
+        sheet.sheet().pieces().stream().map(placed -> names.sentence(sheet, placed)).toList(),
+        new CutSteps(sheet.sheet()).sentences());
+  }
+}

@@ -1,0 +1,45 @@
+package org.daymount.output;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.daymount.card.StoryCard;
+import org.daymount.month.Month;
+import org.daymount.month.MonthSheet;
+import org.daymount.month.PieceContent;
+import org.daymount.sheet.PlacedPiece;
+
+/** What pieces are and on which sheet they are found. */
+final class PieceNames {
+  private final Map<String, String> sheetOf = new HashMap<>();
+
+  PieceNames(Month month) {
+    for (MonthSheet sheet : month.sheets()) {
+      for (PlacedPiece placed : sheet.sheet().pieces()) {
+        sheetOf.put(placed.piece().label(), SheetsPdf.name(sheet));
+      }
+    }
+  }
+
+  /** {@code 02a (sheet-01)}. */
+  String withSheet(String label) {
+    return label + " (" + sheetOf.getOrDefault(label, "on no sheet") + ")";
+  }
+
+  /** {@code 02a: 2 June, space 1, 3 x 4 in (7.6 x 10.2 cm)}. */
+  String sentence(MonthSheet sheet, PlacedPiece placed) {
+    PieceContent content = sheet.content().get(placed.piece().label());
+    return placed.piece().label()
+        + ": "
+        + DayWords.shortDay(content.day())
+        + ", "
+        + content.card().map(PieceNames::card).orElse("space " + (content.space() + 1))
+        + ", "
+        + Measure.of(placed.piece().size())
+        + (placed.turned() ? ", lying on its side" : "");
+  }
+
+  static String card(StoryCard card) {
+    return (card.isRuled() ? "ruled card" : "story card")
+        + (card.count() > 1 ? " " + card.number() + " of " + card.count() : "");
+  }
+}
