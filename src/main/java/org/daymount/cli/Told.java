@@ -1,6 +1,7 @@
 package org.daymount.cli;
 
 import java.io.PrintWriter;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,7 +39,14 @@ final class Told {
 
   void warnings(List<Warning> warnings) {
     Map<String, List<Warning>> counted = new LinkedHashMap<>();
+    Map<String, List<LocalDate>> sameOnDays = new LinkedHashMap<>();
     for (Warning warning : warnings) {
+      if (warning.code().equals("missing-picture") && warning.day().isPresent()) {
+        sameOnDays
+            .computeIfAbsent(warning.text(), text -> new ArrayList<>())
+            .add(warning.day().get());
+        continue;
+      }
       if (COUNTED.contains(warning.code()) && !talk.verbose) {
         counted.computeIfAbsent(warning.code(), code -> new ArrayList<>()).add(warning);
       } else if (!talk.quiet || isUnusable(warning)) {
@@ -46,6 +54,7 @@ final class Told {
       }
     }
     if (!talk.quiet) {
+      sameOnDays.forEach((text, days) -> err.println("note: " + DayRuns.of(days) + ": " + text));
       counted.forEach((code, list) -> err.println(counted(code, list)));
     }
     err.flush();

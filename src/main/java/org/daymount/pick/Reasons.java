@@ -31,16 +31,14 @@ final class Reasons {
     whatIsInIt(hero).ifPresent(reasons::add);
     betterThan(hero, others).ifPresent(reasons::add);
     passedOver(hero, others, yesterday).ifPresent(reasons::add);
-    reasons.addAll(hero.crop().reasons());
-    reasons.add(resolution(hero.crop()));
+    addCrop(reasons, hero.crop());
     return reasons;
   }
 
   static List<String> byPerson(SpaceTrial hero) {
     List<String> reasons = new ArrayList<>();
     reasons.add("you chose it");
-    reasons.addAll(hero.crop().reasons());
-    reasons.add(resolution(hero.crop()));
+    addCrop(reasons, hero.crop());
     return reasons;
   }
 
@@ -50,12 +48,11 @@ final class Reasons {
       reasons.add("another frame of the same moment");
     }
     if (hero != null) {
-      weakest(trial.score(), hero.score())
+      largestLead(hero.score(), trial.score())
           .ifPresent(part -> reasons.add("less for " + wordsFor(part)));
     }
     whatIsInIt(trial).ifPresent(reasons::add);
-    reasons.addAll(trial.crop().reasons());
-    reasons.add(resolution(trial.crop()));
+    addCrop(reasons, trial.crop());
     return reasons;
   }
 
@@ -95,7 +92,7 @@ final class Reasons {
     return others.stream()
         .findFirst()
         .filter(next -> !hero.contender().alike().contains(next.looked()))
-        .flatMap(next -> strongest(hero.score(), next.score()))
+        .flatMap(next -> largestLead(hero.score(), next.score()))
         .map(part -> "ahead of the next best for " + wordsFor(part));
   }
 
@@ -117,16 +114,12 @@ final class Reasons {
     return Optional.empty();
   }
 
-  private static String resolution(Crop crop) {
-    return "prints at " + crop.ppi();
-  }
-
-  private static Optional<String> strongest(Score hero, Score other) {
-    return largestLead(hero, other);
-  }
-
-  private static Optional<String> weakest(Score trial, Score hero) {
-    return largestLead(hero, trial);
+  /** What the crop says of itself, and its resolution where it does not say it. */
+  private static void addCrop(List<String> reasons, Crop crop) {
+    reasons.addAll(crop.reasons());
+    if (crop.reasons().stream().noneMatch(reason -> reason.contains("ppi"))) {
+      reasons.add("prints at " + crop.ppi());
+    }
   }
 
   private static Optional<String> largestLead(Score ahead, Score behind) {

@@ -190,8 +190,7 @@ final class MonthAssembler {
     String text =
         "the "
             + pick.space().name()
-            + " "
-            + pick.direction().word()
+            + pick.space().direction().map(way -> " " + way.word()).orElse("")
             + " picture is missing: "
             + String.join("; ", pick.reasons());
     return Optional.of(
