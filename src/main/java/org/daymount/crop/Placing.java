@@ -21,6 +21,7 @@ final class Placing {
 
   private static final double SURE_SUBJECT = 0.5;
   private static final double AS_MUCH = 0.002; // of all interest
+  private static final double LOPSIDED = 0.1; // a tenth as bad as a middle that is off
   private static final int STEPS = 2000; // offsets tried at most, evenly spread
 
   private final Slide slide;
@@ -85,11 +86,15 @@ final class Placing {
     return best;
   }
 
-  /** How far the interest's middle is from the nearest third or the centre, in windows. */
+  /**
+   * How far the interest's middle is from the nearest third or the centre, in windows; where that
+   * leaves a choice, the less one side loses more than the other the better.
+   */
   private double offBalance(int at) {
+    double lopsided = Math.abs(at - slide.slack() / 2.0) / slide.window();
     double middle = (interest.middle() - at) / slide.window();
-    return Math.min(
-        Math.abs(middle - 0.5), Math.min(Math.abs(middle - 1 / 3.0), Math.abs(middle - 2 / 3.0)));
+    double third = Math.min(Math.abs(middle - 1 / 3.0), Math.abs(middle - 2 / 3.0));
+    return Math.min(Math.abs(middle - 0.5), third) + LOPSIDED * lopsided;
   }
 
   PixelBox window() {

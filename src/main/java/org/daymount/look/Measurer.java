@@ -36,8 +36,9 @@ public final class Measurer {
   }
 
   /**
-   * The sharpness inside one box, at the scale of the picture given: compare it only between
-   * pictures of one burst, decoded to the same size. For the close look at a face or a subject.
+   * The sharpness inside one box, most of all in its middle, at the scale of the picture given:
+   * compare it only between pictures of one burst, decoded to the same size. For the close look at
+   * a face or a subject.
    *
    * @param box in pixels of {@code picture}; what lies outside does not count
    */
@@ -47,7 +48,7 @@ public final class Measurer {
     PixelBox seen = part.grown(REACH, REACH, REACH, REACH).within(size);
     BufferedImage cut = picture.getSubimage(seen.x(), seen.y(), seen.width(), seen.height());
     PixelBox there =
-        new PixelBox(part.x() - seen.x(), part.y() - seen.y(), part.width(), part.height());
+        new PixelBox(box.x() - seen.x(), box.y() - seen.y(), box.width(), box.height());
     return Sharpness.of(Rgb.of(cut, seen.size()).luma()).inside(there);
   }
 }

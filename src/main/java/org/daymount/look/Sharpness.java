@@ -10,6 +10,7 @@ import org.daymount.unit.PixelSize;
  */
 final class Sharpness {
   private static final double NOISE_BLUR = 1;
+  private static final double MIDDLE_SIGMA = 0.25;
 
   private final Plane laplacian;
 
@@ -37,7 +38,7 @@ final class Sharpness {
     return new Sharpness(out);
   }
 
-  /** Each pixel counted by how much the map says it matters. */
+  /** Each pixel counted by the square of how much the map says it matters. */
   double weighted(SubjectMap map) {
     double weights = 0;
     double sum = 0;
@@ -45,7 +46,8 @@ final class Sharpness {
     for (int y = 0; y < laplacian.height(); y++) {
       int row = (int) ((long) y * map.rows() / laplacian.height());
       for (int x = 0; x < laplacian.width(); x++) {
-        double weight = map.weight((int) ((long) x * map.columns() / laplacian.width()), row);
+        double share = map.weight((int) ((long) x * map.columns() / laplacian.width()), row);
+        double weight = share * share; // the map never falls to nothing on a busy background
         double value = laplacian.at(x, y);
         weights += weight;
         sum += weight * value;
@@ -55,19 +57,32 @@ final class Sharpness {
     return variance(weights, sum, squares);
   }
 
-  /** Inside a box alone; what of the box lies outside the picture does not count. */
+  /**
+   * Inside a box alone, its middle counting most (a Gaussian, sigma a quarter of each side): the
+   * corners of a box around a face or a boat show what is behind it. What of the box lies outside
+   * the picture does not count.
+   */
   double inside(PixelBox box) {
     PixelBox part = box.within(new PixelSize(laplacian.width(), laplacian.height()));
+    double weights = 0;
     double sum = 0;
     double squares = 0;
     for (int y = part.y(); y < part.bottom(); y++) {
+      double down = fromMiddle(y, box.centreY(), box.height());
       for (int x = part.x(); x < part.right(); x++) {
+        double weight = down * fromMiddle(x, box.centreX(), box.width());
         double value = laplacian.at(x, y);
-        sum += value;
-        squares += value * value;
+        weights += weight;
+        sum += weight * value;
+        squares += weight * value * value;
       }
     }
-    return variance(part.area(), sum, squares);
+    return variance(weights, sum, squares);
+  }
+
+  private static double fromMiddle(int pixel, double centre, int side) {
+    double off = (pixel + 0.5 - centre) / (MIDDLE_SIGMA * side);
+    return Math.exp(-off * off / 2);
   }
 
   private static double variance(double weights, double sum, double squares) {

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.daymount.look.Face;
 import org.daymount.look.Measurer;
@@ -24,6 +25,8 @@ import org.daymount.look.SubjectMap;
  * <p>References: Chen et al. 2017 (judging crops), Pertuz et al. 2013 (judging focus measures).
  */
 public final class Evaluate {
+  private static final String ALL = "subjects,faces,sharpness,exposure,copies";
+
   private final PrintStream out;
   private final List<EvalPhoto> photos;
   private final Map<String, Measures> measured = new HashMap<>();
@@ -36,30 +39,46 @@ public final class Evaluate {
   }
 
   public static void main(String[] args) throws IOException {
-    if (args.length != 1 || !Files.isDirectory(Path.of(args[0]).resolve("photos"))) {
+    if (args.length < 1 || !Files.isDirectory(Path.of(args[0]).resolve("photos"))) {
       System.err.println(
           "say where the marked photographs are: -Deval.dir=FOLDER, with photos/ in it");
       return;
     }
-    new Evaluate(System.out, EvalSet.read(Path.of(args[0]))).run(Map.of());
+    Set<String> tables = Set.of(args.length > 1 ? args[1].split(",") : ALL.split(","));
+    new Evaluate(System.out, EvalSet.read(Path.of(args[0]))).run(tables, Map.of());
   }
 
   /**
+   * @param tables some of subjects, faces, sharpness, exposure, copies
    * @param detectors what looks closely at a picture, by name; each gets its own rows
    */
-  void run(Map<String, Function<BufferedImage, Measures.CloseLook>> detectors) {
+  void run(Set<String> tables, Map<String, Function<BufferedImage, Measures.CloseLook>> detectors) {
     long masks = photos.stream().filter(photo -> photo.subject().isPresent()).count();
     out.printf("%d photographs, %d with a marked subject%n%n", photos.size(), masks);
-    subjects(detectors);
+    if (tables.contains("subjects")) {
+      subjects(detectors);
+    }
+    if (tables.contains("faces")) {
+      faces(detectors);
+    }
+    if (tables.contains("sharpness")) {
+      new BurstLadder(out).print(photos);
+    }
+    if (tables.contains("exposure")) {
+      ExposureLadder.print(photos, out);
+    }
+    if (tables.contains("copies")) {
+      new DuplicateTable(out).print(photos);
+    }
+  }
+
+  private void faces(Map<String, Function<BufferedImage, Measures.CloseLook>> detectors) {
     out.println();
     FaceCropTable.print("Faces: none known", photos, this::pixelsAlone, out);
     FaceCropTable.print("Faces: as marked by hand", photos, this::withMarkedFaces, out);
     detectors.forEach(
         (name, detector) ->
             FaceCropTable.print("Faces: " + name, photos, p -> looked(p, detector), out));
-    new BurstLadder(out).print(photos);
-    ExposureLadder.print(photos, out);
-    new DuplicateTable(out).print(photos);
   }
 
   private void subjects(Map<String, Function<BufferedImage, Measures.CloseLook>> detectors) {

@@ -1,0 +1,296 @@
+package org.daymount.crop;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.LongRange;
+import org.daymount.look.Face;
+import org.daymount.look.Fingerprint;
+import org.daymount.look.Looked;
+import org.daymount.look.Measures;
+import org.daymount.look.Subject;
+import org.daymount.look.SubjectMap;
+import org.daymount.photo.Orientation;
+import org.daymount.photo.Photo;
+import org.daymount.photo.PhotoFile;
+import org.daymount.photo.PhotoFormat;
+import org.daymount.photo.Taken;
+import org.daymount.unit.Length;
+import org.daymount.unit.PaperSize;
+import org.daymount.unit.PixelBox;
+import org.daymount.unit.PixelSize;
+import org.daymount.unit.Ppi;
+import org.junit.jupiter.api.Test;
+
+class CropperTest {
+  private static final CropSettings SETTINGS = CropSettings.of(Ppi.ppi(300), Ppi.ppi(200));
+  private static final PaperSize WIDE = PaperSize.inches(6, 4);
+  private static final PaperSize TALL = PaperSize.inches(4, 6);
+
+  private final Cropper cropper = new Cropper();
+
+  @Provide
+  Arbitrary<PaperSize> pieces() {
+    return Arbitraries.of(
+        WIDE,
+        TALL,
+        PaperSize.inches(3, 4),
+        PaperSize.inches(4, 3),
+        PaperSize.inches(3.75, 5.75),
+        PaperSize.inches(4, 4),
+        PaperSize.inches(6, 8),
+        PaperSize.millimetres(100, 150),
+        PaperSize.inches(0.2, 3));
+  }
+
+  @Property(tries = 400)
+  void aFillIsInsideThePictureAndOfThePiecesShapeToHalfAPixel(
+      @ForAll("pieces") PaperSize piece,
+      @ForAll @IntRange(min = 1, max = 9000) int width,
+      @ForAll @IntRange(min = 1, max = 9000) int height,
+      @ForAll @LongRange(min = 0, max = 100_000) long seed) {
+    PixelSize size = new PixelSize(width, height);
+    PixelBox window = cropper.fill(random(size, seed), piece, SETTINGS).window();
+    assertTrue(size.whole().contains(window), window + " in " + size);
+    boolean full = window.width() == width || window.height() == height;
+    assertTrue(full, "not the largest: " + window);
+    double byWidth = Math.abs(window.height() - window.width() / piece.aspect());
+    double byHeight = Math.abs(window.width() - window.height() * piece.aspect());
+    boolean thin = window.width() == 1 || window.height() == 1; // no pixel is too few
+    assertTrue(thin || Math.min(byWidth, byHeight) <= 0.5 + 1e-9, window + " for " + piece);
+  }
+
+  @Property(tries = 400)
+  void everyProtectedFaceIsWholeWithItsRoomOrThePictureIs(
+      @ForAll("pieces") PaperSize piece,
+      @ForAll @IntRange(min = 300, max = 5000) int width,
+      @ForAll @IntRange(min = 300, max = 5000) int height,
+      @ForAll @LongRange(min = 0, max = 100_000) long seed) {
+    Looked looked = random(new PixelSize(width, height), seed);
+    Crop crop = cropper.crop(looked, piece, SETTINGS);
+    if (crop.window().equals(looked.photo().size().whole())) {
+      return;
+    }
+    double safe = crop.window().width() / piece.width().inInches() / 8;
+    for (Face face : looked.measures().faces()) {
+      if (face.confidence() >= 0.3) {
+        PixelBox box = face.box();
+        assertTrue(
+            box.x() - 0.25 * box.width() - safe >= crop.window().x() || crop.window().x() == 0);
+        assertTrue(
+            box.right() + 0.25 * box.width() + safe <= crop.window().right()
+                || crop.window().right() == width);
+        assertTrue(
+            box.y() - 0.6 * box.height() - safe >= crop.window().y() || crop.window().y() == 0);
+        assertTrue(
+            box.bottom() + 0.2 * box.height() + safe <= crop.window().bottom()
+                || crop.window().bottom() == height);
+      }
+    }
+  }
+
+  @Property(tries = 400)
+  void thePpiIsThatOfTheWindowOverItsPrintAndNeverBelowTheLeast(
+      @ForAll("pieces") PaperSize piece,
+      @ForAll @IntRange(min = 20, max = 5000) int width,
+      @ForAll @IntRange(min = 20, max = 5000) int height,
+      @ForAll @LongRange(min = 0, max = 100_000) long seed) {
+    Crop crop = cropper.crop(random(new PixelSize(width, height), seed), piece, SETTINGS);
+    double across = crop.window().width() / crop.picture().width().inInches();
+    double down = crop.window().height() / crop.picture().height().inInches();
+    assertEquals(Math.min(across, down), crop.ppi().value(), 1e-6);
+    assertTrue(crop.ppi().value() >= 200, crop.ppi().toString());
+    assertTrue(crop.quality() >= 0 && crop.quality() <= 1, "quality " + crop.quality());
+    assertEquals(crop.fit() == Crop.Fit.FILL, crop.picture().equals(piece));
+  }
+
+  @Test
+  void aTwelveMegapixelPhotoFillsSixByFourAtSixHundredAndSeventyPpi() {
+    // 4032 x 3024 to 3:2 keeps 4032 x 2688; 4032 / 6 = 672
+    Crop crop = cropper.crop(photo(4032, 3024).looked(), WIDE, SETTINGS);
+    assertEquals(new PixelSize(4032, 2688), crop.window().size());
+    assertEquals(672, crop.ppi().value(), 1e-9);
+    assertEquals(Crop.Fit.FILL, crop.fit());
+    assertEquals(List.of("cropped top and bottom"), crop.reasons());
+  }
+
+  @Test
+  void aPhotoOfThePiecesShapeIsNotCropped() {
+    Crop crop = cropper.crop(photo(3000, 2000).looked(), WIDE, SETTINGS);
+    assertEquals(new PixelBox(0, 0, 3000, 2000), crop.window());
+    assertEquals(List.of(), crop.reasons());
+    assertEquals(1, crop.quality(), 1e-6);
+  }
+
+  @Test
+  void aHeadNearTheTopPushesTheWindowUp() {
+    Crop crop =
+        cropper.crop(photo(4000, 3000).face(1800, 200, 400, 500, 0.9).looked(), WIDE, SETTINGS);
+    assertEquals(0, crop.window().y());
+    assertEquals(List.of("cropped bottom; the face inside"), crop.reasons());
+  }
+
+  @Test
+  void facesTooFarApartForATallPieceLeaveWhiteAroundTheWholePicture() {
+    Looked looked =
+        photo(4000, 3000).face(300, 1200, 400, 500, 0.9).face(3300, 1200, 400, 500, 0.35).looked();
+    Crop crop = cropper.crop(looked, TALL, SETTINGS);
+    assertEquals(Crop.Fit.BORDER, crop.fit());
+    assertEquals(new PixelBox(0, 0, 4000, 3000), crop.window());
+    assertEquals(Length.inches(3.75), crop.picture().width());
+    assertEquals(
+        List.of("the whole picture with white around it: no crop to 4x6 holds both faces"),
+        crop.reasons());
+    assertTrue(crop.quality() < cropper.crop(looked, WIDE, SETTINGS).quality());
+    Crop insisted = cropper.fill(looked, TALL, SETTINGS);
+    assertEquals(Crop.Fit.FILL, insisted.fit());
+    assertTrue(insisted.reasons().get(0).endsWith("; not both faces inside"));
+  }
+
+  @Test
+  void aFaceNobodyIsSureOfDoesNotForceABorder() {
+    Looked looked =
+        photo(4000, 3000).face(300, 1200, 400, 500, 0.9).face(3300, 1200, 400, 500, 0.2).looked();
+    assertEquals(Crop.Fit.FILL, cropper.crop(looked, TALL, SETTINGS).fit());
+  }
+
+  @Test
+  void tooFewPixelsArePrintedSmallerAndNeverMadeUp() {
+    Crop crop = cropper.crop(photo(840, 560).looked(), WIDE, SETTINGS);
+    assertEquals(Crop.Fit.BORDER, crop.fit());
+    assertEquals(200, crop.ppi().value(), 1e-3);
+    assertEquals(4.2, crop.picture().width().inInches(), 1e-6);
+    assertEquals(2.8, crop.picture().height().inInches(), 1e-6);
+    assertEquals(List.of("printed smaller: 140 ppi would be below 200 ppi"), crop.reasons());
+  }
+
+  @Test
+  void pixelsBetweenLeastAndWantedAreSaid() {
+    Crop crop = cropper.crop(photo(1500, 1000).looked(), WIDE, SETTINGS);
+    assertEquals(Crop.Fit.FILL, crop.fit());
+    assertEquals(List.of("prints at 250 ppi, less than 300 ppi"), crop.reasons());
+  }
+
+  @Test
+  void aPanoramaIsShownWhole() {
+    Crop crop = cropper.crop(photo(9000, 2400).looked(), WIDE, SETTINGS);
+    assertEquals(new PixelBox(0, 0, 9000, 2400), crop.window());
+    assertEquals(Crop.Fit.BORDER, crop.fit());
+    assertEquals(Length.inches(5.75), crop.picture().width());
+    assertEquals(List.of("the whole picture with white around it: a panorama"), crop.reasons());
+  }
+
+  @Test
+  void theWindowFollowsTheSubjectAndSaysSo() {
+    Looked looked = photo(4000, 3000).subject(2600, 800, 1200, 2000, "dog", 0.8).looked();
+    Crop crop = cropper.crop(looked, TALL, SETTINGS);
+    assertEquals(Crop.Fit.FILL, crop.fit());
+    assertTrue(crop.window().contains(new PixelBox(2600, 800, 1200, 2000)));
+    assertEquals(List.of("cropped left and right; the whole dog inside"), crop.reasons());
+  }
+
+  @Test
+  void aSubjectLostByTurningThePictureLeavesWhiteInstead() {
+    Looked looked = photo(3000, 4000).subject(300, 200, 2400, 3600, "person", 0.9).looked();
+    Crop crop = cropper.crop(looked, WIDE, SETTINGS);
+    assertEquals(Crop.Fit.BORDER, crop.fit());
+    assertFalse(crop.reasons().isEmpty());
+    assertEquals(Crop.Fit.FILL, cropper.crop(looked, TALL, SETTINGS).fit());
+  }
+
+  @Test
+  void squarePiecesTakeTheWholeShortSide() {
+    Crop crop = cropper.crop(photo(4000, 3000).looked(), PaperSize.inches(4, 4), SETTINGS);
+    assertEquals(new PixelSize(3000, 3000), crop.window().size());
+    assertEquals(500, crop.window().x(), 1); // nothing says otherwise: the middle
+  }
+
+  @Test
+  void theSameQuestionHasTheSameAnswer() {
+    for (long seed = 0; seed < 50; seed++) {
+      PixelSize size = new PixelSize(4000, 3000);
+      assertEquals(
+          cropper.crop(random(size, seed), TALL, SETTINGS),
+          cropper.crop(random(size, seed), TALL, SETTINGS));
+    }
+  }
+
+  private static Looked random(PixelSize size, long seed) {
+    Random random = new Random(seed);
+    float[] weights = new float[48 * 32];
+    for (int i = 0; i < weights.length; i++) {
+      weights[i] = random.nextFloat();
+    }
+    Some some = new Some(size, new SubjectMap(48, 32, weights));
+    for (int i = random.nextInt(4); i > 0; i--) {
+      int side = 1 + random.nextInt(Math.max(1, size.shortEdge() / 3));
+      int x = random.nextInt(size.width());
+      int y = random.nextInt(size.height());
+      if (random.nextBoolean()) {
+        some.face(x, y, side, side, random.nextDouble());
+      } else {
+        some.subject(x, y, 2 * side, side, "boat", random.nextDouble());
+      }
+    }
+    return some.looked();
+  }
+
+  private static Some photo(int width, int height) {
+    return new Some(new PixelSize(width, height), SubjectMap.even(12, 9));
+  }
+
+  /** A photo with what was found in it. */
+  private static final class Some {
+    private final PixelSize size;
+    private final SubjectMap map;
+    private final List<Face> faces = new ArrayList<>();
+    private final List<Subject> subjects = new ArrayList<>();
+
+    Some(PixelSize size, SubjectMap map) {
+      this.size = size;
+      this.map = map;
+    }
+
+    Some face(int x, int y, int width, int height, double confidence) {
+      faces.add(new Face(new PixelBox(x, y, width, height).within(size), confidence));
+      return this;
+    }
+
+    Some subject(int x, int y, int width, int height, String what, double confidence) {
+      subjects.add(new Subject(new PixelBox(x, y, width, height).within(size), what, confidence));
+      return this;
+    }
+
+    Looked looked() {
+      Photo photo =
+          new Photo(
+              new PhotoFile(Path.of("in"), "a.jpg"),
+              1,
+              "sha",
+              PhotoFormat.JPEG,
+              size,
+              Orientation.TOP_LEFT,
+              true,
+              Taken.UNKNOWN,
+              Optional.empty(),
+              Optional.empty());
+      Fingerprint print = new Fingerprint(0, 0, List.of());
+      Measures measures = new Measures(1, 0.5, 0.8, print, map, Optional.empty());
+      boolean any = !faces.isEmpty() || !subjects.isEmpty();
+      return new Looked(
+          photo, any ? measures.withClose(new Measures.CloseLook(faces, subjects, 1)) : measures);
+    }
+  }
+}

@@ -1,0 +1,102 @@
+package org.daymount.look;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+import org.daymount.photo.Orientation;
+import org.daymount.photo.Photo;
+import org.daymount.photo.PhotoFile;
+import org.daymount.photo.PhotoFormat;
+import org.daymount.photo.Taken;
+import org.daymount.problem.Problem;
+import org.daymount.problem.UnusablePicture;
+import org.daymount.unit.PixelSize;
+import org.junit.jupiter.api.Test;
+
+class LookerTest {
+  private static final int PHOTOS = 12;
+
+  @Test
+  void photosComeBackInTheirOrderWhateverTheNumberOfJobs() {
+    List<Photo> photos = photos();
+    Looker looker = new Looker((photo, edge) -> Painted.scene(90, 60, photo.bytes()));
+    AtomicInteger done = new AtomicInteger();
+    LookResult alone = looker.first(photos, 1, done::incrementAndGet);
+    LookResult together = looker.first(photos, 4, done::incrementAndGet);
+    assertEquals(alone, together);
+    assertEquals(photos, alone.looked().stream().map(Looked::photo).toList());
+    assertEquals(2 * PHOTOS, done.get());
+  }
+
+  @Test
+  void aPhotoThatCannotBeDecodedIsAProblemAndTheOthersAreLookedAt() {
+    Looker looker =
+        new Looker(
+            (photo, edge) -> {
+              if (photo.bytes() == 3) {
+                throw new UnusablePicture(Problem.Kind.CUT_OFF, "is cut off; copy it again");
+              }
+              if (photo.bytes() == 5) {
+                throw new ArrayIndexOutOfBoundsException("in a decoder");
+              }
+              return Painted.scene(90, 60, photo.bytes());
+            });
+    LookResult result = looker.first(photos(), 3, () -> {});
+    assertEquals(PHOTOS - 2, result.looked().size());
+    assertEquals(
+        List.of(Problem.Kind.CUT_OFF, Problem.Kind.UNREADABLE),
+        result.problems().stream().map(Problem::kind).toList());
+    assertEquals("p03.jpg", result.problems().get(0).file().name());
+  }
+
+  @Test
+  void noMorePicturesAreHeldThanThereAreJobs() {
+    AtomicInteger held = new AtomicInteger();
+    AtomicInteger most = new AtomicInteger();
+    Looker looker =
+        new Looker(
+            (photo, edge) -> {
+              most.accumulateAndGet(held.incrementAndGet(), Math::max);
+              var picture = Painted.scene(90, 60, photo.bytes());
+              held.decrementAndGet();
+              return picture;
+            });
+    looker.first(photos(), 2, () -> {});
+    assertTrue(most.get() <= 2, "held " + most.get());
+  }
+
+  @Test
+  void aFaultOfTheMachineIsNotTakenForABadPhoto() {
+    Looker looker =
+        new Looker(
+            (photo, edge) -> {
+              throw new LinkageError("a broken installation");
+            });
+    List<Photo> photos = photos();
+    assertThrows(LinkageError.class, () -> looker.first(photos, 2, () -> {}));
+  }
+
+  private static List<Photo> photos() {
+    return IntStream.range(0, PHOTOS)
+        .mapToObj(
+            i ->
+                new Photo(
+                    new PhotoFile(Path.of("in"), String.format("p%02d.jpg", i)),
+                    i,
+                    "sha" + i,
+                    PhotoFormat.JPEG,
+                    new PixelSize(90, 60),
+                    Orientation.TOP_LEFT,
+                    true,
+                    Taken.UNKNOWN,
+                    Optional.empty(),
+                    Optional.empty()))
+        .toList();
+  }
+}

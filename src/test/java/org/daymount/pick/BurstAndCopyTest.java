@@ -1,0 +1,177 @@
+package org.daymount.pick;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.awt.image.BufferedImage;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.daymount.evaluate.Alter;
+import org.daymount.look.Looked;
+import org.daymount.look.Measurer;
+import org.daymount.look.Painted;
+import org.daymount.photo.Orientation;
+import org.daymount.photo.Photo;
+import org.daymount.photo.PhotoFile;
+import org.daymount.photo.PhotoFormat;
+import org.daymount.photo.Taken;
+import org.daymount.photo.TakenFrom;
+import org.daymount.problem.Problem;
+import org.daymount.unit.PixelSize;
+import org.junit.jupiter.api.Test;
+
+class BurstAndCopyTest {
+  private static final LocalDate DAY = LocalDate.of(2026, 6, 3);
+  private static final PixelSize LARGE = new PixelSize(4000, 3000);
+  private static final PixelSize SMALL = new PixelSize(1600, 1200);
+
+  private final Measurer measurer = new Measurer();
+  private final BurstFinder bursts = new BurstFinder();
+  private final CopyFinder copies = new CopyFinder();
+  private final BufferedImage boat = Painted.scene(400, 300, 1);
+  private final BufferedImage garden = Painted.scene(400, 300, 2);
+
+  @Test
+  void framesOfOneBurstAreGroupedAndOtherPicturesStayAlone() {
+    Random hand = new Random(11);
+    Looked first = at("c.jpg", 10, boat);
+    Looked second = at("b.jpg", 12, Alter.nextFrame(boat, hand));
+    Looked third = at("a.jpg", 14, Alter.nextFrame(boat, hand));
+    Looked other = at("d.jpg", 16, garden);
+    List<Burst> found = bursts.find(DAY, List.of(other, third, first, second));
+    assertEquals(
+        List.of(
+            new Burst(Optional.of("2026-06-03/1"), List.of(first, second, third)),
+            new Burst(Optional.empty(), List.of(other))),
+        found);
+  }
+
+  @Test
+  void idsDoNotDependOnTheOrderThePhotosComeIn() {
+    List<Looked> photos = new ArrayList<>();
+    Random hand = new Random(12);
+    for (int i = 0; i < 4; i++) {
+      photos.add(at("boat" + i + ".jpg", i, Alter.nextFrame(boat, hand)));
+      photos.add(at("garden" + i + ".jpg", 30 + i, Alter.nextFrame(garden, hand)));
+    }
+    List<Burst> found = bursts.find(DAY, photos);
+    assertEquals(
+        List.of(Optional.of("2026-06-03/1"), Optional.of("2026-06-03/2")),
+        found.stream().map(Burst::id).toList());
+    Collections.shuffle(photos, new Random(13));
+    assertEquals(found, bursts.find(DAY, photos));
+  }
+
+  @Test
+  void tenSecondsAreStillABurstAndElevenAskForMoreLikeness() {
+    BufferedImage moved = moved();
+    assertEquals(1, bursts.find(DAY, List.of(at("a.jpg", 0, boat), at("b.jpg", 10, moved))).size());
+    assertEquals(2, bursts.find(DAY, List.of(at("a.jpg", 0, boat), at("b.jpg", 11, moved))).size());
+  }
+
+  @Test
+  void aFileTimeProvesNoBurst() {
+    Taken guessed = Taken.at(DAY.atTime(12, 0), TakenFrom.FILE_TIME);
+    Looked one = looked("a.jpg", "1", LARGE, guessed, boat);
+    Looked two = looked("b.jpg", "2", LARGE, guessed, moved());
+    assertEquals(2, bursts.find(DAY, List.of(one, two)).size());
+  }
+
+  /** Far enough from the boat for the rule of any time, near enough for that of one moment. */
+  private BufferedImage moved() {
+    var still = measurer.measure(boat).fingerprint();
+    Random hand = new Random(14);
+    for (int i = 0; i < 200; i++) {
+      BufferedImage next = Alter.nextFrame(boat, hand);
+      var print = measurer.measure(next).fingerprint();
+      if (SamePicture.atOnce(still, print) && !SamePicture.anyTime(still, print)) {
+        return next;
+      }
+    }
+    throw new AssertionError("no frame between the two rules");
+  }
+
+  @Test
+  void ofTwoEqualFilesTheBetterDatedAndThenTheFirstByNameIsKept() {
+    Photo named = photo("IMG_20260603.jpg", "same", LARGE, Taken.at(noon(), TakenFrom.NAME));
+    Photo dated = photo("z.jpg", "same", LARGE, Taken.at(noon(), TakenFrom.ORIGINAL));
+    Photo again = photo("zz.jpg", "same", LARGE, Taken.at(noon(), TakenFrom.ORIGINAL));
+    Photo other = photo("b.jpg", "other", LARGE, Taken.at(noon(), TakenFrom.ORIGINAL));
+    assertEquals(
+        List.of(
+            new Copy(named.file(), dated.file(), true), new Copy(again.file(), dated.file(), true)),
+        copies.exact(List.of(named, again, other, dated)));
+  }
+
+  @Test
+  void aSmallerUndatedCopyPointsToItsOriginal() {
+    BufferedImage sent = Alter.saved(Alter.smaller(boat, 0.5), 0.6f);
+    Looked original = at("IMG_1.jpg", 0, boat);
+    Looked copy = looked("chat.jpg", "2", SMALL, Taken.UNKNOWN, sent);
+    Looked other = looked("other.jpg", "3", SMALL, Taken.UNKNOWN, garden);
+    List<Copy> found = copies.smaller(List.of(copy, other, original));
+    assertEquals(List.of(new Copy(copy.photo().file(), original.photo().file(), false)), found);
+    assertEquals(Problem.Kind.SMALLER_COPY, found.get(0).problem().kind());
+    assertEquals("a smaller copy of IMG_1.jpg, which is used", found.get(0).problem().text());
+  }
+
+  @Test
+  void aSmallerPictureWithItsOwnTimeOrShapeIsNoCopy() {
+    Looked original = at("IMG_1.jpg", 0, boat);
+    Taken later = Taken.at(noon().plusMinutes(5), TakenFrom.ORIGINAL);
+    Looked otherTime = looked("a.jpg", "2", SMALL, later, boat);
+    Looked otherShape = looked("b.jpg", "3", new PixelSize(1600, 900), Taken.UNKNOWN, boat);
+    assertEquals(List.of(), copies.smaller(List.of(original, otherTime, otherShape)));
+  }
+
+  @Test
+  void aCopyNamedByTheDayItWasSentIsACopy() {
+    Looked original = at("IMG_1.jpg", 0, boat);
+    Taken sent = Taken.at(DAY.atStartOfDay(), TakenFrom.NAME);
+    Looked copy = looked("IMG-20260603-0012.jpg", "2", SMALL, sent, boat);
+    assertEquals(1, copies.smaller(List.of(original, copy)).size());
+  }
+
+  @Test
+  void aCopyOfACopyPointsToTheLargest() {
+    Looked original = at("IMG_1.jpg", 0, boat);
+    Looked half = looked("half.jpg", "2", SMALL, Taken.UNKNOWN, boat);
+    Looked tiny = looked("tiny.jpg", "3", new PixelSize(400, 300), Taken.UNKNOWN, boat);
+    assertEquals(
+        List.of(original.photo().file(), original.photo().file()),
+        copies.smaller(List.of(tiny, half, original)).stream().map(Copy::original).toList());
+  }
+
+  private static LocalDateTime noon() {
+    return DAY.atTime(12, 0);
+  }
+
+  private Looked at(String name, int second, BufferedImage picture) {
+    Taken taken = Taken.at(noon().plusSeconds(second), TakenFrom.ORIGINAL);
+    return looked(name, name, LARGE, taken, picture);
+  }
+
+  private Looked looked(
+      String name, String sha, PixelSize size, Taken taken, BufferedImage picture) {
+    return new Looked(photo(name, sha, size, taken), measurer.measure(picture));
+  }
+
+  private static Photo photo(String name, String sha, PixelSize size, Taken taken) {
+    return new Photo(
+        new PhotoFile(Path.of("in"), name),
+        1000,
+        sha,
+        PhotoFormat.JPEG,
+        size,
+        Orientation.TOP_LEFT,
+        true,
+        taken,
+        Optional.empty(),
+        Optional.empty());
+  }
+}
