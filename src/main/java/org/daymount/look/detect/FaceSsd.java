@@ -34,7 +34,11 @@ final class FaceSsd implements AutoCloseable {
 
   List<Spot> detect(Pixels picture, double threshold) {
     Letterbox square = picture.fitted(SIDE, false);
-    Map<String, float[]> out = model.run(square.signed());
+    return Spots.surest(spots(model.run(square.signed()), square, threshold), SAME_FACE, 1);
+  }
+
+  /** Every anchor that is sure enough, in the order of the anchors: by grid, by cell, by shape. */
+  static List<Spot> spots(Map<String, float[]> out, Letterbox square, double threshold) {
     float[] anchors = out.get("anchors");
     List<Spot> spots = new ArrayList<>();
     int anchor = 0;
@@ -42,26 +46,21 @@ final class FaceSsd implements AutoCloseable {
       float[] classes = out.get("classes" + cells);
       float[] boxes = out.get("boxes" + cells);
       int plane = cells * cells;
-      int anchorsPerCell = boxes.length / 4 / plane;
+      int shapes = boxes.length / 4 / plane;
       for (int cell = 0; cell < plane; cell++) {
-        for (int i = 0; i < anchorsPerCell; i++, anchor++) {
-          double confidence = Logistic.of(classes[(i * CLASSES + FACE) * plane + cell]);
+        for (int shape = 0; shape < shapes; shape++, anchor++) {
+          double confidence = Logistic.of(classes[(shape * CLASSES + FACE) * plane + cell]);
           if (confidence >= threshold) {
-            int box = i * 4 * plane + cell;
-            spots.add(
-                decoded(
-                    square,
-                    anchors,
-                    4 * anchor,
-                    new double[] {
-                      boxes[box], boxes[box + plane], boxes[box + 2 * plane], boxes[box + 3 * plane]
-                    },
-                    confidence));
+            double[] code = new double[4];
+            for (int i = 0; i < code.length; i++) {
+              code[i] = boxes[(shape * code.length + i) * plane + cell];
+            }
+            spots.add(decoded(square, anchors, 4 * anchor, code, confidence));
           }
         }
       }
     }
-    return Spots.surest(spots, SAME_FACE, 1);
+    return spots;
   }
 
   /**

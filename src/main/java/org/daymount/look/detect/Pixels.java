@@ -2,6 +2,7 @@ package org.daymount.look.detect;
 
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.util.Arrays;
 
 /** The colours of a picture as plain numbers, for reading only. */
 final class Pixels {
@@ -74,7 +75,7 @@ final class Pixels {
     Taps[] rows = Taps.across(height, fittedHeight);
     float[] line = new float[3 * fittedWidth];
     for (int y = 0; y < fittedHeight; y++) {
-      java.util.Arrays.fill(line, 0);
+      Arrays.fill(line, 0);
       for (int i = 0; i < rows[y].weights().length; i++) {
         addLine(line, rows[y].at(i), rows[y].weights()[i], columns);
       }
