@@ -16,7 +16,8 @@ import org.daymount.unit.SizeText;
  * nothing, a colon, or words for the page; "3 eggs for breakfast" is story.
  */
 final class DayLineReader {
-  private static final Pattern BULLET = Pattern.compile(" *(?:[-#*>•·]{1,3} +)?");
+  private static final Pattern BULLET =
+      Pattern.compile(" *(?:[-#*>•·]{1,3} +)?(?:the +(?=\\d{1,2}(?:st|nd|rd|th)))?");
   private static final Pattern GAP = Pattern.compile("[ ,]*");
   private static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})(?![\\d-])");
   private static final Pattern NUMERIC =
@@ -28,7 +29,7 @@ final class DayLineReader {
   private static final Pattern YEAR = Pattern.compile("[ ,]*(20\\d\\d|19\\d\\d)(?!\\d)");
   private static final Pattern AFTER_NUMBER = Pattern.compile("[.)](?!\\d)");
   private static final Pattern SEVERAL =
-      Pattern.compile(" *\\d{1,2}[.]? *(?:-|to|until|and|&) *\\d{1,2}[.]?(?=[ :]|$)(?! *[x*])");
+      Pattern.compile(" *(\\d{1,2})[.]? *(?:-|to|until|and|&) *(\\d{1,2})[.]?(?=[ :]|$)(?! *[x*])");
   private static final Pattern STARTS_WITH_NUMBER = Pattern.compile(" *(\\d{1,2})(?![\\d:/])");
 
   private final CalendarNames names;
@@ -43,6 +44,10 @@ final class DayLineReader {
    * @param previous number of the day line above; 0 at the start
    */
   DayLine read(String line, int previous) {
+    Optional<DayLine> several = severalDays(line);
+    if (several.isPresent()) {
+      return several.get();
+    }
     Reading reading = new Reading(line);
     if (!reading.readDay()) {
       return reading.spots.isEmpty() ? undated(line) : DayLine.story(reading.spots);
@@ -50,20 +55,22 @@ final class DayLineReader {
     return reading.readRest(previous);
   }
 
-  private static DayLine undated(String line) {
+  private static Optional<DayLine> severalDays(String line) {
     Matcher several = SEVERAL.matcher(line);
-    if (several.lookingAt()) {
-      SpaceWords.Read read = SpaceWords.read(line, afterColon(line, several.end()));
-      if (read.any() && read.end() == line.length()) {
-        return DayLine.story(
-            List.of(
-                new DayLine.Spot(
-                    0,
-                    "'"
-                        + line.strip()
-                        + "' is meant for several days; give each its own line. Kept as story")));
-      }
+    if (!several.lookingAt()
+        || Integer.parseInt(several.group(1)) >= Integer.parseInt(several.group(2))) {
+      return Optional.empty();
     }
+    SpaceWords.Read read = SpaceWords.read(line, afterColon(line, several.end()));
+    if (!read.any() || read.end() < line.length()) {
+      return Optional.empty();
+    }
+    String text =
+        "'" + line.strip() + "' is meant for several days; give each its own line. Kept as story";
+    return Optional.of(DayLine.story(List.of(new DayLine.Spot(0, text))));
+  }
+
+  private static DayLine undated(String line) {
     Matcher number = STARTS_WITH_NUMBER.matcher(line);
     return number.lookingAt()
         ? DayLine.perhaps(Integer.parseInt(number.group(1)))
@@ -106,7 +113,8 @@ final class DayLineReader {
       if (day.getAsInt() >= 1 && day.getAsInt() <= 31) {
         return true;
       }
-      if (explicit && endsOrColon()) {
+      boolean colon = endsOrColon() && line.indexOf(':', at) >= 0;
+      if ((explicit && endsOrColon()) || colon) {
         spots.add(
             new DayLine.Spot(
                 start, "there is no day " + day.getAsInt() + " in a month; kept as story"));
@@ -275,7 +283,7 @@ final class DayLineReader {
         return day(PageWords.NONE, next);
       }
       char mark = line.charAt(next);
-      boolean dash = mark == '-' && explicit && gapBefore(next);
+      boolean dash = mark == '-' && gapBefore(next) && (explicit || isPageWords(next + 1));
       if (mark == ':' || dash) {
         return isClockTime(next) ? DayLine.story(List.of()) : afterMark(next + 1);
       }
@@ -302,6 +310,11 @@ final class DayLineReader {
                       + unknown
                       + "' is not understood as words for the page, so the line is kept as story;"
                       + " if it starts a day, put a colon after the day")));
+    }
+
+    private boolean isPageWords(int from) {
+      SpaceWords.Read read = SpaceWords.read(line, from);
+      return read.any() && read.definite() && read.end() == line.length();
     }
 
     private boolean gapBefore(int position) {

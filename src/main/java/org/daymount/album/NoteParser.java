@@ -113,8 +113,19 @@ public final class NoteParser {
       DayLine read = reader.read(line.folded.text(), previous);
       read.spots().forEach(spot -> remark(line, spot.at(), spot.text()));
       if (read.day().isPresent()) {
+        int number = read.day().get().name().day();
+        if (read.day().get().name().month().isEmpty() && number < previous) {
+          remark(
+              line,
+              0,
+              "day "
+                  + number
+                  + " stands below day "
+                  + previous
+                  + "; if one of the two numbers belongs to a story, write it out or add a word");
+        }
         entries.add(new Entry(i, read.day().get(), read.storyFrom()));
-        previous = read.day().get().name().day();
+        previous = number;
       } else if (!entries.isEmpty()) {
         int above = previous;
         int index = i;
@@ -124,27 +135,28 @@ public final class NoteParser {
         remarkOnStoryLine(line, i, entries.get(entries.size() - 1));
       }
     }
-    perhaps.forEach(line -> remarkOnNumber(line, entries));
+    remarkOnNumbers(perhaps, entries);
     return entries;
   }
 
   /** "4 eggs for breakfast" right where day 4 would have to come is worth a word. */
-  private void remarkOnNumber(Perhaps line, List<Entry> entries) {
-    int next =
-        entries.stream()
-            .filter(entry -> entry.index > line.index)
-            .mapToInt(entry -> entry.day.name().day())
-            .findFirst()
-            .orElse(line.above + 2);
-    if (line.number < next) {
-      remark(
-          lines.get(line.index),
-          0,
-          "kept as story of day "
-              + line.above
-              + "; if it starts day "
-              + line.number
-              + ", put a colon after the number");
+  private void remarkOnNumbers(List<Perhaps> perhaps, List<Entry> entries) {
+    int after = 0; // the first entry below the line at hand; both lists are in the note's order
+    for (Perhaps line : perhaps) {
+      while (after < entries.size() && entries.get(after).index < line.index) {
+        after++;
+      }
+      int next = after < entries.size() ? entries.get(after).day.name().day() : line.above + 2;
+      if (line.number < next) {
+        remark(
+            lines.get(line.index),
+            0,
+            "kept as story of day "
+                + line.above
+                + "; if it starts day "
+                + line.number
+                + ", put a colon after the number");
+      }
     }
   }
 
@@ -170,7 +182,8 @@ public final class NoteParser {
     for (int i = 0; i < firstDay; i++) {
       Line line = lines.get(i);
       String text = line.folded.text().strip();
-      if (i == header.index || text.isEmpty() || text.startsWith("#")) {
+      boolean named = remarks.stream().anyMatch(remark -> remark.line() == line.number);
+      if (i == header.index || text.isEmpty() || text.startsWith("#") || named) {
         continue;
       }
       boolean monthAlone =

@@ -48,7 +48,8 @@ public final class SpaceWords {
           Map.entry("eleven", 11),
           Map.entry("twelve", 12));
 
-  private static final Pattern GAP = Pattern.compile("(?:[ ,;&+]|(?:and|plus)(?![\\p{L}\\d]))+");
+  private static final Pattern GAP = Pattern.compile("[ ,;&+]+|(?:and|plus)(?![\\p{L}\\d])");
+  private static final Pattern SPACES = Pattern.compile(" +");
   private static final Pattern NO_PHOTO = Pattern.compile("no (?:photo|picture)s?(?![\\p{L}\\d-])");
   private static final Pattern LEAVE_OUT = Pattern.compile("(?:leave|left) out(?![\\p{L}\\d-])");
   private static final Pattern PORTRAIT = Pattern.compile("(?:portrait|tall)(?![\\p{L}\\d-])");
@@ -138,7 +139,7 @@ public final class SpaceWords {
   }
 
   private Read read(int from) {
-    int at = skip(GAP, from);
+    int at = skipGaps(from);
     boolean afterGap = true;
     while (at < text.length() && kind.isEmpty()) {
       int next = readKind(at);
@@ -149,7 +150,7 @@ public final class SpaceWords {
         break;
       }
       any = true;
-      at = skip(GAP, next);
+      at = skipGaps(next);
       afterGap = text.substring(next, at).matches(".*[^ ].*");
     }
     return finish(at);
@@ -283,7 +284,7 @@ public final class SpaceWords {
   }
 
   private boolean sizeFollows(int end) {
-    int at = skip(Pattern.compile(" +"), end);
+    int at = match(SPACES, end);
     return SizeText.sizeAt(text, at).isPresent();
   }
 
@@ -309,8 +310,12 @@ public final class SpaceWords {
     return matcher.lookingAt() ? matcher.end() : at;
   }
 
-  private int skip(Pattern pattern, int at) {
-    return match(pattern, at);
+  private int skipGaps(int from) {
+    int at = from;
+    for (int next = match(GAP, at); next > at; next = match(GAP, at)) {
+      at = next;
+    }
+    return at;
   }
 
   /** Spaces of one kind while they are being read. */

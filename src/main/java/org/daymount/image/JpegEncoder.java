@@ -1,5 +1,6 @@
 package org.daymount.image;
 
+import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -25,9 +26,11 @@ import org.w3c.dom.NodeList;
  * @param quality 0 to 1 on the writer's scale
  * @param fullColour whether colour is kept at full resolution (4:4:4), else at half (4:2:0)
  * @param perInch JFIF density in dots per inch; without it the density is left as 1:1
+ * @param withSrgbProfile whether the JDK's sRGB profile is put in (no other: the writer always puts
+ *     in the profile of the picture's own colour space)
  */
 record JpegEncoder(
-    float quality, boolean fullColour, Optional<Integer> perInch, Optional<ICC_Profile> profile) {
+    float quality, boolean fullColour, Optional<Integer> perInch, boolean withSrgbProfile) {
   private static final String NATIVE_METADATA = "javax_imageio_jpeg_image_1.0";
   private static final String JDK_WRITERS = "com.sun.imageio.";
 
@@ -78,12 +81,11 @@ record JpegEncoder(
           jfif.setAttribute("Xdensity", dots.toString());
           jfif.setAttribute("Ydensity", dots.toString());
         });
-    profile.ifPresent(
-        icc -> {
-          IIOMetadataNode node = new IIOMetadataNode("app2ICC");
-          node.setUserObject(icc);
-          jfif.appendChild(node);
-        });
+    if (withSrgbProfile) {
+      IIOMetadataNode profile = new IIOMetadataNode("app2ICC");
+      profile.setUserObject(ICC_Profile.getInstance(ColorSpace.CS_sRGB));
+      jfif.appendChild(profile);
+    }
     sampleColour(root.getElementsByTagName("componentSpec"));
     metadata.setFromTree(NATIVE_METADATA, root);
     return metadata;

@@ -1,7 +1,5 @@
 package org.daymount.image;
 
-import java.awt.color.ColorSpace;
-import java.awt.color.ICC_Profile;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
 import org.daymount.unit.Ppi;
@@ -28,11 +26,6 @@ public final class LabJpeg {
       throw new IllegalArgumentException("not TYPE_INT_RGB but type " + picture.getType());
     }
     int density = (int) Math.min(MOST_DENSITY, Math.max(1, Math.round(ppi.value())));
-    return new JpegEncoder(
-            QUALITY,
-            true,
-            Optional.of(density),
-            Optional.of(ICC_Profile.getInstance(ColorSpace.CS_sRGB)))
-        .encode(picture);
+    return new JpegEncoder(QUALITY, true, Optional.of(density), true).encode(picture);
   }
 }

@@ -18,7 +18,7 @@ public final class Previews {
    * @param quality 0 to 1
    */
   public static byte[] jpeg(BufferedImage picture, int longEdge, double quality) {
-    return new JpegEncoder((float) quality, false, Optional.empty(), Optional.empty())
+    return new JpegEncoder((float) quality, false, Optional.empty(), false)
         .encode(scaled(picture, longEdge));
   }
 

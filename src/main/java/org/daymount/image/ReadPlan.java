@@ -7,13 +7,14 @@ import org.daymount.unit.PixelSize;
  * Which pixels of a stored picture are decoded for a window, and how the window lies among them.
  *
  * <p>Of a very large window only every {@code period}th row and column is kept, so that no more
- * than about {@value #MOST_PIXELS} pixels are in memory; at least twice the target is kept whatever
- * that takes. The period is odd and the middle pixel of each cell is the one kept, so a kept pixel
- * stands at the centre of its cell and nothing shifts. Cells start at the picture's own corner, so
- * that windows that meet share their cells.
+ * than about {@value #MOST_PIXELS} pixels are in memory; twice the target is kept whatever that
+ * takes, so only windows of at least four times the target each way are thinned. Of each cell the
+ * middle pixel is the one kept; in a cell with an even number of pixels that is half a pixel past
+ * the centre, which the taps allow for, so that nothing shifts. Cells start at the picture's own
+ * corner: windows that meet share their cells.
  *
  * @param region to decode, in stored pixels: the window and what the filter needs around it
- * @param period 1, 3, 5 …; one kept pixel stands for a cell of this many pixels each way
+ * @param period one kept pixel stands for a cell of this many pixels each way
  */
 record ReadPlan(PixelBox window, PixelSize target, PixelBox region, int period) {
   /** Decoded pixels held at once, at 3 bytes each: a 12 megapixel phone photo is read in full. */
@@ -41,8 +42,8 @@ record ReadPlan(PixelBox window, PixelSize target, PixelBox region, int period) 
             window.width() / (LEAST_OVER_TARGET * target.width()),
             window.height() / (LEAST_OVER_TARGET * target.height()));
     int period = 1;
-    while (window.area() / ((long) period * period) > MOST_PIXELS && period + 2 <= most) {
-      period += 2;
+    while (window.area() / ((long) period * period) > MOST_PIXELS && period < most) {
+      period++;
     }
     return period;
   }
@@ -53,18 +54,16 @@ record ReadPlan(PixelBox window, PixelSize target, PixelBox region, int period) 
   }
 
   LanczosTaps across(int keptPixels) {
-    return new LanczosTaps(
-        keptPixels,
-        (window.x() - region.x()) / (double) period,
-        window.width() / (double) period,
-        target.width());
+    return taps(keptPixels, window.x() - region.x(), window.width(), target.width());
   }
 
   LanczosTaps down(int keptPixels) {
+    return taps(keptPixels, window.y() - region.y(), window.height(), target.height());
+  }
+
+  private LanczosTaps taps(int keptPixels, int start, int length, int targetPixels) {
+    double pastCentre = offset() + 0.5 - period / 2.0;
     return new LanczosTaps(
-        keptPixels,
-        (window.y() - region.y()) / (double) period,
-        window.height() / (double) period,
-        target.height());
+        keptPixels, (start - pastCentre) / period, length / (double) period, targetPixels);
   }
 }

@@ -2,6 +2,8 @@ package org.daymount.image;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -24,6 +26,17 @@ record JpegSegments(List<Segment> segments) {
       }
       at += 2 + length;
     }
+  }
+
+  /** The JFIF file with a profile in one APP2 segment (ICC.1:2010, B.4) after its APP0. */
+  static byte[] withProfile(byte[] jpeg, byte[] profile) {
+    int after = 4 + ((jpeg[4] & 0xff) << 8 | jpeg[5] & 0xff);
+    ByteBuffer file = ByteBuffer.allocate(jpeg.length + 4 + 14 + profile.length);
+    file.put(jpeg, 0, after);
+    file.putShort((short) 0xffe2).putShort((short) (2 + 14 + profile.length));
+    file.put("ICC_PROFILE\0\1\1".getBytes(StandardCharsets.US_ASCII)).put(profile);
+    file.put(jpeg, after, jpeg.length - after);
+    return file.array();
   }
 
   List<byte[]> of(int marker) {

@@ -1,6 +1,7 @@
 package org.daymount.image;
 
 import java.awt.image.BufferedImage;
+import java.util.Random;
 
 /** Pictures painted by the tests, TYPE_INT_RGB. */
 final class Painted {
@@ -26,6 +27,18 @@ final class Painted {
     for (int y = 0; y < height; y++) {
       for (int x = 0; x < width; x++) {
         picture.setRGB(x, y, rgb);
+      }
+    }
+    return picture;
+  }
+
+  /** Every pixel of its own colour, the same ones each time. */
+  static BufferedImage noise(int width, int height) {
+    Random chance = new Random(5);
+    BufferedImage picture = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        picture.setRGB(x, y, chance.nextInt(1 << 24));
       }
     }
     return picture;

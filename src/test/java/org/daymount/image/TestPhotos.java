@@ -1,11 +1,15 @@
 package org.daymount.image;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.fail;
+
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
@@ -47,10 +51,27 @@ final class TestPhotos {
         throw new IllegalStateException("not on the test class path: " + resource);
       }
       Path file = folder.resolve(resource.substring(resource.lastIndexOf('/') + 1));
-      Files.copy(in, file);
+      Files.copy(in, file, StandardCopyOption.REPLACE_EXISTING);
       return file;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Fails at the first pixel that differs by more than {@code tolerance} levels. */
+  static void assertSamePixels(BufferedImage expected, BufferedImage actual, int tolerance) {
+    assertEquals(expected.getWidth(), actual.getWidth(), "width");
+    assertEquals(expected.getHeight(), actual.getHeight(), "height");
+    for (int y = 0; y < expected.getHeight(); y++) {
+      for (int x = 0; x < expected.getWidth(); x++) {
+        int a = expected.getRGB(x, y);
+        int b = actual.getRGB(x, y);
+        for (int shift = 0; shift <= 16; shift += 8) {
+          if (Math.abs((a >> shift & 0xff) - (b >> shift & 0xff)) > tolerance) {
+            fail(String.format("pixel %d,%d is %06x, not %06x", x, y, b & 0xffffff, a & 0xffffff));
+          }
+        }
+      }
     }
   }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -24,9 +25,25 @@ record Tool(String name) {
 
   /** What it prints, on both streams. */
   String run(String... arguments) throws IOException {
+    return printed(process(arguments).redirectErrorStream(true));
+  }
+
+  /** What it prints on standard output when it reads a file as its standard input. */
+  String runOn(Path input, String... arguments) throws IOException {
+    return printed(
+        process(arguments)
+            .redirectInput(input.toFile())
+            .redirectError(ProcessBuilder.Redirect.DISCARD));
+  }
+
+  private ProcessBuilder process(String... arguments) {
     List<String> command = new ArrayList<>(List.of(name));
     command.addAll(List.of(arguments));
-    Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+    return new ProcessBuilder(command);
+  }
+
+  private static String printed(ProcessBuilder builder) throws IOException {
+    Process process = builder.start();
     process.getOutputStream().close();
     return new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
   }
