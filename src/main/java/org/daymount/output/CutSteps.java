@@ -38,7 +38,9 @@ final class CutSteps {
     PaperBox first = isUpDown ? leftOf(cut, part) : above(cut, part);
     PaperBox second = isUpDown ? rightOf(cut, part) : below(cut, part);
     String where =
-        part.size().equals(sheet.size()) ? "The sheet: cut " : "The part with " + names(part) + ": cut ";
+        part.size().equals(sheet.size())
+            ? "The sheet: cut "
+            : "The part with " + names(part) + ": cut ";
     Length measure = isUpDown ? cut.at().minus(part.x()) : cut.at().minus(part.y());
     parts.remove(part);
     parts.add(first);

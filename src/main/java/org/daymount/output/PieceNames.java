@@ -32,10 +32,16 @@ final class PieceNames {
         + ": "
         + DayWords.shortDay(content.day())
         + ", "
-        + content.card().map(PieceNames::card).orElse("space " + (content.space() + 1))
+        + content.card().map(PieceNames::card).orElseGet(() -> space(content))
         + ", "
         + Measure.of(placed.piece().size())
         + (placed.turned() ? ", lying on its side" : "");
+  }
+
+  private static String space(PieceContent content) {
+    PieceContent.Picture picture = content.picture().orElseThrow();
+    boolean isWhole = picture.part().size().equals(picture.crop().piece());
+    return "space " + (content.space() + 1) + (isWhole ? "" : " (a part of it)");
   }
 
   static String card(StoryCard card) {

@@ -112,7 +112,8 @@ final class SheetDrawing {
     page.setNonStrokingColor(1f);
     String digits = Integer.toString(number);
     double width = text.width(digits, Weight.BOLD, NUMBER_TYPE);
-    text.draw(page, digits, Weight.BOLD, NUMBER_TYPE, discX - width / 2, discY - NUMBER_TYPE * 0.36);
+    text.draw(
+        page, digits, Weight.BOLD, NUMBER_TYPE, discX - width / 2, discY - NUMBER_TYPE * 0.36);
     page.setStrokingColor(0.25f);
     page.setLineWidth(0.6f);
   }

@@ -12,12 +12,16 @@ import org.daymount.month.MonthDay;
 import org.daymount.month.MonthSheet;
 import org.daymount.month.MonthSpace;
 import org.daymount.month.PieceContent;
+import org.daymount.month.Settings;
 import org.daymount.sheet.MatPlan;
 import org.daymount.unit.Direction;
 import org.daymount.unit.PaperSize;
 
 /** What the month needs from the shop and from the drawer. */
 final class ShoppingList {
+  private static final List<String> WORDS =
+      List.of("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
+
   private final Month month;
 
   ShoppingList(Month month) {
@@ -26,6 +30,9 @@ final class ShoppingList {
 
   List<String> lines() {
     List<String> lines = new ArrayList<>(prints());
+    if (month.settings().paper() != Settings.Paper.SHEET) {
+      lines.add("Or photo paper for sheets.pdf, printed at 100%.");
+    }
     lines.addAll(mats());
     lines.addAll(protectors());
     lines.add("Metal ruler, cutting mat, knife or trimmer; photo-safe glue or corners.");
@@ -64,7 +71,8 @@ final class ShoppingList {
     }
     MatPlan plan = MatPlan.of(mats);
     List<String> lines = new ArrayList<>();
-    counts.forEach((size, count) -> lines.add(DayWords.counted(count, "mat") + " of " + size + " in."));
+    counts.forEach(
+        (size, count) -> lines.add(DayWords.counted(count, "mat") + " of " + size + " in."));
     if (plan.cardSheets() > 0) {
       lines.add(
           "For the mats: "
@@ -111,7 +119,8 @@ final class ShoppingList {
         : String.join(
             " and ",
             pockets.entrySet().stream()
-                .map(e -> DayWords.counted(e.getValue(), e.getKey() + " pocket"))
+                .map(
+                    e -> inWords(e.getValue()) + " " + e.getKey() + plural(e.getValue(), " pocket"))
                 .toList());
   }
 
@@ -123,6 +132,15 @@ final class ShoppingList {
         .flatMap(java.util.Optional::stream)
         .map(card -> card.size())
         .toList();
+  }
+
+  /** Small numbers in words, because a size follows. */
+  private static String inWords(int count) {
+    return count < WORDS.size() ? WORDS.get(count) : Integer.toString(count);
+  }
+
+  private static String plural(int count, String one) {
+    return count == 1 ? one : one + "s";
   }
 
   private static String name(PaperSize size) {

@@ -293,7 +293,13 @@ final class TestMonths {
                 border(SIX_BY_FOUR, PaperSize.inches(4, 3)),
                 "IMG_0501.jpg",
                 "05a"),
-            new MonthSpace(pick(pocket, Direction.LANDSCAPE, Optional.empty(), ""), List.of()));
+            new MonthSpace(
+                pick(
+                    new Space(SIX_BY_FOUR, Optional.of(Direction.LANDSCAPE), Optional.empty()),
+                    Direction.LANDSCAPE,
+                    Optional.empty(),
+                    ""),
+                List.of()));
     MonthDay sixth =
         day(
             6,
