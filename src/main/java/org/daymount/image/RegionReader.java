@@ -15,7 +15,14 @@ import org.daymount.photo.PhotoFormat;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 
-/** Decodes the planned region of the first picture in a file, in whatever colours it has. */
+/**
+ * Decodes the planned region of the first picture in a file, in whatever colours it has.
+ *
+ * <p>The region bounds the decoded pixels, not what a decoder needs on the way: for a progressive
+ * JPEG the coefficients of the whole picture are held outside the Java heap, 2 bytes a sample (3 to
+ * 6 bytes a pixel), and for WebP the whole picture. The number of pixels in the header therefore
+ * has to be limited before a file comes here.
+ */
 final class RegionReader {
   private static final String CUT_OFF = "premature end"; // libjpeg's words, said as a warning only
 
@@ -42,6 +49,9 @@ final class RegionReader {
       BufferedImage pixels = reader.read(0, params(reader, plan));
       if (format == PhotoFormat.PNG) {
         pixels = PngProfile.applied(pixels, file);
+      }
+      if (format == PhotoFormat.TIFF) {
+        pixels = TiffAlpha.applied(pixels, reader.getImageMetadata(0));
       }
       return new Region(pixels, cutOff[0]);
     } finally {

@@ -11,7 +11,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
+import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
 import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFormat;
@@ -160,6 +163,38 @@ class PicturesTest {
     BufferedImage grey = new BufferedImage(16, 16, BufferedImage.TYPE_USHORT_GRAY);
     grey.getRaster().setSample(3, 4, 0, 100 * 257);
     assertEquals(0x646464, shown(grey).getRGB(3, 4) & 0xffffff);
+  }
+
+  /** The same picture saved both ways, in the test jar of commons-imaging. */
+  @Test
+  void aTiffLooksTheSameWhicheverWayItsTransparencyIsSaved() throws IOException {
+    BufferedImage associated = transparencyTest("TransparencyTestStripAssociated.tif");
+    BufferedImage unassociated = transparencyTest("TransparencyTestStripUnassociated.tif");
+    TestPhotos.assertSamePixels(unassociated, associated, 1);
+  }
+
+  private BufferedImage transparencyTest(String name) throws IOException {
+    Path file = TestPhotos.fromJar("data/images/tiff/12/" + name, folder);
+    return pictures.whole(TestPhotos.upright(file, PhotoFormat.TIFF, 100, 100), 100);
+  }
+
+  @Test
+  void aTiffOfSeveralPagesShowsItsFirst() throws IOException {
+    Path file = folder.resolve("pages.tif");
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("tiff").next();
+    try (ImageOutputStream out = ImageIO.createImageOutputStream(file.toFile())) {
+      writer.setOutput(out);
+      writer.prepareWriteSequence(null);
+      writer.writeToSequence(new IIOImage(Painted.plain(20, 10, 0xff0000), null, null), null);
+      writer.writeToSequence(new IIOImage(Painted.plain(30, 40, 0x0000ff), null, null), null);
+      writer.endWriteSequence();
+    } finally {
+      writer.dispose();
+    }
+    TestPhotos.assertSamePixels(
+        Painted.plain(20, 10, 0xff0000),
+        pictures.whole(TestPhotos.upright(file, PhotoFormat.TIFF, 20, 10), 20),
+        0);
   }
 
   @Test
