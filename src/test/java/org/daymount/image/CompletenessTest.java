@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -80,9 +82,9 @@ class CompletenessTest {
 
   @Test
   void aWebpShorterThanItsHeaderSaysIsCutOff() throws IOException {
-    byte[] riff = "RIFF....WEBPVP8L".getBytes(java.nio.charset.StandardCharsets.US_ASCII);
+    byte[] riff = "RIFF....WEBPVP8L".getBytes(StandardCharsets.US_ASCII);
     byte[] bytes = Arrays.copyOf(riff, 100);
-    ByteBuffer.wrap(bytes).order(java.nio.ByteOrder.LITTLE_ENDIAN).putInt(4, 92);
+    ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN).putInt(4, 92);
     check(bytes, PhotoFormat.WEBP);
     byte[] cut = Arrays.copyOf(bytes, 99);
     assertThrows(UnusablePicture.class, () -> check(cut, PhotoFormat.WEBP));
