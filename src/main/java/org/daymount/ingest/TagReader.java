@@ -57,8 +57,8 @@ final class TagReader {
         case HEIF, AVIF -> addAll(heif(file), metadata);
         default -> {}
       }
-    } catch (TiffProcessingException | RuntimeException | StackOverflowError e) {
-      // what was read before the broken tag stays in metadata
+    } catch (TiffProcessingException | RuntimeException | StackOverflowError | OutOfMemoryError e) {
+      // what was read before the tag that is broken, or claims more than there is, stays
     }
     return tags(metadata, blocks, format);
   }

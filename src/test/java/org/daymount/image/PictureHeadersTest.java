@@ -1,0 +1,172 @@
+package org.daymount.image;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.IIOImage;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageTypeSpecifier;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
+import org.daymount.photo.PhotoFormat;
+import org.daymount.problem.Problem;
+import org.daymount.problem.UnusablePicture;
+import org.daymount.testphoto.ExifPhoto;
+import org.daymount.unit.PixelSize;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class PictureHeadersTest {
+  @TempDir Path folder;
+
+  private final PictureHeaders headers = new PictureHeaders();
+
+  private Path write(byte[] bytes) throws IOException {
+    return Files.write(folder.resolve("picture"), bytes);
+  }
+
+  private Problem.Kind refusal(byte[] bytes) throws IOException {
+    Path file = write(bytes);
+    return assertThrows(UnusablePicture.class, () -> headers.read(file)).kind();
+  }
+
+  private static byte[] encoded(String format, int width, int height) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    assertTrue(ImageIO.write(ExifPhoto.plain(width, height), format, out), format);
+    return out.toByteArray();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"jpeg, JPEG", "png, PNG", "gif, GIF", "bmp, BMP", "tiff, TIFF"})
+  void formatAndStoredSizeAreThoseTheWriterPutIn(String written, PhotoFormat format)
+      throws IOException {
+    PictureHeader header = headers.read(write(encoded(written, 123, 45)));
+    assertEquals(new PictureHeader(format, new PixelSize(123, 45)), header);
+  }
+
+  @Test
+  void aProgressiveJpegTellsItsSizeToo() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+    ImageWriteParam param = writer.getDefaultWriteParam();
+    param.setProgressiveMode(ImageWriteParam.MODE_DEFAULT);
+    try (ImageOutputStream stream = ImageIO.createImageOutputStream(out)) {
+      writer.setOutput(stream);
+      BufferedImage image = ExifPhoto.plain(321, 123);
+      var metadata = writer.getDefaultImageMetadata(new ImageTypeSpecifier(image), param);
+      writer.write(null, new IIOImage(image, null, metadata), param);
+    }
+    writer.dispose();
+    assertEquals(new PixelSize(321, 123), headers.read(write(out.toByteArray())).stored());
+  }
+
+  /** Layouts from RFC 9649 (VP8X, VP8L) and RFC 6386, 9.1 (VP8). */
+  @Test
+  void theThreeKindsOfWebpTellTheirSize() throws IOException {
+    ByteBuffer extended = webp("VP8X", 10);
+    extended.put(24, (byte) (399 & 0xff)).put(25, (byte) (399 >> 8));
+    extended.put(27, (byte) (599 & 0xff)).put(28, (byte) (599 >> 8));
+    assertEquals(new PixelSize(400, 600), headers.read(write(extended.array())).stored());
+    ByteBuffer lossless = webp("VP8L", 12);
+    lossless.put(20, (byte) 0x2f).putInt(21, 399 | 599 << 14);
+    assertEquals(new PixelSize(400, 600), headers.read(write(lossless.array())).stored());
+    ByteBuffer lossy = webp("VP8 ", 12);
+    lossy.put(23, (byte) 0x9d).put(24, (byte) 0x01).put(25, (byte) 0x2a);
+    lossy.putShort(26, (short) 400).putShort(28, (short) (600 | 1 << 14));
+    assertEquals(new PixelSize(400, 600), headers.read(write(lossy.array())).stored());
+  }
+
+  private static ByteBuffer webp(String chunk, int length) {
+    return ByteBuffer.allocate(20 + length)
+        .order(ByteOrder.LITTLE_ENDIAN)
+        .put("RIFF".getBytes(StandardCharsets.US_ASCII))
+        .putInt(12 + length)
+        .put(("WEBP" + chunk).getBytes(StandardCharsets.US_ASCII))
+        .putInt(length);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"heic, HEIF", "heix, HEIF", "mif1, HEIF", "avif, AVIF", "avis, AVIF"})
+  void heifAndAvifAreToldByTheirBrand(String brand, PhotoFormat format) throws IOException {
+    byte[] bytes = ("\0\0\0\020ftyp" + brand + "\0\0\0\0").getBytes(StandardCharsets.US_ASCII);
+    assertEquals(format, headers.format(write(bytes)).orElseThrow());
+    assertEquals(false, headers.isFilm(write(bytes)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"isom", "mp42", "qt  ", "3gp5"})
+  void filmsAreToldByTheirBrand(String brand) throws IOException {
+    byte[] bytes = ("\0\0\0\020ftyp" + brand + "\0\0\0\0").getBytes(StandardCharsets.US_ASCII);
+    assertTrue(headers.isFilm(write(bytes)));
+    assertTrue(headers.format(write(bytes)).isEmpty());
+  }
+
+  @Test
+  void moreThanTwoHundredAndFiftyMillionPixelsAreRefused() throws IOException {
+    byte[] lossless =
+        webp("VP8L", 12).put(20, (byte) 0x2f).putInt(21, 16_000 | 15_999 << 14).array();
+    assertEquals(Problem.Kind.TOO_LARGE, refusal(lossless));
+    byte[] jpeg = encoded("jpeg", 64, 48);
+    int frame = frameHeader(jpeg);
+    ByteBuffer.wrap(jpeg).putShort(frame, (short) 60_000).putShort(frame + 2, (short) 60_000);
+    assertEquals(Problem.Kind.TOO_LARGE, refusal(jpeg));
+  }
+
+  @Test
+  void farMorePixelsThanTheBytesCanHoldAreRefused() throws IOException {
+    byte[] jpeg = encoded("jpeg", 64, 48);
+    int frame = frameHeader(jpeg);
+    ByteBuffer.wrap(jpeg).putShort(frame, (short) 8_000).putShort(frame + 2, (short) 8_000);
+    UnusablePicture refused = assertThrows(UnusablePicture.class, () -> headers.read(write(jpeg)));
+    assertEquals(Problem.Kind.TOO_LARGE, refused.kind());
+    assertTrue(refused.getMessage().contains("8000 x 8000"), refused.getMessage());
+  }
+
+  /** Where height and width stand in the frame header SOF0. */
+  private static int frameHeader(byte[] jpeg) {
+    for (int i = 0; i < jpeg.length; i++) {
+      if ((jpeg[i] & 0xff) == 0xff && (jpeg[i + 1] & 0xff) == 0xc0) {
+        return i + 5;
+      }
+    }
+    throw new AssertionError("no SOF0");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"jpeg", "png", "gif", "tiff"})
+  void aPlainPictureOfTwelveMillionPixelsPasses(String format) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    BufferedImage grey = new BufferedImage(4000, 3000, BufferedImage.TYPE_BYTE_GRAY);
+    assertTrue(ImageIO.write(grey, format, out), format);
+    assertEquals(new PixelSize(4000, 3000), headers.read(write(out.toByteArray())).stored());
+  }
+
+  @Test
+  void garbageIsUnreadableAndSaysSo() throws IOException {
+    assertEquals(Problem.Kind.UNREADABLE, refusal(new byte[0]));
+    assertEquals(Problem.Kind.UNREADABLE, refusal(new byte[5000]));
+    assertEquals(Problem.Kind.UNREADABLE, refusal("just text".getBytes(StandardCharsets.UTF_8)));
+    byte[] png = encoded("png", 10, 10);
+    ByteBuffer.wrap(png).putInt(16, 0);
+    assertEquals(Problem.Kind.UNREADABLE, refusal(png));
+  }
+
+  @Test
+  void aFileThatIsGoneIsUnreadable() {
+    var e = assertThrows(UnusablePicture.class, () -> headers.read(folder.resolve("gone.jpg")));
+    assertEquals(Problem.Kind.UNREADABLE, e.kind());
+  }
+}
