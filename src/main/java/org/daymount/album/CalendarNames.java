@@ -51,7 +51,8 @@ final class CalendarNames {
   private static <T> void add(Map<String, T> names, String name, T value) {
     String folded = Folded.fold(name).strip().replaceAll("\\.$", "");
     // Some locales have a bare number where others have a name; a number says nothing here.
-    if (folded.length() >= 2 && !folded.matches("\\d+")) {
+    boolean tooShort = folded.length() == 1 && !Character.isIdeographic(folded.charAt(0));
+    if (!folded.isEmpty() && !tooShort && !folded.matches("\\d+")) {
       names.putIfAbsent(folded, value);
     }
   }

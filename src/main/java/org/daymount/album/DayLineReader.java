@@ -1,6 +1,7 @@
 package org.daymount.album;
 
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.time.Month;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -91,6 +92,7 @@ final class DayLineReader {
     private Optional<Month> month = Optional.empty();
     private OptionalInt year = OptionalInt.empty();
     private Optional<DayOfWeek> weekday = Optional.empty();
+    private Optional<Month> perhapsMonth = Optional.empty(); // what else the weekday might mean
 
     private Reading(String line) {
       this.line = line;
@@ -113,8 +115,10 @@ final class DayLineReader {
       if (day.getAsInt() >= 1 && day.getAsInt() <= 31) {
         return true;
       }
-      boolean colon = endsOrColon() && line.indexOf(':', at) >= 0;
-      if ((explicit && endsOrColon()) || colon) {
+      int next = skipped(GAP, at);
+      boolean ends = next == line.length();
+      boolean colon = !ends && line.charAt(next) == ':' && !isClockTime(next);
+      if (colon || (ends && explicit)) {
         spots.add(
             new DayLine.Spot(
                 start, "there is no day " + day.getAsInt() + " in a month; kept as story"));
@@ -122,21 +126,27 @@ final class DayLineReader {
       return false;
     }
 
-    private boolean endsOrColon() {
-      int next = skipped(GAP, at);
-      return next == line.length() || line.charAt(next) == ':';
-    }
-
     private void readWeekday() {
       Optional<CalendarNames.Found<DayOfWeek>> found = names.weekdayAt(line, at);
-      boolean isTheMonth =
-          names.monthAt(line, at).map(CalendarNames.Found::value).stream()
-              .anyMatch(
-                  named -> noteMonth.map(YearMonth::getMonth).filter(named::equals).isPresent());
-      if (found.isPresent() && !isTheMonth) {
+      if (found.isPresent()) {
+        perhapsMonth = names.monthAt(line, at).map(CalendarNames.Found::value);
         weekday = Optional.of(found.get().value());
         explicit = true;
         at = skipped(GAP, found.get().end());
+      }
+    }
+
+    /** A short name may stand for a weekday and a month: "mar" for mardi and marzo. */
+    private void settleWeekday() {
+      Optional<YearMonth> meant =
+          noteMonth.filter(known -> perhapsMonth.filter(known.getMonth()::equals).isPresent());
+      if (meant.isPresent() && month.isEmpty()) {
+        Optional<DayOfWeek> actual =
+            DayName.of(day.getAsInt()).date(meant.get()).map(LocalDate::getDayOfWeek);
+        if (!weekday.equals(actual)) {
+          month = perhapsMonth;
+          weekday = Optional.empty();
+        }
       }
     }
 
@@ -366,6 +376,7 @@ final class DayLineReader {
     }
 
     private DayLine day(PageWords words, int storyFrom) {
+      settleWeekday();
       return new DayLine(
           Optional.of(new DayLine.Day(new DayName(day.getAsInt(), month, year, weekday), words)),
           storyFrom,

@@ -51,6 +51,9 @@ final class Folded {
   }
 
   private static String plain(int c) {
+    if (c > ' ' && c < 0x7F) { // most of most notes
+      return String.valueOf((char) (c >= 'A' && c <= 'Z' ? c + ('a' - 'A') : c));
+    }
     if (Character.isDigit(c)) {
       return String.valueOf((char) ('0' + Character.digit(c, 10)));
     }

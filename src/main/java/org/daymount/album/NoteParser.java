@@ -162,9 +162,8 @@ public final class NoteParser {
 
   private void remarkOnStoryLine(Line line, int index, Entry above) {
     String text = line.folded.text();
-    SpaceWords.Read read = SpaceWords.read(text, 0);
     boolean directlyBelow = index == above.index + 1;
-    if (directlyBelow && read.definite() && read.end() == text.length()) {
+    if (directlyBelow && isAllPageWords(text)) {
       remark(
           line,
           0,
@@ -176,6 +175,11 @@ public final class NoteParser {
     if (monthOf(text).isPresent() && text.strip().split(" +").length <= 2) {
       remark(line, 0, "a note holds one month, named at its top; this line is kept as story");
     }
+  }
+
+  private static boolean isAllPageWords(String text) {
+    SpaceWords.Read read = SpaceWords.read(text, 0);
+    return read.definite() && read.end() == text.length();
   }
 
   private void remarkOnPreamble(Header header, int firstDay) {
