@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import org.daymount.unit.PaperSize;
 
 /**
@@ -13,9 +14,10 @@ import org.daymount.unit.PaperSize;
  *
  * <p>All ways to cut one sheet are listed by piece size ({@link PatternFinder}), an integer
  * programme says how many sheets are needed ({@link SheetCover}), and the sheets are put in the
- * order of the days ({@link SheetSequence}). Where there are too many sizes to list all ways, the
- * pieces are placed largest first and {@link Packing#provenFewest} says whether that is the fewest.
- * The same pieces always give the same sheets.
+ * order of the days ({@link SheetSequence}). Where there are too many sizes to list all ways, only
+ * those that help are made ({@link PatternsAsNeeded}), or pieces are placed largest first ({@link
+ * FirstFit}); {@link Packing#provenFewest} says whether the result is certainly the fewest. The
+ * same pieces always give the same sheets.
  */
 public final class SheetPacker {
   private static final long MOST_COMBINATIONS = 3_000_000; // about a second
@@ -34,11 +36,12 @@ public final class SheetPacker {
     SheetKinds wanted = order.kinds(settings.sheet());
     Optional<List<Pattern>> all = PatternFinder.all(wanted, MOST_COMBINATIONS);
     if (all.isPresent()) {
-      return byProgramme(order, wanted, new PatternsAsNeeded(all.get(), 0), settings);
+      return byProgramme(order, wanted, all.get(), OptionalLong.empty(), settings);
     }
     List<Pattern> largestFirst = FirstFit.pack(wanted);
     PatternsAsNeeded some = PatternsAsNeeded.from(largestFirst, wanted);
-    Packing packing = byProgramme(order, wanted, some, settings);
+    Packing packing =
+        byProgramme(order, wanted, some.patterns(), OptionalLong.of(some.atLeast()), settings);
     return packing.sheets().size() <= largestFirst.size()
         ? packing
         : asPlaced(order, largestFirst, some.atLeast(), settings);
@@ -52,18 +55,23 @@ public final class SheetPacker {
     }
   }
 
+  /**
+   * @param bound sheets that any plan needs; empty if the patterns are all there are, so that the
+   *     programme's word is final
+   */
   private static Packing byProgramme(
-      Order order, SheetKinds wanted, PatternsAsNeeded from, SheetSettings settings) {
-    List<Pattern> patterns = from.patterns();
+      Order order,
+      SheetKinds wanted,
+      List<Pattern> patterns,
+      OptionalLong bound,
+      SheetSettings settings) {
     SheetCover cover = new SheetCover(patterns.stream().map(Pattern::counts).toList());
     SheetCover.Cover answer = cover.fewest(wanted.demand(), MOST_NODES);
     List<SheetSequence.Step> steps =
         new SheetSequence(patterns, cover, answer.prices()).inOrder(order.ranks(), answer.times());
     List<Sheet> sheets = order.fill(steps, settings);
-    // The programme knows the patterns it was given; only if those are all is its word final.
-    boolean all = from.atLeast() == 0;
-    long atLeast = all ? answer.atLeast() : from.atLeast();
-    boolean fewest = all && answer.fewest() || sheets.size() <= atLeast;
+    long atLeast = bound.orElse(answer.atLeast());
+    boolean fewest = bound.isEmpty() && answer.fewest() || sheets.size() <= atLeast;
     return new Packing(sheets, fewest, how(sheets.size(), fewest, atLeast));
   }
 

@@ -209,14 +209,39 @@ class SheetPackerTest {
   void tooManySizesToListEveryWayStillGiveSheetsAndAnHonestWord() {
     Random random = new Random(7);
     List<Piece> odd = new ArrayList<>();
+    double area = 0;
     for (int i = 0; i < 60; i++) {
       PaperSize size =
-          PaperSize.millimetres(7 + random.nextInt(3000) / 100.0, 7 + random.nextInt(3000) / 100.0);
+          PaperSize.millimetres(
+              20 + random.nextInt(8_000) / 100.0, 20 + random.nextInt(8_000) / 100.0);
+      area += size.squareInches();
       odd.add(new Piece("%02da".formatted(i + 1), size, i));
     }
-    Packing packing = packer.pack(odd, edgeToEdge(SHEET_6X8));
+    Packing packing = packer.pack(odd, edgeToEdge(SHEET_4X6));
     assertAllThere(odd, packing);
-    assertTrue(packing.provenFewest() != packing.how().contains("not proven"), packing.how());
+    assertFalse(packing.provenFewest());
+    String bound = "at least %.0f are needed".formatted(Math.ceil(area / 24));
+    assertTrue(packing.how().contains(bound), packing.how());
+    assertEquals(packing, packer.pack(odd, edgeToEdge(SHEET_4X6)));
+  }
+
+  @Test
+  void patternsMadeAsNeededAreProvenWhereTheyMeetTheBound() {
+    // Seven sizes on a large card: more ways to cut it than are listed.
+    List<Piece> month = month(100, 1);
+    Packing packing = packer.pack(month, edgeToEdge(MatPlan.CARD));
+    assertAllThere(month, packing);
+    assertTrue(packing.provenFewest(), packing.how());
+  }
+
+  @Test
+  void theListOfAllWaysIsGivenUpInsteadOfCutShort() {
+    SheetKinds one =
+        new SheetKinds(6, 8, List.of(new PieceKind(1, 2, true)), new int[] {Integer.MAX_VALUE});
+    assertTrue(PatternFinder.all(one, 10).isEmpty());
+    List<Pattern> all = PatternFinder.all(one, 100_000).orElseThrow();
+    assertEquals(24, all.get(0).counts()[0]); // 48 / 2
+    assertEquals(1, all.size());
   }
 
   @Property(tries = 150)
