@@ -1,5 +1,7 @@
 package org.daymount.cli;
 
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -27,14 +29,15 @@ final class Requests {
       Surroundings around,
       PhotoOptions photos,
       PageOptions pages,
-      Optional<Path> choices) {
+      Optional<Path> out) {
     try {
       List<Path> folders = photos(spec, around, photos);
       return new Request(
           folders,
+          out.map(List::of).orElseGet(() -> earlierOutput(around)),
           days(photos),
           note(spec, around, pages, folders),
-          choices,
+          out.map(folder -> folder.resolve("choices.json")),
           AlbumDefaults.of(pages.space, pages.reveal),
           CropSettings.of(pages.ppi, pages.minPpi),
           ingest(around, photos),
@@ -89,6 +92,18 @@ final class Requests {
           spec.commandLine(), "--jobs takes a number from 1 to 256, was " + options.jobs);
     }
     return options.jobs;
+  }
+
+  /** Folders that a run without --out may have left here. */
+  private static List<Path> earlierOutput(Surroundings around) {
+    try (DirectoryStream<Path> folders =
+        Files.newDirectoryStream(around.here().toAbsolutePath(), "daymount-[0-9]*-[0-9]*")) {
+      List<Path> found = new ArrayList<>();
+      folders.forEach(found::add);
+      return found;
+    } catch (IOException e) {
+      return List.of(); // nothing can be written here either; that is said later
+    }
   }
 
   private static Optional<Path> note(

@@ -60,13 +60,7 @@ final class SheetsCommand extends SurroundedCommand {
 
   @Override
   public Integer call() throws IOException {
-    Request request =
-        Requests.of(
-            spec,
-            around,
-            photos,
-            pages,
-            Optional.ofNullable(out).map(o -> o.resolve("choices.json")));
+    Request request = Requests.of(spec, around, photos, pages, Optional.ofNullable(out));
     Progress progress =
         talk.quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
     Pictures pictures = new Pictures();

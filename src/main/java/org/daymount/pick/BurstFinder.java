@@ -74,6 +74,8 @@ public final class BurstFinder {
   private static boolean takenAtOnce(Photo a, Photo b) {
     return a.taken().from().isTrusted()
         && b.taken().from().isTrusted()
+        && a.taken().hourKnown()
+        && b.taken().hourKnown()
         && Duration.between(a.taken().local().orElseThrow(), b.taken().local().orElseThrow())
                 .abs()
                 .compareTo(AT_ONCE)

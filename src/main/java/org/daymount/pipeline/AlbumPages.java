@@ -18,12 +18,14 @@ import org.daymount.album.AlbumPlan;
 import org.daymount.album.AlbumPlanner;
 import org.daymount.album.AlbumRemark;
 import org.daymount.album.Choices;
+import org.daymount.album.ChoicesMerge;
 import org.daymount.album.DayPage;
 import org.daymount.album.MonthNote;
 import org.daymount.album.NoteParser;
 import org.daymount.album.NoteRemark;
 import org.daymount.look.Looked;
 import org.daymount.month.Warning;
+import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.pick.PersonsChoice;
 
@@ -39,8 +41,12 @@ final class AlbumPages {
     this.warnings = List.copyOf(warnings);
   }
 
-  static AlbumPages read(Request request, YearMonth month) {
-    Choices choices = PersonsFiles.choices(request);
+  /**
+   * @param photos that are there now; choices are met with them by content
+   */
+  static AlbumPages read(Request request, YearMonth month, List<Photo> photos) {
+    ChoicesMerge merged = ChoicesMerge.of(PersonsFiles.choices(request), photos);
+    Choices choices = merged.choices();
     Optional<MonthNote> note =
         request.note().map(file -> NoteParser.parse(text(file), request.locale()));
     Predicate<LocalDate> wanted = day -> request.daySettings().days().contains(day.getDayOfMonth());
@@ -50,10 +56,15 @@ final class AlbumPages {
       warnings.add(
           new Warning("note", Optional.empty(), Optional.empty(), "in the month note, " + remark));
     }
-    for (AlbumRemark remark : plan.remarks()) {
+    addAll(warnings, plan.remarks());
+    addAll(warnings, merged.remarks());
+    return new AlbumPages(plan.pages(), choices, warnings);
+  }
+
+  private static void addAll(List<Warning> warnings, List<AlbumRemark> remarks) {
+    for (AlbumRemark remark : remarks) {
       warnings.add(new Warning(remark.code(), Optional.empty(), remark.day(), remark.text()));
     }
-    return new AlbumPages(plan.pages(), choices, warnings);
   }
 
   List<DayPage> pages() {

@@ -42,7 +42,7 @@ public final class MonthMaker {
     Ingested found = read(request);
     Days days = new DaySorter().sort(found.photos(), request.daySettings());
     YearMonth month = days.month().orElseThrow(() -> NothingToDo.noDatedPhoto(request, found));
-    AlbumPages album = AlbumPages.read(request, month);
+    AlbumPages album = AlbumPages.read(request, month, found.photos());
     Copies copies = Copies.exact(found.photos());
     LookResult firstLook = firstLook(request, days, copies);
     copies = copies.andSmaller(firstLook.looked());
@@ -69,7 +69,7 @@ public final class MonthMaker {
 
   private Ingested read(Request request) {
     progress.stage("finding pictures", 0);
-    Listing listing = new FolderReader().list(request.photos());
+    Listing listing = new FolderReader().list(request.photos(), request.leaveOut());
     progress.stage("reading dates", listing.pictures().size());
     return new FolderReader().read(listing, request.ingest(), request.jobs(), progress::step);
   }

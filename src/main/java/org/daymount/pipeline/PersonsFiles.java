@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.daymount.album.Choices;
 import org.daymount.album.ChoicesFile;
+import org.daymount.album.UnreadableChoices;
 
 /** choices.json, which only the review writes and every run reads. */
 final class PersonsFiles {
@@ -17,12 +18,10 @@ final class PersonsFiles {
     }
     try {
       return ChoicesFile.read(Files.readAllBytes(file));
-    } catch (IOException | IllegalArgumentException e) {
-      throw new RunFailed(
-          file
-              + " cannot be used: "
-              + e.getMessage()
-              + "; put it right, or move it away to start over");
+    } catch (UnreadableChoices e) {
+      throw new RunFailed(file + ": " + e.getMessage());
+    } catch (IOException e) {
+      throw new RunFailed(file + " cannot be read; check that it may be opened");
     }
   }
 }

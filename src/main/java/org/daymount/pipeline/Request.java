@@ -14,7 +14,8 @@ import org.daymount.unit.PaperSize;
 /**
  * Everything a run is told from outside; nothing below asks the clock, the zone or the environment.
  *
- * @param photos folders and files, in the order they were named
+ * @param photos folders and files, in the order they were named * @param leaveOut folders that are
+ *     not looked into, such as the output of earlier runs
  * @param note the month note's file
  * @param choices the choices.json of the output folder, whether or not it is there
  * @param cards size of the story cards; empty: none
@@ -22,6 +23,7 @@ import org.daymount.unit.PaperSize;
  */
 public record Request(
     List<Path> photos,
+    List<Path> leaveOut,
     DaySettings daySettings,
     Optional<Path> note,
     Optional<Path> choices,
@@ -34,6 +36,7 @@ public record Request(
     int jobs) {
   public Request {
     photos = List.copyOf(photos);
+    leaveOut = List.copyOf(leaveOut);
     if (jobs < 1) {
       throw new IllegalArgumentException("at least one picture must be worked on, was " + jobs);
     }
