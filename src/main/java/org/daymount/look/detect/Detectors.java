@@ -54,18 +54,9 @@ public final class Detectors implements AutoCloseable {
     try {
       return new Detectors(BlazeFace.load(), FaceSsd.load(), CenterNet.load());
     } catch (IOException e) {
-      throw new DetectorsUnavailable(
-          "faces and subjects are not looked for, because the program was built without its models ("
-              + e.getMessage()
-              + ")",
-          e);
+      throw new DetectorsUnavailable("the program was built without its models", e);
     } catch (OrtException | LinkageError | IllegalStateException e) {
-      throw new DetectorsUnavailable(
-          "faces and subjects are not looked for, because ONNX Runtime does not run on this computer"
-              + " ("
-              + e.getMessage()
-              + ")",
-          e);
+      throw new DetectorsUnavailable("ONNX Runtime does not run on this computer", e);
     }
   }
 
