@@ -71,6 +71,8 @@ final class Scorer {
 
   /** How many faces are sure enough to be spoken of. */
   static long sureFaces(Looked looked) {
-    return looked.measures().faces().stream().filter(f -> f.confidence() >= Detectors.SCORE_FACE).count();
+    return looked.measures().faces().stream()
+        .filter(f -> f.confidence() >= Detectors.SCORE_FACE)
+        .count();
   }
 }

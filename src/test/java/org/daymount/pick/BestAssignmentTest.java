@@ -58,7 +58,7 @@ class BestAssignmentTest {
     double[][] worth = new double[rows][columns];
     for (double[] row : worth) {
       for (int j = 0; j < columns; j++) {
-        row[j] = random.nextInt(1000);
+        row[j] = random.nextInt(100);
       }
     }
     List<Double> expected = new ArrayList<>();
