@@ -74,10 +74,10 @@ final class Dog {
     Dye eye =
         (x, y, z, out) -> {
           out.dye(amber);
-          out.gloss = .6;
-          double gx = Math.abs(x - hx) - .045;
+          out.gloss = .3;
+          double gx = x - hx - Math.copySign(.05, x - hx) + .005;
           double gy = y - hy - .027;
-          if (gx * gx + gy * gy < .000022) {
+          if (gx * gx + gy * gy < .000012) {
             out.dye(Dye.rgb(0xffffff));
             out.glow = .8;
           }

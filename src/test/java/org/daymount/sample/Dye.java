@@ -70,7 +70,7 @@ interface Dye {
     };
   }
 
-  /** The same colours where the point is moved by these metres first. */
+  /** The same colours on something that light goes a little way into, as skin, petals and wax. */
   default Dye soft(double amount) {
     return (x, y, z, out) -> {
       at(x, y, z, out);

@@ -27,6 +27,10 @@ final class Exif {
     text(main, 0x010f, make);
     text(main, 0x0110, model);
     text(main, 0x0131, software);
+    resolution(main);
+    number(main, 0x0213, SHORT, 1);
+    exif.add(new Entry(0x9101, UNDEFINED, 4, new byte[] {1, 2, 3, 0}));
+    exif.add(new Entry(0xa000, UNDEFINED, 4, "0100".getBytes(StandardCharsets.US_ASCII)));
     return this;
   }
 
@@ -89,6 +93,13 @@ final class Exif {
   Exif thumbnail(byte[] jpeg) {
     thumbnail = jpeg;
     return this;
+  }
+
+  /** 72 to the inch: what phones write where nothing is known (CIPA DC-008). */
+  private static void resolution(List<Entry> to) {
+    rational(to, 0x011a, 72, 1);
+    rational(to, 0x011b, 72, 1);
+    number(to, 0x0128, SHORT, 2);
   }
 
   private static byte[] degrees(double value) {
@@ -165,8 +176,9 @@ final class Exif {
     if (second) {
       List<Entry> small = new ArrayList<>();
       number(small, 0x0103, SHORT, 6);
-      number(small, 0x0201, LONG, atSecond + 2 + 12 * 3 + 4);
+      resolution(small);
       number(small, 0x0202, LONG, thumbnail.length);
+      number(small, 0x0201, LONG, atSecond + size(small) + 12);
       directory(out, small, atSecond, 0);
       out.writeBytes(thumbnail);
     }

@@ -63,8 +63,4 @@ interface Field {
   static double cut(double a, double b, double k) {
     return -join(-a, -b, k);
   }
-
-  static Field moved(Field f, double dx, double dy, double dz) {
-    return (x, y, z) -> f.at(x - dx, y - dy, z - dz);
-  }
 }

@@ -41,8 +41,8 @@ final class Props {
           double shell = Math.max(Math.abs(out + .02) - .022, Math.max(py - sheer, keel - py));
           double rail =
               Math.max(Math.abs(Math.abs(pz) - beam + .01) - .035, Math.abs(py - sheer) - .035);
-          double bench = Field.box(px - .2, py - sheer + .16, pz, .13, .02, beam * .95, .01);
-          double bench2 = Field.box(px + .85, py - sheer + .16, pz, .12, .02, beam * .95, .01);
+          double bench = Field.box(px - .2, py - sheer + .16, pz, .13, .02, beam * .74, .01);
+          double bench2 = Field.box(px + .85, py - sheer + .16, pz, .12, .02, beam * .74, .01);
           double end = Math.abs(px) - 2.04;
           double d = Math.min(shell, Math.min(rail, Math.min(bench, bench2)));
           return Math.max(d, end);
@@ -535,7 +535,7 @@ final class Props {
           double w = .32 * Math.max(.05, 1 - py / 1.25);
           double sway = .16 * (Noise.cloud(py * 3 + px * 2, pz * 2 + 5, 3) - .5) * py * 2;
           double d = Math.sqrt((px + sway) * (px + sway) + pz * pz) - w;
-          d += .42 * (Noise.cloud(px * 4.2, py * 2.6 - 4, pz * 4.2, 3) - .42);
+          d += .42 * (1.05 - py * .8) * (Noise.cloud(px * 4.2, py * 2.6 - 4, pz * 4.2, 3) - .42);
           return Math.max(d * .35, Math.max(-py, py - 1.25));
         };
     double[] hot = Dye.rgb(0xfff0a0);

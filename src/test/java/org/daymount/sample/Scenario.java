@@ -56,7 +56,7 @@ final class Scenario {
                 "2026-06-01T18:15:02",
                 () ->
                     new Stage(
-                        Places.beach(behind(Mood.evening()), 2)
+                        Places.beach(Mood.evening().sunFrom(-150, 47), 2)
                             .subject(
                                 Person.mother(STRIPES)
                                     .at(-.34, 1.75, 172)

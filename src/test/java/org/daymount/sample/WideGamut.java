@@ -161,7 +161,7 @@ final class WideGamut {
     for (int i = 0; i < 7; i++) {
       number(out, 0, 4);
     }
-    out.writeBytes(Arrays3.xyz(D50));
+    out.writeBytes(Fixed.xyz(D50));
     while (out.size() < 128) {
       out.write(0);
     }
@@ -171,7 +171,7 @@ final class WideGamut {
   }
 
   /** Fixed-point triples, as the header has them. */
-  private static final class Arrays3 {
+  private static final class Fixed {
     static byte[] xyz(double[] v) {
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       for (double d : v) {
@@ -184,7 +184,7 @@ final class WideGamut {
   private static ByteArrayOutputStream xyz(double[] v) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     text(out, "XYZ \0\0\0\0");
-    out.writeBytes(Arrays3.xyz(v));
+    out.writeBytes(Fixed.xyz(v));
     return out;
   }
 
