@@ -100,16 +100,20 @@ final class SheetsCommand extends SurroundedCommand {
     } else {
       print.println("written to " + folder + " (" + changed.size() + " files new or changed):");
     }
-    print.println("  " + folder.resolve("index.html") + "   the month at a glance: open it first");
-    print.println(
-        "  "
-            + folder.resolve("sheets")
-            + "       "
-            + month.sheets().size()
-            + " pictures for a lab or printer");
-    print.println("  " + folder.resolve("sheets.pdf") + "   the same at true size");
-    print.println(
-        "  " + folder.resolve("guide.pdf") + "    how to cut and mount them, and what is missing");
-    print.println("  " + folder.resolve("month.json") + "   everything as data");
+    int sheets = month.sheets().size();
+    place(print, folder, "index.html", "the month at a glance: open it first");
+    place(
+        print,
+        folder,
+        "sheets",
+        sheets + (sheets == 1 ? " picture" : " pictures") + " for a lab or printer");
+    place(print, folder, "sheets.pdf", "the same at true size");
+    place(print, folder, "guide.pdf", "how to cut and mount them, and what is missing");
+    place(print, folder, "month.json", "everything as data");
+  }
+
+  private static void place(PrintWriter print, Path folder, String name, String what) {
+    String padding = " ".repeat("index.html".length() - name.length() + 3);
+    print.println("  " + folder.resolve(name) + padding + what);
   }
 }

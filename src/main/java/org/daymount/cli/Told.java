@@ -121,14 +121,16 @@ final class Told {
   }
 
   private static String counted(String code, List<Warning> list) {
+    boolean one = list.size() == 1;
     String what =
         switch (code) {
           case "other-month" -> "of other months";
           case "other-days" -> "of other days";
-          case "copy" -> "the same as another file";
-          case "smaller-copy" -> "smaller copies of another picture";
-          case "screenshot" -> "pictures of a screen";
-          default -> "videos";
+          case "copy" -> one ? "copy of another file" : "copies of other files";
+          case "smaller-copy" ->
+              one ? "smaller copy of another picture" : "smaller copies of other pictures";
+          case "screenshot" -> one ? "picture of a screen" : "pictures of a screen";
+          default -> one ? "video" : "videos";
         };
     String first = list.get(0).file().map(file -> OneLine.of(file.name())).orElse("");
     return "left out: "
@@ -137,6 +139,6 @@ final class Told {
         + what
         + " ("
         + first
-        + (list.size() > 1 ? " and others; --verbose names them)" : ")");
+        + (one ? ")" : " and others; --verbose names them)");
   }
 }
