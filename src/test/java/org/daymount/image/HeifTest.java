@@ -43,6 +43,14 @@ class HeifTest {
     return new Pictures().part(photo, photo.size().whole(), photo.size());
   }
 
+  /** Part of a photograph: painted edges of pure colours show how decoders blend shared colours. */
+  private BufferedImage scene(int width, int height) throws IOException {
+    Path jpeg = TestPhotos.fromJar("exif/Landscape_1.jpg", folder);
+    Photo photo = TestPhotos.upright(jpeg, PhotoFormat.JPEG, 1800, 1200);
+    PixelBox window = new PixelBox(600, 500, width, height);
+    return new Pictures().part(photo, window, new PixelSize(width, height));
+  }
+
   /** What heif-convert makes of it, in sRGB. */
   private BufferedImage converted(Path file) throws IOException {
     Path png = folder.resolve("converted.png");
@@ -84,9 +92,9 @@ class HeifTest {
   @ParameterizedTest
   @ValueSource(strings = {"heic", "avif"})
   void whatHeifEncWritesIsAsHeifConvertShowsIt(String ending) throws IOException {
-    Path file = encoded(Painted.scene(600, 400), ending);
+    Path file = encoded(scene(600, 400), ending);
     assertSame(converted(file), shown(file), SAME);
-    assertSame(Painted.scene(600, 400), shown(file), 33); // lossy
+    assertSame(scene(600, 400), shown(file), 33); // lossy
   }
 
   private Path encoded(BufferedImage picture, String ending) throws IOException {
@@ -99,7 +107,7 @@ class HeifTest {
 
   @Test
   void oddSizesAreCutAsHeifEncAsks() throws IOException {
-    Path file = encoded(Painted.scene(301, 203), "heic");
+    Path file = encoded(scene(301, 203), "heic");
     assertEquals(new PixelSize(301, 203), photo(file).size());
     assertSame(converted(file), shown(file), SAME);
   }
@@ -119,7 +127,7 @@ class HeifTest {
   })
   void turnsAndMirroringsAreAppliedOnceAndInOrder(int quarters, int mode, Orientation expected)
       throws IOException {
-    HeifFiles made = HeifFiles.single(Painted.scene(256, 192), folder);
+    HeifFiles made = HeifFiles.single(scene(256, 192), folder);
     made.turnedAntiClockwise(quarters);
     if (mode >= 0) {
       made.mirrored(mode);
@@ -131,7 +139,7 @@ class HeifTest {
 
   @Test
   void aMirroringBeforeATurnIsNotATurnBeforeAMirroring() throws IOException {
-    HeifFiles made = HeifFiles.single(Painted.scene(256, 192), folder);
+    HeifFiles made = HeifFiles.single(scene(256, 192), folder);
     Path file = made.mirrored(1).turnedAntiClockwise(1).write(folder.resolve("turned.heic"));
     assertEquals(Orientation.LEFT_TOP, photo(file).orientation());
     assertSame(converted(file), shown(file), SAME);
@@ -140,7 +148,7 @@ class HeifTest {
   @ParameterizedTest
   @ValueSource(ints = {0, 1})
   void tilesOfAGridAreLaidOutAndCutAtTheEdges(int quarters) throws IOException {
-    HeifFiles made = HeifFiles.grid(Painted.scene(300, 200), 128, folder);
+    HeifFiles made = HeifFiles.grid(scene(300, 200), 128, folder);
     Path file = made.turnedAntiClockwise(quarters).write(folder.resolve("grid.heic"));
     assertEquals(new PixelSize(300, 200), new PictureHeaders().read(file).stored());
     assertSame(converted(file), shown(file), SAME);
@@ -149,7 +157,7 @@ class HeifTest {
   @Test
   void partsOfAGridAreThoseOfTheWhole() throws IOException {
     Path file =
-        HeifFiles.grid(Painted.scene(300, 200), 128, folder).write(folder.resolve("grid.heic"));
+        HeifFiles.grid(scene(300, 200), 128, folder).write(folder.resolve("grid.heic"));
     BufferedImage whole = shown(file);
     PixelBox window = new PixelBox(101, 55, 90, 110);
     BufferedImage part = new Pictures().part(photo(file), window, window.size());
@@ -160,7 +168,7 @@ class HeifTest {
 
   @Test
   void aCleanApertureIsCutOut() throws IOException {
-    HeifFiles made = HeifFiles.single(Painted.scene(256, 192), folder);
+    HeifFiles made = HeifFiles.single(scene(256, 192), folder);
     Path file = made.cut(200, 100).turnedAntiClockwise(3).write(folder.resolve("cut.heic"));
     assertEquals(new PixelSize(100, 200), photo(file).size());
     assertSame(converted(file), shown(file), SAME);
@@ -169,7 +177,7 @@ class HeifTest {
   /** The same picture as PNG and as HEIC, both in Display P3: one by profile, one by numbers. */
   @Test
   void displayP3IsTheSameInHeicAsInPng() throws IOException {
-    BufferedImage painted = Painted.scene(256, 192);
+    BufferedImage painted = scene(256, 192);
     byte[] png = TestPngs.withProfile(TestPngs.png(painted), TestProfiles.displayP3());
     BufferedImage twin =
         shownPng(Files.write(folder.resolve("twin.png"), png), painted.getWidth(), 192);
@@ -237,7 +245,7 @@ class HeifTest {
   @Test
   void anInstalledConverterGivesTheSamePicture() throws IOException {
     Tool.orSkip("heif-convert", "--help");
-    HeifFiles made = HeifFiles.single(Painted.scene(256, 192), folder);
+    HeifFiles made = HeifFiles.single(scene(256, 192), folder);
     Path file =
         made.turnedAntiClockwise(1)
             .profile(TestProfiles.displayP3().getData())
@@ -256,7 +264,7 @@ class HeifTest {
   void theTagsOfTheFileAreCutOut() throws IOException {
     byte[] tiff = {'M', 'M', 0, 42, 0, 0, 0, 8, 0, 0, 0, 0, 0, 0};
     Path file =
-        HeifFiles.single(Painted.scene(128, 96), folder)
+        HeifFiles.single(scene(128, 96), folder)
             .exif(tiff)
             .write(folder.resolve("tags.heic"));
     Optional<byte[]> exif = TagBlocks.read(file, PhotoFormat.HEIF).exif();
