@@ -7,12 +7,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.problem.Problem;
 import org.daymount.problem.UnusablePicture;
+import org.daymount.unit.PixelSize;
 
 /**
  * HEIF pictures through libheif's converter, where that is installed and the decoder that comes
@@ -46,27 +48,50 @@ public final class HeifConverter {
             + " (heif-convert), or save a JPEG copy of it");
   }
 
-  /** The upright picture as a PNG file of its own, gone when it is closed. */
+  /** The upright picture as a PNG file in a folder of its own, gone when it is closed. */
   record Converted(Photo photo) implements Closeable {
     @Override
     public void close() throws IOException {
-      Files.deleteIfExists(photo.file().path());
+      delete(photo.file().folder());
     }
   }
 
   static Converted convert(Photo photo) throws IOException {
     String name = Installed.NAME.orElseThrow(() -> notHere(photo.format()));
-    Path png = Files.createTempFile("daymount-", ".png");
+    Path folder = Files.createTempDirectory("daymount-");
     try {
       String from = photo.file().path().toAbsolutePath().toString(); // never taken for an option
-      if (run(List.of(name, from, png.toString())) != 0 || Files.size(png) == 0) {
+      if (run(List.of(name, from, folder.resolve("picture.png").toString())) != 0) {
         throw new IOException(name + " cannot decode it");
       }
-      return new Converted(asPng(photo, png));
+      return new Converted(asPng(photo, picture(folder, photo.size())));
     } catch (IOException | RuntimeException e) {
-      Files.deleteIfExists(png);
+      delete(folder);
       throw e;
     }
+  }
+
+  /** Of a file with several pictures, the converter writes all, with numbers in their names. */
+  private static Path picture(Path folder, PixelSize size) throws IOException {
+    for (Path png : files(folder)) {
+      if (new PictureHeaders().read(png).stored().equals(size)) {
+        return png;
+      }
+    }
+    throw new IOException("its decoder gives a picture of another size");
+  }
+
+  private static List<Path> files(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.sorted().toList();
+    }
+  }
+
+  private static void delete(Path folder) throws IOException {
+    for (Path file : files(folder)) {
+      Files.delete(file);
+    }
+    Files.delete(folder);
   }
 
   private static Photo asPng(Photo photo, Path png) throws IOException {

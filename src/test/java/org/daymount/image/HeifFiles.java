@@ -215,7 +215,9 @@ final class HeifFiles {
     byte[] owners = numbers(0, data.size());
     int at = start;
     for (int i = 0; i < data.size(); i++) {
-      byte[] name = join(numbers(2 << 24), shorts(i + 1, 0), ascii(types.get(i)), new byte[1]);
+      int hidden = i + 1 < primary ? 1 : 0; // tiles are no pictures of their own
+      byte[] name =
+          join(numbers(2 << 24 | hidden), shorts(i + 1, 0), ascii(types.get(i)), new byte[1]);
       names = join(names, box("infe", name));
       places = join(places, shorts(i + 1, 0, 1), numbers(at, data.get(i).length));
       at += data.get(i).length;
