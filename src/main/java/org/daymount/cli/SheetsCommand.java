@@ -23,11 +23,12 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "sheets",
     mixinStandardHelpOptions = true,
-    header = {
-      "For example: daymount sheets Pictures/June --note june.txt --out June",
+    headerHeading = "For example: daymount sheets Pictures/June --note june.txt --out June%n%n",
+    header = "Makes the prints of a month: the whole job.",
+    description = {
       "",
-      "Sorts the pictures into days, chooses and crops one for every space, and lays them out",
-      "on sheets to print, with a guide for cutting and mounting."
+      "Sorts the pictures into days, chooses and crops one for every space, and lays them out on sheets to print, with a guide for cutting and mounting.",
+      ""
     },
     sortOptions = false)
 final class SheetsCommand extends SurroundedCommand {
@@ -37,7 +38,9 @@ final class SheetsCommand extends SurroundedCommand {
   @Option(
       names = {"-o", "--out"},
       paramLabel = "DIR",
-      description = "Where everything is written. Default: daymount- and the month, here.")
+      description =
+          "The folder everything is written to. Default: one named after the month, such as"
+              + " daymount-2026-06, in the folder you are in.")
   Path out;
 
   @Mixin PageOptions pages;
@@ -49,7 +52,7 @@ final class SheetsCommand extends SurroundedCommand {
 
   @Option(
       names = "--force",
-      description = "Replaces files in --out even if they were not made by daymount.")
+      description = "Replaces files in --out even when daymount did not make them.")
   boolean force;
 
   @Mixin TalkOptions talk;

@@ -115,7 +115,7 @@ final class Told {
   private static String line(Warning warning) {
     StringBuilder line = new StringBuilder();
     line.append(warning.file().isPresent() ? "left out: " : "note: ");
-    warning.file().ifPresent(file -> line.append(OneLine.of(file.name())).append(": "));
+    warning.file().ifPresent(file -> line.append(OneLine.of(file.name())).append(' '));
     warning.day().ifPresent(day -> line.append(day).append(": "));
     return line.append(OneLine.of(warning.text())).toString();
   }
@@ -124,7 +124,7 @@ final class Told {
     boolean one = list.size() == 1;
     String what =
         switch (code) {
-          case "other-month" -> "of other months";
+          case "other-month" -> one ? "of another month" : "of other months";
           case "other-days" -> "of other days";
           case "copy" -> one ? "copy of another file" : "copies of other files";
           case "smaller-copy" ->
