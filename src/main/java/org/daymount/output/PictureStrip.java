@@ -1,5 +1,6 @@
 package org.daymount.output;
 
+import org.daymount.photo.Orientation;
 import java.util.Base64;
 import java.util.Map;
 import java.util.Optional;
@@ -17,7 +18,7 @@ final class PictureStrip {
   private final Pictures pictures;
   private final Map<Key, Optional<String>> made = new ConcurrentHashMap<>();
 
-  private record Key(PhotoFile file, int longEdge) {}
+  private record Key(PhotoFile file, Orientation orientation, int longEdge) {}
 
   PictureStrip(Pictures pictures) {
     this.pictures = pictures;
@@ -25,7 +26,7 @@ final class PictureStrip {
 
   /** Empty when the photo can no longer be read. */
   Optional<String> dataAddress(Photo photo, int longEdge) {
-    return made.computeIfAbsent(new Key(photo.file(), longEdge), key -> make(photo, longEdge));
+    return made.computeIfAbsent(new Key(photo.file(), photo.orientation(), longEdge), key -> make(photo, longEdge));
   }
 
   private Optional<String> make(Photo photo, int longEdge) {

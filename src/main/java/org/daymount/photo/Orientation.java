@@ -47,6 +47,35 @@ public enum Orientation {
     return upright(upright);
   }
 
+  /** Where row and column 0 are once the upright picture is turned clockwise as well. */
+  public Orientation turned(int quarterTurns) {
+    Orientation turned = this;
+    for (int i = 0; i < (quarterTurns & 3); i++) {
+      turned =
+          switch (turned) {
+            case TOP_LEFT -> RIGHT_TOP;
+            case RIGHT_TOP -> BOTTOM_RIGHT;
+            case BOTTOM_RIGHT -> LEFT_BOTTOM;
+            case LEFT_BOTTOM -> TOP_LEFT;
+            case TOP_RIGHT -> RIGHT_BOTTOM;
+            case RIGHT_BOTTOM -> BOTTOM_LEFT;
+            case BOTTOM_LEFT -> LEFT_TOP;
+            case LEFT_TOP -> TOP_RIGHT;
+          };
+    }
+    return turned;
+  }
+
+  /** How many clockwise quarter turns lead from another orientation to this; 0 when none do. */
+  public int quarterTurnsFrom(Orientation other) {
+    for (int turns = 1; turns < 4; turns++) {
+      if (other.turned(turns) == this) {
+        return turns;
+      }
+    }
+    return 0;
+  }
+
   /** The orientation that undoes this one: only the two quarter turns are not their own inverse. */
   public Orientation back() {
     return switch (this) {

@@ -1,5 +1,6 @@
 package org.daymount.pick;
 
+import java.util.Optional;
 import java.util.List;
 import org.daymount.album.Space;
 import org.daymount.crop.Crop;
@@ -14,11 +15,12 @@ final class PersonsTrial {
 
   static SpaceTrial of(PersonsChoice.Chosen chosen, Space space, PickSettings settings) {
     Contender contender = new Contender(chosen.looked().orElseThrow(), List.of());
-    if (chosen.direction().isEmpty() && chosen.window().isEmpty()) {
+    Optional<Direction> asked = chosen.direction().filter(space.ways()::contains);
+    if (asked.isEmpty() && chosen.window().isEmpty()) {
       return SpaceTrial.best(contender, space, settings);
     }
     Direction way =
-        chosen.direction().orElseGet(() -> nearestWay(space, chosen.window().orElseThrow()));
+        asked.orElseGet(() -> nearestWay(space, chosen.window().orElseThrow()));
     if (chosen.window().isEmpty()) {
       return SpaceTrial.in(contender, space, way, settings);
     }
