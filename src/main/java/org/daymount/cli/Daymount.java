@@ -15,6 +15,7 @@ import picocli.CommandLine.HelpCommand;
     },
     subcommands = {
       SheetsCommand.class,
+      ReviewCommand.class,
       DaysCommand.class,
       LookCommand.class,
       NoteCommand.class,
