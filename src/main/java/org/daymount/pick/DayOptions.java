@@ -105,6 +105,8 @@ final class DayOptions {
       }
       found.add(new Way(heroes, assignment.worth() - samenessOnPage(heroes)));
     }
+    int most = found.stream().mapToInt(way -> way.filled().size()).max().orElse(0);
+    found.removeIf(way -> way.filled().size() < most); // variety never costs a picture
     found.sort((a, b) -> Double.compare(b.worth(), a.worth()));
     return List.copyOf(found);
   }

@@ -9,7 +9,6 @@ import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -79,10 +78,7 @@ public final class FaceTable {
   private Map<String, JsonNode> annotations() throws IOException {
     JsonNode root = new ObjectMapper().readTree(Files.readAllBytes(folder.resolve("faces.json")));
     Map<String, JsonNode> byName = new TreeMap<>();
-    for (Iterator<Map.Entry<String, JsonNode>> i = root.fields(); i.hasNext(); ) {
-      Map.Entry<String, JsonNode> entry = i.next();
-      byName.put(entry.getKey(), entry.getValue());
-    }
+    root.properties().forEach(entry -> byName.put(entry.getKey(), entry.getValue()));
     return byName;
   }
 
