@@ -41,8 +41,7 @@ final class ReviewCommand extends SurroundedCommand {
   @Option(
       names = {"-o", "--out"},
       paramLabel = "DIR",
-      description =
-          "Where choices and sheets are written. Default: daymount- and the month, here.")
+      description = "Where choices and sheets are written. Default: daymount- and the month, here.")
   Path out;
 
   @Option(

@@ -1,8 +1,8 @@
 package org.daymount.look;
 
-import org.daymount.unit.PixelSize;
 import java.util.List;
 import java.util.Optional;
+import org.daymount.unit.PixelSize;
 
 /**
  * What was measured in the pixels of one photo.

@@ -1,12 +1,12 @@
 package org.daymount.output;
 
-import org.daymount.photo.Orientation;
 import java.util.Base64;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.daymount.image.Pictures;
 import org.daymount.image.Previews;
+import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.problem.UnusablePicture;
@@ -26,7 +26,8 @@ final class PictureStrip {
 
   /** Empty when the photo can no longer be read. */
   Optional<String> dataAddress(Photo photo, int longEdge) {
-    return made.computeIfAbsent(new Key(photo.file(), photo.orientation(), longEdge), key -> make(photo, longEdge));
+    return made.computeIfAbsent(
+        new Key(photo.file(), photo.orientation(), longEdge), key -> make(photo, longEdge));
   }
 
   private Optional<String> make(Photo photo, int longEdge) {

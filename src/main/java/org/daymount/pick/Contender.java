@@ -1,7 +1,7 @@
 package org.daymount.pick;
 
-import java.util.stream.Stream;
 import java.util.List;
+import java.util.stream.Stream;
 import org.daymount.look.Looked;
 
 /**

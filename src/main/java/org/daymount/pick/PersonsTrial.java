@@ -1,7 +1,7 @@
 package org.daymount.pick;
 
-import java.util.Optional;
 import java.util.List;
+import java.util.Optional;
 import org.daymount.album.Space;
 import org.daymount.crop.Crop;
 import org.daymount.unit.Direction;
@@ -19,8 +19,7 @@ final class PersonsTrial {
     if (asked.isEmpty() && chosen.window().isEmpty()) {
       return SpaceTrial.best(contender, space, settings);
     }
-    Direction way =
-        asked.orElseGet(() -> nearestWay(space, chosen.window().orElseThrow()));
+    Direction way = asked.orElseGet(() -> nearestWay(space, chosen.window().orElseThrow()));
     if (chosen.window().isEmpty()) {
       return SpaceTrial.in(contender, space, way, settings);
     }

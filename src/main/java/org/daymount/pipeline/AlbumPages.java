@@ -29,10 +29,7 @@ import org.daymount.photo.Photo;
  * @param choices met with the photos that are there now; not for saving
  */
 record AlbumPages(
-    List<DayPage> pages,
-    Map<LocalDate, DayPage> noted,
-    Choices choices,
-    List<Warning> warnings) {
+    List<DayPage> pages, Map<LocalDate, DayPage> noted, Choices choices, List<Warning> warnings) {
   AlbumPages {
     pages = List.copyOf(pages);
     noted = Map.copyOf(noted);

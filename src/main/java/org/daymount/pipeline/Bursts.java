@@ -20,8 +20,8 @@ import org.daymount.pick.BurstFinder;
 record Bursts(Map<LocalDate, List<Burst>> byDay) {
 
   /**
-   * Copies and pictures of screens are not picked unless a person wants them, nor are those a person
-   * left out; a day without anything else has no entry.
+   * Copies and pictures of screens are not picked unless a person wants them, nor are those a
+   * person left out; a day without anything else has no entry.
    */
   static Bursts find(Days days, List<Looked> looked, Copies copies, Choices choices) {
     Map<PhotoFile, Looked> known = new HashMap<>();

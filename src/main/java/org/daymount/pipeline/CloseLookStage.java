@@ -26,8 +26,8 @@ import org.daymount.pick.Contender;
 
 /**
  * Looks for faces and subjects where it can still change a pick: in the most promising bursts of
- * each day, and in the most promising frames of each burst. The others keep their first look.
- * What was seen is remembered, so that the same pictures are not looked at again.
+ * each day, and in the most promising frames of each burst. The others keep their first look. What
+ * was seen is remembered, so that the same pictures are not looked at again.
  */
 final class CloseLookStage {
   private static final int BURSTS_A_DAY = 8;

@@ -13,7 +13,6 @@ import org.daymount.album.DayPage;
 import org.daymount.day.DaySettings;
 import org.daymount.ingest.Ingested;
 import org.daymount.look.Looked;
-import org.daymount.look.Measures;
 import org.daymount.month.Month;
 import org.daymount.month.MonthDay;
 import org.daymount.month.MonthPhoto;
@@ -101,8 +100,7 @@ final class MonthAssembler {
           new MonthPhoto(
               photo.file(),
               Optional.of(photo),
-              day(photo, request.daySettings())
-                  .or(() -> picked.obeyed().dayOf(photo.sha256())),
+              day(photo, request.daySettings()).or(() -> picked.obeyed().dayOf(photo.sha256())),
               Optional.ofNullable(picked.looked().get(photo.file())).map(Looked::measures),
               groups.getOrDefault(photo.file(), Optional.empty()),
               surveyed.copies().original(photo.file()),

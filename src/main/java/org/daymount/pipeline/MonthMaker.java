@@ -76,7 +76,8 @@ public final class MonthMaker {
     CloseLooks close =
         surveyed
             .close()
-            .look(bursts, looked.stream().filter(l -> chosen.contains(l.photo().sha256())).toList());
+            .look(
+                bursts, looked.stream().filter(l -> chosen.contains(l.photo().sha256())).toList());
     ChosenByPerson person =
         new ChosenByPerson(choices, surveyed.looked(close).values(), surveyed.photos());
     List<DayPick> picks =
@@ -95,8 +96,7 @@ public final class MonthMaker {
             .pack(
                 pieces.pieces(),
                 new SheetSettings(request.settings().sheet(), request.settings().labTrim()));
-    Month made =
-        new MonthAssembler(request, surveyed, picked, stories).assemble(pieces, packing);
+    Month made = new MonthAssembler(request, surveyed, picked, stories).assemble(pieces, packing);
     progress.end();
     return made;
   }

@@ -109,8 +109,7 @@ public final class Picked {
     Set<PhotoFile> used = new HashSet<>();
     for (DayPick pick : picks) {
       pick.spaces()
-          .forEach(
-              space -> space.hero().ifPresent(hero -> used.add(hero.looked().photo().file())));
+          .forEach(space -> space.hero().ifPresent(hero -> used.add(hero.looked().photo().file())));
     }
     return used;
   }

@@ -69,7 +69,9 @@ public final class Surveyed {
     return firstLook;
   }
 
-  /** Photos of these contents that nobody has looked at yet: of other months, or days not asked for. */
+  /**
+   * Photos of these contents that nobody has looked at yet: of other months, or days not asked for.
+   */
   List<Photo> notYetLookedAt(Set<String> contents) {
     Set<PhotoFile> known = new HashSet<>();
     firstLook.looked().forEach(one -> known.add(one.photo().file()));

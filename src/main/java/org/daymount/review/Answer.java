@@ -30,7 +30,14 @@ record Answer(int status, String type, byte[] body, boolean keep) {
       case "review.html" -> Optional.of("text/html; charset=utf-8");
       case "review.css" -> Optional.of("text/css; charset=utf-8");
       case "review.svg" -> Optional.of("image/svg+xml");
-      case "review.js", "ask.js", "month.js", "day.js", "photos.js", "crop.js", "sheets.js", "parts.js" ->
+      case "review.js",
+          "ask.js",
+          "month.js",
+          "day.js",
+          "photos.js",
+          "crop.js",
+          "sheets.js",
+          "parts.js" ->
           Optional.of("text/javascript; charset=utf-8");
       default -> Optional.empty();
     };

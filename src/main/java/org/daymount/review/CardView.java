@@ -31,8 +31,7 @@ final class CardView {
   }
 
   ObjectNode of(LocalDate day, String text) {
-    SetStory set =
-        new StorySetter().set(day, Optional.of(text).filter(t -> !t.isBlank()), size);
+    SetStory set = new StorySetter().set(day, Optional.of(text).filter(t -> !t.isBlank()), size);
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     ArrayNode notes = root.putArray("notes");
     set.notes().forEach(notes::add);
@@ -41,7 +40,8 @@ final class CardView {
       ObjectNode node = cards.addObject();
       node.put("width", size.width().inInches());
       node.put("height", size.height().inInches());
-      node.put("picture", "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(jpeg(card)));
+      node.put(
+          "picture", "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(jpeg(card)));
     }
     return root;
   }

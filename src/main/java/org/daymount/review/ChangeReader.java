@@ -128,10 +128,7 @@ final class ChangeReader {
   private static SpaceChoice settled(SpaceChoice space, Photo shown) {
     return space.photo().filter(key -> key.sha256().equals(shown.sha256())).isPresent()
         ? space
-        : space
-            .withPhoto(Optional.of(key(shown)))
-            .withCrop(Optional.empty())
-            .withQuarterTurns(0);
+        : space.withPhoto(Optional.of(key(shown))).withCrop(Optional.empty()).withQuarterTurns(0);
   }
 
   private Choices size() throws Refused {
@@ -147,7 +144,8 @@ final class ChangeReader {
 
   /**
    * The page's words at the time are kept with the change, so that a later edit of the note is
-   * noticed. Where the note was edited after an earlier change, that change no longer holds and goes.
+   * noticed. Where the note was edited after an earlier change, that change no longer holds and
+   * goes.
    */
   private Choices onPage(SpaceChoice changed) throws Refused {
     DayChoice day = choices.day(day());
@@ -157,14 +155,12 @@ final class ChangeReader {
       for (int place : day.spaces().keySet()) {
         SpaceChoice other = day.space(place);
         day =
-            day.withSpace(
-                place, other.withSize(Optional.empty()).withDirection(Optional.empty()));
+            day.withSpace(place, other.withSize(Optional.empty()).withDirection(Optional.empty()));
       }
     }
     day = day.withSpace(place(), changed);
     boolean any = day.spaces().values().stream().anyMatch(SpaceChoice::changesPage);
-    return choices.withDay(
-        day(), day.withPageReplaced(any ? Optional.of(now) : Optional.empty()));
+    return choices.withDay(day(), day.withPageReplaced(any ? Optional.of(now) : Optional.empty()));
   }
 
   private Choices story() throws Refused {
@@ -222,8 +218,7 @@ final class ChangeReader {
 
   private Choices given() throws Refused {
     Photo photo = known("photo");
-    Optional<LocalDate> day =
-        asked.hasNonNull("day") ? Optional.of(date("day")) : Optional.empty();
+    Optional<LocalDate> day = asked.hasNonNull("day") ? Optional.of(date("day")) : Optional.empty();
     PhotoChoice before = photoChoice(choices, photo);
     return with(choices, new PhotoChoice(key(photo), before.used(), day, before.other()));
   }

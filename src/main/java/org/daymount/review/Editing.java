@@ -18,8 +18,8 @@ import org.daymount.problem.UnusablePicture;
 
 /**
  * The month while it is being changed: the choices, every step back and forth, and the picks that
- * follow from them. Each change is saved before it is shown. A change says which version it was made
- * on; one made on an older version is refused, so that two tabs do not undo each other.
+ * follow from them. Each change is saved before it is shown. A change says which version it was
+ * made on; one made on an older version is refused, so that two tabs do not undo each other.
  */
 final class Editing {
   private final MonthMaker maker;
@@ -100,8 +100,7 @@ final class Editing {
     return step(asked, undone, done);
   }
 
-  private Now step(JsonNode asked, Deque<Step> from, Deque<Step> to)
-      throws Refused, IOException {
+  private Now step(JsonNode asked, Deque<Step> from, Deque<Step> to) throws Refused, IOException {
     check(asked);
     if (from.isEmpty()) {
       return state(Optional.empty());
@@ -138,9 +137,7 @@ final class Editing {
             photo -> {
               String id = shelf.id(photo.file());
               int turns =
-                  photo
-                      .orientation()
-                      .quarterTurnsFrom(shelf.photo(id).orElseThrow().orientation());
+                  photo.orientation().quarterTurnsFrom(shelf.photo(id).orElseThrow().orientation());
               try {
                 shelf.jpeg(id, turns, Shelf.FIRST_VIEW);
               } catch (Refused | UnusablePicture e) {

@@ -44,8 +44,7 @@ final class Gate {
 
   /** For everything that shows or changes something of the person's. */
   void checkToken(String given) throws Refused {
-    if (given == null
-        || !MessageDigest.isEqual(given.getBytes(StandardCharsets.UTF_8), token)) {
+    if (given == null || !MessageDigest.isEqual(given.getBytes(StandardCharsets.UTF_8), token)) {
       throw new Refused(
           Refused.FORBIDDEN,
           "this tab does not know the review's word; open the whole address that 'daymount review'"

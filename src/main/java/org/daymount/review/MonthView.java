@@ -30,8 +30,8 @@ import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 
 /**
- * The month as data for the page. Lengths are inches; boxes are pixels of the picture as it is shown
- * (upright, and turned if the person turned it).
+ * The month as data for the page. Lengths are inches; boxes are pixels of the picture as it is
+ * shown (upright, and turned if the person turned it).
  */
 final class MonthView {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;

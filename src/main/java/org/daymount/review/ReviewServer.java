@@ -20,7 +20,6 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.daymount.image.Pictures;
 import org.daymount.month.MonthJson;
-import org.daymount.output.OutputException;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.RunFailed;
 import org.daymount.pipeline.Surveyed;
@@ -78,12 +77,7 @@ public final class ReviewServer implements AutoCloseable {
   }
 
   private ReviewServer(
-      Pictures pictures,
-      MonthJson json,
-      Request request,
-      Surveyed surveyed,
-      int port,
-      String token)
+      Pictures pictures, MonthJson json, Request request, Surveyed surveyed, int port, String token)
       throws IOException {
     this.surveyed = surveyed;
     this.shelf = new Shelf(pictures, surveyed.photos(), request.jobs());
@@ -91,8 +85,7 @@ public final class ReviewServer implements AutoCloseable {
     this.months = new MonthView(request, surveyed, shelf);
     this.photos = new PhotosView(shelf);
     this.cards = new CardView(request.cards().orElse(USUAL_CARD));
-    this.sheets =
-        new SheetRun(pictures, json, request, request.out().folder(surveyed.month()));
+    this.sheets = new SheetRun(pictures, json, request, request.out().folder(surveyed.month()));
     InetAddress here = InetAddress.getByAddress("localhost", new byte[] {127, 0, 0, 1});
     this.server = HttpServer.create(new InetSocketAddress(here, port), 0);
     this.gate = new Gate(server.getAddress().getPort(), token);
