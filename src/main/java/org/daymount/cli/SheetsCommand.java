@@ -77,12 +77,12 @@ final class SheetsCommand extends SurroundedCommand {
       return ExitCode.FAILED;
     }
     MonthJson json = new MonthJson(Version.tool());
-    Path folder = out == null ? Path.of("daymount-" + month.month()) : out;
+    Path folder = request.out().name(month.month());
     List<String> changed = List.of();
     if (!dryRun) {
       changed =
           new MonthWriter(pictures, json, progress)
-              .write(month, around.here().resolve(folder), force, request.jobs());
+              .write(month, request.out().folder(month.month()), force, request.jobs());
     }
     if (talk.json) {
       around.out().print(new String(json.write(month), StandardCharsets.UTF_8));

@@ -20,6 +20,7 @@ final class Told {
       Set.of(
           Problem.Kind.OTHER_MONTH.code(),
           Problem.Kind.OTHER_DAYS.code(),
+          Problem.Kind.NOT_WANTED.code(),
           Problem.Kind.COPY.code(),
           Problem.Kind.SMALLER_COPY.code(),
           Problem.Kind.SCREENSHOT.code(),
@@ -125,6 +126,7 @@ final class Told {
     String what =
         switch (code) {
           case "other-month" -> one ? "of another month" : "of other months";
+          case "not-wanted" -> "that you left out";
           case "other-days" -> "of other days";
           case "copy" -> one ? "copy of another file" : "copies of other files";
           case "smaller-copy" ->
