@@ -19,6 +19,7 @@ import picocli.CommandLine.HelpCommand;
     },
     subcommands = {
       SheetsCommand.class,
+      ReviewCommand.class,
       DaysCommand.class,
       LookCommand.class,
       NoteCommand.class,

@@ -77,12 +77,12 @@ final class SheetsCommand extends SurroundedCommand {
       return ExitCode.FAILED;
     }
     MonthJson json = new MonthJson(Version.tool());
-    Path folder = out == null ? Path.of("daymount-" + month.month()) : out;
+    Path folder = request.out().name(month.month());
     List<String> changed = List.of();
     if (!dryRun) {
       changed =
           new MonthWriter(pictures, json, progress)
-              .write(month, around.here().resolve(folder), force, request.jobs());
+              .write(month, request.out().folder(month.month()), force, request.jobs());
     }
     if (talk.json) {
       around.out().print(new String(json.write(month), StandardCharsets.UTF_8));
@@ -103,16 +103,20 @@ final class SheetsCommand extends SurroundedCommand {
     } else {
       print.println("written to " + folder + " (" + changed.size() + " files new or changed):");
     }
-    print.println("  " + folder.resolve("index.html") + "   the month at a glance: open it first");
-    print.println(
-        "  "
-            + folder.resolve("sheets")
-            + "       "
-            + month.sheets().size()
-            + " pictures for a lab or printer");
-    print.println("  " + folder.resolve("sheets.pdf") + "   the same at true size");
-    print.println(
-        "  " + folder.resolve("guide.pdf") + "    how to cut and mount them, and what is missing");
-    print.println("  " + folder.resolve("month.json") + "   everything as data");
+    int sheets = month.sheets().size();
+    place(print, folder, "index.html", "the month at a glance: open it first");
+    place(
+        print,
+        folder,
+        "sheets",
+        sheets + (sheets == 1 ? " picture" : " pictures") + " for a lab or printer");
+    place(print, folder, "sheets.pdf", "the same at true size");
+    place(print, folder, "guide.pdf", "how to cut and mount them, and what is missing");
+    place(print, folder, "month.json", "everything as data");
+  }
+
+  private static void place(PrintWriter print, Path folder, String name, String what) {
+    String padding = " ".repeat("index.html".length() - name.length() + 3);
+    print.println("  " + folder.resolve(name) + padding + what);
   }
 }

@@ -20,6 +20,7 @@ final class Told {
       Set.of(
           Problem.Kind.OTHER_MONTH.code(),
           Problem.Kind.OTHER_DAYS.code(),
+          Problem.Kind.NOT_WANTED.code(),
           Problem.Kind.COPY.code(),
           Problem.Kind.SMALLER_COPY.code(),
           Problem.Kind.SCREENSHOT.code(),
@@ -124,13 +125,14 @@ final class Told {
     boolean one = list.size() == 1;
     String what =
         switch (code) {
-          case "other-month" -> "of another month";
+          case "other-month" -> one ? "of another month" : "of other months";
+          case "not-wanted" -> "that you left out";
           case "other-days" -> "of other days";
-          case "copy" -> "the same as another file";
+          case "copy" -> one ? "copy of another file" : "copies of other files";
           case "smaller-copy" ->
-              one ? "smaller copy of another picture" : "smaller copies of others";
+              one ? "smaller copy of another picture" : "smaller copies of other pictures";
           case "screenshot" -> one ? "picture of a screen" : "pictures of a screen";
-          default -> one ? "film" : "films";
+          default -> one ? "video" : "videos";
         };
     String first = list.get(0).file().map(file -> OneLine.of(file.name())).orElse("");
     return "left out: "
