@@ -28,6 +28,7 @@ final class ManPage {
     this.command = command;
     this.usage = command.usageMessage();
     this.tool = tool;
+    usage.width(Short.MAX_VALUE); // the page's reader breaks the lines
   }
 
   String text() {

@@ -24,12 +24,16 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "review",
     mixinStandardHelpOptions = true,
-    header = {
-      "For example: daymount review Pictures/June --note june.txt --out June",
+    headerHeading = "For example: daymount review Pictures/June --note june.txt --out June%n%n",
+    header = "Shows the month in the browser of this computer, to agree or change it.",
+    description = {
       "",
-      "Shows the month in the browser of this computer, to agree with every choice or change it.",
-      "What is changed is saved by itself in --out and obeyed by every later run. Ctrl-C ends it."
+      "What you change is saved by itself in --out and obeyed by every later run. Only this computer"
+          + " can open the page. Ctrl-C ends it.",
+      ""
     },
+    exitCodeListHeading = ExitCode.HEADING,
+    exitCodeList = {ExitCode.IS_DONE, ExitCode.IS_FAILED, ExitCode.IS_WRONG},
     sortOptions = false)
 final class ReviewCommand extends SurroundedCommand {
   private static final int TOKEN_BYTES = 16;
@@ -41,25 +45,27 @@ final class ReviewCommand extends SurroundedCommand {
   @Option(
       names = {"-o", "--out"},
       paramLabel = "DIR",
-      description = "Where choices and sheets are written. Default: daymount- and the month, here.")
+      description =
+          "The folder that choices and sheets are written to. Default: one named after the month,"
+              + " such as daymount-2026-06, in the folder you are in.")
   Path out;
 
   @Option(
       names = {"-p", "--port"},
       paramLabel = "N",
-      description = "The port on this computer. Default: any that is free.")
+      description = "The port on this computer that the page is served at. Default: any that is free.")
   int port;
 
   @Mixin PageOptions pages;
 
   @Option(
       names = {"-q", "--quiet"},
-      description = "Only the address, and errors.")
+      description = "Says only the address, and errors.")
   boolean quiet;
 
   @Option(
       names = {"-v", "--verbose"},
-      description = "The whole story of an error.")
+      description = "Tells the whole story of an error.")
   boolean verbose;
 
   ReviewCommand(Surroundings around) {

@@ -26,7 +26,7 @@ public final class Detectors implements AutoCloseable {
   public static final double SCORE_FACE = FaceJudge.SCORE;
 
   /** Things less sure than this are not told. */
-  public static final double SUBJECT = 0.25;
+  public static final double SUBJECT = 0.2;
 
   /** Fainter things still say whose a face is. */
   private static final double FAINT_THING = 0.1;
