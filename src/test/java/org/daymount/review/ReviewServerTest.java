@@ -172,10 +172,10 @@ class ReviewServerTest {
                 own.toString(),
                 "--days",
                 "1-6")
-            .redirectError(ProcessBuilder.Redirect.DISCARD)
+            .redirectError(home.resolve("killed.err").toFile())
             .start();
     try {
-      String address = address(process.getInputStream());
+      String address = address(process);
       String origin = address.substring(0, address.indexOf("/#"));
       String word = address.substring(address.indexOf('#') + 1);
       int acknowledged = 0;
@@ -315,7 +315,8 @@ class ReviewServerTest {
     throw new AssertionError("no story");
   }
 
-  private static String address(InputStream out) throws IOException {
+  private static String address(Process process) throws Exception {
+    InputStream out = process.getInputStream();
     StringBuilder said = new StringBuilder();
     for (int c = out.read(); c >= 0; c = out.read()) {
       said.append((char) c);
@@ -323,7 +324,8 @@ class ReviewServerTest {
         return said.substring(said.indexOf("http://"), said.length() - 1).strip();
       }
     }
-    throw new AssertionError("the review ended: " + said);
+    throw new AssertionError(
+        "the review ended with " + process.waitFor() + ": " + said + Files.readString(home.resolve("killed.err")));
   }
 
   /** A request as bytes, since Java's own client sets Host itself. */
