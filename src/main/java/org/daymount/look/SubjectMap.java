@@ -1,6 +1,7 @@
 package org.daymount.look;
 
 import java.util.Arrays;
+import org.daymount.unit.PixelSize;
 
 /**
  * How much each part of a picture matters, on a coarse grid laid over the upright picture; row by
@@ -64,6 +65,12 @@ public final class SubjectMap {
       turned = turned.turnedOnce();
     }
     return turned;
+  }
+
+  /** The weight of the cell that holds a pixel of the whole picture at the given size. */
+  double weightAt(int x, int y, PixelSize picture) {
+    return weight(
+        (int) ((long) x * columns / picture.width()), (int) ((long) y * rows / picture.height()));
   }
 
   @Override

@@ -14,6 +14,7 @@ import java.util.function.ToDoubleFunction;
 import org.daymount.look.Measurer;
 import org.daymount.look.Measures;
 import org.daymount.look.Measures.CloseLook;
+import org.daymount.look.SubjectMap;
 import org.daymount.look.detect.CloseSharpness;
 import org.daymount.unit.PixelBox;
 
@@ -27,7 +28,7 @@ final class BurstLadder {
   private static final int[] SHAKES = {3, 5, 9};
   private static final double NOISE = 8;
   private static final String BACKGROUND = "focus on the background instead";
-  private static final int SAMPLED = 3; // every third photo climbs all ladders; a look takes time
+  private static final int SAMPLED = 6; // every sixth photo climbs all ladders; a look takes time
   private static final double INSIDE_MARKED = 0.5; // of a face's box: it belongs to the subject
 
   private final PrintStream out;
@@ -118,10 +119,11 @@ final class BurstLadder {
     counts[1]++;
   }
 
-  private static int choice(
-      List<BufferedImage> frames, Function<BufferedImage, CloseLook> detector) {
+  private int choice(List<BufferedImage> frames, Function<BufferedImage, CloseLook> detector) {
     List<CloseLook> found = frames.stream().map(detector).toList();
-    List<Double> sharpness = CloseSharpness.of(found, frames);
+    List<Double> sharpness =
+        CloseSharpness.of(
+            found, frames, frames.stream().map(f -> measurer.measure(f).map()).toList());
     int best = frames.size() - 1;
     for (int i = best; i >= 0; i--) { // a tie counts as wrong: the last one keeps it
       best = sharpness.get(i) > sharpness.get(best) ? i : best;
@@ -150,9 +152,9 @@ final class BurstLadder {
     frames.forEach(frame -> measured.put(frame, measurer.measure(frame)));
     List<ToDoubleFunction<BufferedImage>> measures =
         List.of(
-            frame -> measurer.sharpnessIn(frame, whole),
+            frame -> measurer.sharpnessIn(frame, whole, SubjectMap.even(1, 1)),
             frame -> measured.get(frame).sharpness(),
-            frame -> measurer.sharpnessIn(frame, box),
+            frame -> measurer.sharpnessIn(frame, box, measured.get(frame).map()),
             frame -> measured.get(frame).clarity());
     for (int m = 0; m < right.length; m++) {
       right[m] += choice(frames, measures.get(m)) == 0 ? 1 : 0;

@@ -54,7 +54,9 @@ public final class CloseLooker {
     }
     List<Double> sharpness =
         CloseSharpness.of(
-            seen.stream().map(Seen::found).toList(), seen.stream().map(Seen::picture).toList());
+            seen.stream().map(Seen::found).toList(),
+            seen.stream().map(Seen::picture).toList(),
+            seen.stream().map(s -> s.frame.measures().map()).toList());
     Map<Looked, Looked> closer = new IdentityHashMap<>();
     for (int i = 0; i < seen.size(); i++) {
       Looked frame = seen.get(i).frame;

@@ -9,6 +9,7 @@ import org.daymount.look.Face;
 import org.daymount.look.Measurer;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.look.Subject;
+import org.daymount.look.SubjectMap;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 
@@ -24,18 +25,21 @@ public final class CloseSharpness {
   /**
    * @param found what was found in each frame, in pixels of that frame's picture
    * @param pictures of the frames, all at one scale
+   * @param maps of the frames
    * @return per frame; 0 for all when nothing was found in any
    */
-  public static List<Double> of(List<CloseLook> found, List<BufferedImage> pictures) {
+  public static List<Double> of(
+      List<CloseLook> found, List<BufferedImage> pictures, List<SubjectMap> maps) {
     Optional<CloseLook> guide =
         found.stream().max(Comparator.comparingDouble(CloseSharpness::sureness));
     Measurer measurer = new Measurer();
     List<Double> sharpness = new ArrayList<>();
     for (int i = 0; i < found.size(); i++) {
       BufferedImage picture = pictures.get(i);
+      SubjectMap map = maps.get(i);
       sharpness.add(
           main(found.get(i), guide.orElseThrow())
-              .map(box -> measurer.sharpnessIn(picture, around(box, picture)))
+              .map(box -> measurer.sharpnessIn(picture, around(box, picture), map))
               .orElse(0.0));
     }
     return sharpness;
