@@ -17,9 +17,11 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.daymount.image.Pictures;
 import org.daymount.look.Looked;
+import org.daymount.look.Remembered;
 import org.daymount.look.detect.CloseLooker;
 import org.daymount.look.detect.Detectors;
 import org.daymount.look.detect.DetectorsUnavailable;
+import org.daymount.photo.Photo;
 import org.daymount.pick.Burst;
 import org.daymount.pick.BurstWinner;
 import org.daymount.pick.Contender;
@@ -35,8 +37,14 @@ final class CloseLookStage {
   private final Pictures pictures;
   private final int jobs;
   private final Progress progress;
+  private final Remembered remembered;
 
   CloseLookStage(Pictures pictures, int jobs, Progress progress) {
+    this(pictures, jobs, progress, Remembered.NOTHING);
+  }
+
+  CloseLookStage(Pictures pictures, int jobs, Progress progress, Remembered remembered) {
+    this.remembered = remembered;
     this.pictures = pictures;
     this.jobs = jobs;
     this.progress = progress;
@@ -53,16 +61,40 @@ final class CloseLookStage {
   }
 
   private CloseLooks look(Bursts bursts, Set<Burst> promising) {
-    if (promising.isEmpty()) {
-      return looks(bursts, Map.of(), Optional.empty());
+    Map<Burst, List<Looked>> seen = new HashMap<>();
+    Set<Burst> unknown = new HashSet<>();
+    for (Burst burst : promising) {
+      Optional<List<Looked>> frames = remembered(promisingFrames(burst));
+      frames.ifPresentOrElse(known -> seen.put(burst, known), () -> unknown.add(burst));
+    }
+    if (unknown.isEmpty()) {
+      return looks(bursts, seen, Optional.empty());
     }
     try (Detectors detectors = Detectors.load()) {
-      progress.stage("looking for faces and subjects", promising.size());
-      Map<Burst, List<Looked>> seen = closely(bursts.all(), promising, detectors);
+      progress.stage("looking for faces and subjects", unknown.size());
+      seen.putAll(closely(bursts.all(), unknown, detectors));
       return looks(bursts, seen, Optional.empty());
     } catch (DetectorsUnavailable e) {
       return looks(bursts, Map.of(), Optional.of(e.getMessage()));
     }
+  }
+
+  private Optional<List<Looked>> remembered(List<Looked> frames) {
+    return remembered
+        .closeLook(photos(frames))
+        .map(
+            looks -> {
+              List<Looked> known = new ArrayList<>();
+              for (int i = 0; i < frames.size(); i++) {
+                Looked frame = frames.get(i);
+                known.add(looks.get(i).map(frame::withClose).orElse(frame));
+              }
+              return known;
+            });
+  }
+
+  private static List<Photo> photos(List<Looked> frames) {
+    return frames.stream().map(Looked::photo).toList();
   }
 
   private Map<Burst, List<Looked>> closely(
@@ -78,6 +110,8 @@ final class CloseLookStage {
               workers.submit(
                   () -> {
                     List<Looked> frames = looker.look(promisingFrames(burst));
+                    remembered.keepCloseLook(
+                        photos(frames), frames.stream().map(f -> f.measures().close()).toList());
                     progress.step();
                     return frames;
                   }));

@@ -4,14 +4,18 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.daymount.day.DaySorter;
 import org.daymount.day.Days;
 import org.daymount.image.Pictures;
 import org.daymount.ingest.FolderReader;
 import org.daymount.ingest.Ingested;
+import org.daymount.ingest.KnownContents;
 import org.daymount.ingest.Listing;
 import org.daymount.look.LookResult;
 import org.daymount.look.Looker;
+import org.daymount.look.Remembered;
+import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
 import org.daymount.photo.Photo;
 import org.daymount.pick.Contender;
@@ -29,10 +33,19 @@ import org.daymount.sheet.SheetSettings;
 public final class MonthMaker {
   private final Pictures pictures;
   private final Progress progress;
+  private final Optional<Memory> memory;
 
   public MonthMaker(Pictures pictures, Progress progress) {
+    this(pictures, progress, Optional.empty());
+  }
+
+  /**
+   * @param memory of earlier runs: saves time, changes nothing
+   */
+  public MonthMaker(Pictures pictures, Progress progress, Optional<Memory> memory) {
     this.pictures = pictures;
     this.progress = progress;
+    this.memory = memory;
   }
 
   /**
@@ -71,17 +84,22 @@ public final class MonthMaker {
     progress.stage("finding pictures", 0);
     Listing listing = new FolderReader().list(request.photos(), request.leaveOut());
     progress.stage("reading dates", listing.pictures().size());
-    return new FolderReader().read(listing, request.ingest(), request.jobs(), progress::step);
+    KnownContents known = memory.isPresent() ? memory.get() : KnownContents.NONE;
+    return new FolderReader(known).read(listing, request.ingest(), request.jobs(), progress::step);
   }
 
   private LookResult firstLook(Request request, Days days, Copies copies) {
     List<Photo> photos = copies.withoutCopies(Wanted.of(days));
     progress.stage("looking at pictures", photos.size());
-    return new Looker(pictures).first(photos, request.jobs(), progress::step);
+    return new Looker(pictures, remembered()).first(photos, request.jobs(), progress::step);
   }
 
   private CloseLooks closeLook(Request request, Bursts bursts) {
-    return new CloseLookStage(pictures, request.jobs(), progress).look(bursts);
+    return new CloseLookStage(pictures, request.jobs(), progress, remembered()).look(bursts);
+  }
+
+  private Remembered remembered() {
+    return memory.isPresent() ? memory.get() : Remembered.NOTHING;
   }
 
   private static PieceMaker pieces(Request request, List<DayPick> picks, Stories stories) {

@@ -148,7 +148,7 @@ class ReducedJpegTest {
         Duration.ofSeconds(120),
         () -> {
           int refused = 0;
-          for (int round = 0; round < 4000; round++) {
+          for (int round = 0; round < 1000; round++) {
             byte[] damaged = damaged(file, chance);
             for (Reduction reduction : Reduction.values()) {
               try {
@@ -158,7 +158,7 @@ class ReducedJpegTest {
               }
             }
           }
-          assertTrue(refused > 100, "some damage is noticed");
+          assertTrue(refused > 50, "some damage is noticed");
         });
   }
 
