@@ -33,7 +33,8 @@ public final class Benchmark {
   }
 
   /**
-   * @param arguments folder for the photos and what is made of them, number of photos, rounds
+   * @param arguments folder for the photos and what is made of them, number of photos, rounds, and
+   *     a regular expression for the names of the contenders that are wanted
    */
   public static void main(String[] arguments) throws IOException, InterruptedException {
     int photos = Integer.parseInt(arguments[1]);
@@ -42,6 +43,7 @@ public final class Benchmark {
     PaintedMonth.make(benchmark.folder, photos);
     Files.createDirectories(benchmark.scratch);
     benchmark.enter();
+    benchmark.contenders.keySet().removeIf(name -> !name.matches(arguments[3]));
     System.out.printf(
         Locale.ROOT,
         "%d photos, %d rounds, Java %s, %d processors%n%n",
@@ -98,6 +100,7 @@ public final class Benchmark {
           System.out.println("failed: " + contender.getKey());
           continue;
         }
+        System.err.printf("%d %s %s%n", round + 1, contender.getKey(), cost.get());
         costs.computeIfAbsent(contender.getKey(), name -> new ArrayList<>()).add(cost.get());
       }
     }
