@@ -32,6 +32,27 @@ public final class SubjectMap {
     }
   }
 
+  private SubjectMap(float[] shares, int columns, int rows) {
+    this.columns = columns;
+    this.rows = rows;
+    this.weights = shares;
+  }
+
+  /**
+   * A map as it was, bit for bit.
+   *
+   * @param shares from {@link #shares}
+   */
+  public static SubjectMap ofShares(int columns, int rows, float[] shares) {
+    new SubjectMap(columns, rows, shares); // is checked as any other
+    return new SubjectMap(shares.clone(), columns, rows);
+  }
+
+  /** The weights, row by row; they add up to 1. */
+  public float[] shares() {
+    return weights.clone();
+  }
+
   public static SubjectMap even(int columns, int rows) {
     return new SubjectMap(columns, rows, new float[columns * rows]);
   }
