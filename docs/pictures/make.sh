@@ -18,7 +18,7 @@ chromium --headless --no-sandbox --disable-gpu --disable-quic --no-first-run \
 # the guide's first page of sheets, and its first with the album's pages
 pages=$(pdfinfo "$place/june/guide.pdf" | awk '/^Pages/ { print $2 }')
 for page in $(seq 1 "$pages"); do
-  if pdftotext -f "$page" -l "$page" "$place/june/guide.pdf" - | grep -qi '^Page by page\|^Mount'; then
+  if pdftotext -f "$page" -l "$page" "$place/june/guide.pdf" - | grep -qi '^Mount the pages'; then
     break
   fi
 done
