@@ -50,7 +50,8 @@ final class MonthAssembler {
       Map<PhotoFile, Measures> measures,
       Map<PhotoFile, Optional<String>> groups,
       Copies copies,
-      List<String> unmatchedClocks) {}
+      List<String> unmatchedClocks,
+      List<Problem> remarks) {}
 
   MonthAssembler(
       Request request,
@@ -73,7 +74,8 @@ final class MonthAssembler {
             measures(firstLook, close),
             bursts.groups(),
             copies,
-            ingested.unmatchedClocks());
+            ingested.unmatchedClocks(),
+            ingested.remarks());
   }
 
   Month assemble(YearMonth month, List<DayPick> picks, PieceMaker pieces, Packing packing) {
@@ -171,15 +173,18 @@ final class MonthAssembler {
     if (!packing.provenFewest()) {
       warnings.add(general("packing", "there may be a way with fewer sheets: " + packing.how()));
     }
-    for (Problem problem : found.problems.values()) {
-      warnings.add(
-          new Warning(
-              problem.kind().code(),
-              Optional.of(problem.file()),
-              Optional.empty(),
-              problem.text()));
+    found.problems.values().forEach(problem -> warnings.add(warning(problem)));
+    for (Problem remark : found.remarks) {
+      if (!found.problems.containsKey(remark.file())) { // a file of the month, and not left out
+        warnings.add(warning(remark));
+      }
     }
     return warnings;
+  }
+
+  private static Warning warning(Problem problem) {
+    return new Warning(
+        problem.kind().code(), Optional.of(problem.file()), Optional.empty(), problem.text());
   }
 
   private static Optional<Warning> missing(MonthDay day, MonthSpace space) {
