@@ -63,8 +63,7 @@ public final class ColourCheck {
     if (sound.size() > MOST_REMEMBERED) {
       sound.clear();
     }
-    ByteBuffer key =
-        ByteBuffer.allocate(profile.length + 4).put(profile).putInt(colours).flip();
+    ByteBuffer key = ByteBuffer.allocate(profile.length + 4).put(profile).putInt(colours).flip();
     return sound.computeIfAbsent(key, k -> converts(profile, colours));
   }
 

@@ -17,8 +17,8 @@ public final class Completeness {
    * JPEG must reach its end marker behind at least one scan (what follows it, such as the film of a
    * motion photo, does not matter), PNG its IEND, GIF its trailer; a WebP file must be as long as
    * its RIFF header says, the strips or tiles of a TIFF's first picture and the rows of a BMP must
-   * lie within the file, and so must all parts of HEIF and AVIF. A raw file must have a
-   * preview to print.
+   * lie within the file, and so must all parts of HEIF and AVIF. A raw file must have a preview to
+   * print.
    *
    * @throws UnusablePicture CUT_OFF with the bytes that are there; UNREADABLE when it cannot be
    *     read; NOT_YET_READABLE for a raw file without a preview

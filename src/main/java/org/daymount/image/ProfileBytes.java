@@ -16,8 +16,7 @@ final class ProfileBytes {
   private ProfileBytes() {}
 
   /** Empty when there is none; no bytes when there is one that cannot be put together. */
-  static Optional<byte[]> read(FileBytes bytes, Path file, PhotoFormat format)
-      throws IOException {
+  static Optional<byte[]> read(FileBytes bytes, Path file, PhotoFormat format) throws IOException {
     return switch (format) {
       case JPEG -> jpeg(bytes);
       case PNG -> PngProfile.bytes(file);

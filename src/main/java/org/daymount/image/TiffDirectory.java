@@ -180,7 +180,8 @@ final class TiffDirectory {
   }
 
   /**
-   * Bytes a value takes: BYTE and UNDEFINED 1, SHORT 2, LONG and IFD 4, LONG8 and IFD8 8; others are not kept.
+   * Bytes a value takes: BYTE and UNDEFINED 1, SHORT 2, LONG and IFD 4, LONG8 and IFD8 8; others
+   * are not kept.
    */
   private static int widthOfType(int type) {
     return switch (type) {

@@ -49,7 +49,8 @@ final class Mutator {
       case 6 -> {
         return repeated(bytes, at, 1 + chance.nextInt(64));
       }
-      case 7 -> Arrays.fill(bytes, at, Math.min(bytes.length, at + 1 + chance.nextInt(64)), (byte) 0);
+      case 7 ->
+          Arrays.fill(bytes, at, Math.min(bytes.length, at + 1 + chance.nextInt(64)), (byte) 0);
       default -> {
         return chance.nextInt(4) == 0
             ? Arrays.copyOf(bytes, at + 1) // cut off

@@ -131,7 +131,8 @@ class PhoneFilesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "jpeg/cmm-exception-invalid-icc-profile-data.jpg", "jpeg/exif-empty-icc-profile.jpeg"
+        "jpeg/cmm-exception-invalid-icc-profile-data.jpg",
+        "jpeg/exif-empty-icc-profile.jpeg"
       })
   void aBrokenProfileIsRemarkedAndThePhotoUsed(String resource) throws IOException {
     Files.write(folder.resolve("a.jpg"), fromJar(resource));

@@ -55,7 +55,13 @@ final class Runs {
     List<String> arguments =
         new ArrayList<>(
             List.of(
-                "sheets", photos.toString(), "--out", out.toString(), "--min-ppi", "80", "--jobs",
+                "sheets",
+                photos.toString(),
+                "--out",
+                out.toString(),
+                "--min-ppi",
+                "80",
+                "--jobs",
                 "1"));
     arguments.addAll(Arrays.asList(more));
     return arguments;

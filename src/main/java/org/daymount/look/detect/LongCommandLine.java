@@ -6,8 +6,8 @@ import java.nio.file.Path;
 
 /**
  * ONNX Runtime 1.29.0 reads this process's command line when it starts, and ends the process with a
- * segmentation fault when that is longer than about 4,096 bytes (measured on Linux x64; a shell that
- * names two hundred pictures is enough). There the detectors are not started.
+ * segmentation fault when that is longer than about 4,096 bytes (measured on Linux x64; a shell
+ * that names two hundred pictures is enough). There the detectors are not started.
  */
 final class LongCommandLine {
   private static final Path COMMAND_LINE = Path.of("/proc/self/cmdline");
