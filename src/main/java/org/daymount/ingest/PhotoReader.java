@@ -10,6 +10,7 @@ import java.security.NoSuchAlgorithmException;
 import java.time.LocalDateTime;
 import java.util.HexFormat;
 import java.util.Optional;
+import org.daymount.image.ColourCheck;
 import org.daymount.image.Completeness;
 import org.daymount.image.HeifConverter;
 import org.daymount.image.PictureHeader;
@@ -28,8 +29,13 @@ final class PhotoReader {
   /**
    * @param photo what is known; empty when not even a size is
    * @param problem why it cannot be used; empty when it can
+   * @param remark what should be known of it although it can be used
    */
-  record Outcome(Optional<Photo> photo, Optional<Problem> problem) {}
+  record Outcome(Optional<Photo> photo, Optional<Problem> problem, Optional<Problem> remark) {
+    static Outcome lost(Problem problem) {
+      return new Outcome(Optional.empty(), Optional.of(problem), Optional.empty());
+    }
+  }
 
   private final IngestSettings settings;
   private final TakenRules taken;
@@ -37,6 +43,7 @@ final class PhotoReader {
   private final PictureHeaders headers = new PictureHeaders();
   private final Completeness completeness = new Completeness();
   private final KnownContents known;
+  private final ColourCheck colours = new ColourCheck();
 
   PhotoReader(IngestSettings settings) {
     this(settings, KnownContents.NONE);
@@ -59,17 +66,17 @@ final class PhotoReader {
               attributes.lastModifiedTime(),
               () -> content(file.path(), header));
       Photo photo = photo(file, header, attributes, content);
-      return new Outcome(Optional.of(photo), whyUnusable(photo, header, content));
-    } catch (UnusablePicture e) {
-      return new Outcome(Optional.empty(), Optional.of(e.of(file)));
-    } catch (IOException | RuntimeException | StackOverflowError e) {
+      Optional<Problem> problem = whyUnusable(photo, header, content);
       return new Outcome(
-          Optional.empty(),
-          Optional.of(
-              new Problem(
-                  file,
-                  Problem.Kind.UNREADABLE,
-                  "cannot be read from the disk; check that it may be opened")));
+          Optional.of(photo), problem, problem.isPresent() ? Optional.empty() : remark(photo));
+    } catch (UnusablePicture e) {
+      return Outcome.lost(e.of(file));
+    } catch (IOException | RuntimeException | StackOverflowError e) {
+      return Outcome.lost(
+          new Problem(
+              file,
+              Problem.Kind.UNREADABLE,
+              "cannot be read from the disk; check that it may be opened"));
     }
   }
 
@@ -105,6 +112,12 @@ final class PhotoReader {
     }
   }
 
+  private Optional<Problem> remark(Photo photo) {
+    return colours
+        .whyIgnored(photo.file().path(), photo.format())
+        .map(why -> new Problem(photo.file(), Problem.Kind.COLOUR_PROFILE_IGNORED, why));
+  }
+
   private Optional<Problem> whyUnusable(Photo photo, PictureHeader header, FileContent content) {
     try {
       headers.refuseIfTooLarge(header, photo.bytes());
@@ -137,11 +150,6 @@ final class PhotoReader {
           throw why.get();
         }
       }
-      case RAW ->
-          throw new UnusablePicture(
-              Problem.Kind.NOT_YET_READABLE,
-              "is a raw file, whose own picture is not developed here; save a JPEG copy of it"
-                  + " beside it");
       default -> {}
     }
   }
