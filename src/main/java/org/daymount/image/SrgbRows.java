@@ -2,12 +2,14 @@ package org.daymount.image;
 
 import java.awt.color.CMMException;
 import java.awt.color.ColorSpace;
+import java.awt.color.ICC_ColorSpace;
 import java.awt.image.BufferedImage;
 import java.awt.image.ColorConvertOp;
 import java.awt.image.ColorModel;
 import java.awt.image.ComponentColorModel;
 import java.awt.image.DataBuffer;
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * The rows of a decoded picture as sRGB, whatever the decoder gave: palettes, greys, 8 or 16 bits,
@@ -25,14 +27,30 @@ final class SrgbRows {
   private final BufferedImage decoded;
   private final boolean foreign;
   private final ColorConvertOp toSrgb = new ColorConvertOp(null);
+  private final Optional<MatrixConversion> matrix;
   private boolean profileRefused;
+  private final boolean isThreeBytes;
+  private byte[] bytes;
   private BufferedImage band;
   private int bandTop;
 
   SrgbRows(BufferedImage decoded) {
     this.decoded = decoded;
     ColorSpace space = decoded.getColorModel().getColorSpace();
+    this.isThreeBytes = isThreeBytes(decoded.getColorModel());
     this.foreign = !space.isCS_sRGB() && space != ColorSpace.getInstance(ColorSpace.CS_GRAY);
+    this.matrix = foreign ? matrix(decoded.getColorModel()) : Optional.empty();
+  }
+
+  /** For plain 8-bit pictures of three colours, which nearly all foreign ones are. */
+  private static Optional<MatrixConversion> matrix(ColorModel model) {
+    return model instanceof ComponentColorModel
+            && !model.hasAlpha()
+            && model.getTransferType() == DataBuffer.TYPE_BYTE
+            && model.getColorSpace() instanceof ICC_ColorSpace space
+            && space.getNumComponents() == 3
+        ? MatrixConversion.of(space.getProfile())
+        : Optional.empty();
   }
 
   int width() {
@@ -45,10 +63,19 @@ final class SrgbRows {
 
   /** Puts row {@code y} into {@code rgb} as 0xRRGGBB. */
   void read(int y, int[] rgb) {
-    if (foreign && !profileRefused) {
+    if (matrix.isPresent()) {
+      readByMatrix(matrix.get(), y, rgb);
+    } else if (foreign && !profileRefused) {
       readConverted(y, rgb);
     } else {
       readAsCoded(y, rgb);
+    }
+  }
+
+  private void readByMatrix(MatrixConversion conversion, int y, int[] rgb) {
+    int[] samples = decoded.getRaster().getPixels(0, y, width(), 1, (int[]) null);
+    for (int x = 0, at = 0; x < width(); x++, at += 3) {
+      rgb[x] = conversion.srgb(samples[at], samples[at + 1], samples[at + 2]);
     }
   }
 
@@ -63,8 +90,10 @@ final class SrgbRows {
         return;
       }
     }
-    band.getRGB(0, y - bandTop, width(), 1, rgb, 0, width());
-    layOnWhite(rgb);
+    band.getRaster().getDataElements(0, y - bandTop, width(), 1, rgb);
+    if (band.getType() == BufferedImage.TYPE_INT_ARGB) {
+      layOnWhite(rgb);
+    }
   }
 
   private BufferedImage converted(int top, int rows) {
@@ -78,11 +107,31 @@ final class SrgbRows {
 
   private void readAsCoded(int y, int[] rgb) {
     ColorModel model = decoded.getColorModel();
-    if (model instanceof ComponentColorModel && isWhole(model.getTransferType())) {
+    if (decoded.getType() == BufferedImage.TYPE_INT_RGB) {
+      decoded.getRaster().getDataElements(0, y, width(), 1, rgb);
+    } else if (isThreeBytes) {
+      readThreeBytes(y, rgb);
+    } else if (model instanceof ComponentColorModel && isWhole(model.getTransferType())) {
       readComponents(y, rgb);
     } else {
       decoded.getRGB(0, y, width(), 1, rgb, 0, width());
       layOnWhite(rgb);
+    }
+  }
+
+  private static boolean isThreeBytes(ColorModel model) {
+    return model instanceof ComponentColorModel
+        && model.getTransferType() == DataBuffer.TYPE_BYTE
+        && model.getNumComponents() == 3
+        && model.getNumColorComponents() == 3
+        && model.getPixelSize() == 3 * Byte.SIZE;
+  }
+
+  /** What nearly every decoded photo is. */
+  private void readThreeBytes(int y, int[] rgb) {
+    bytes = (byte[]) decoded.getRaster().getDataElements(0, y, width(), 1, bytes);
+    for (int x = 0, at = 0; x < rgb.length; x++, at += 3) {
+      rgb[x] = (bytes[at] & 0xff) << 16 | (bytes[at + 1] & 0xff) << 8 | bytes[at + 2] & 0xff;
     }
   }
 

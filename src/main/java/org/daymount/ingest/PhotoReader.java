@@ -11,6 +11,7 @@ import java.time.LocalDateTime;
 import java.util.HexFormat;
 import java.util.Optional;
 import org.daymount.image.Completeness;
+import org.daymount.image.HeifConverter;
 import org.daymount.image.PictureHeader;
 import org.daymount.image.PictureHeaders;
 import org.daymount.photo.Orientation;
@@ -35,17 +36,30 @@ final class PhotoReader {
   private final TagReader tagReader = new TagReader();
   private final PictureHeaders headers = new PictureHeaders();
   private final Completeness completeness = new Completeness();
+  private final KnownContents known;
 
   PhotoReader(IngestSettings settings) {
+    this(settings, KnownContents.NONE);
+  }
+
+  PhotoReader(IngestSettings settings, KnownContents known) {
     this.settings = settings;
+    this.known = known;
     this.taken = new TakenRules(settings);
   }
 
   Outcome read(PhotoFile file) {
     try {
       PictureHeader header = headers.stated(file.path());
-      Photo photo = photo(file, header);
-      return new Outcome(Optional.of(photo), whyUnusable(photo, header));
+      BasicFileAttributes attributes = Files.readAttributes(file.path(), BasicFileAttributes.class);
+      FileContent content =
+          known.content(
+              file.path(),
+              attributes.size(),
+              attributes.lastModifiedTime(),
+              () -> content(file.path(), header));
+      Photo photo = photo(file, header, attributes, content);
+      return new Outcome(Optional.of(photo), whyUnusable(photo, header, content));
     } catch (UnusablePicture e) {
       return new Outcome(Optional.empty(), Optional.of(e.of(file)));
     } catch (IOException | RuntimeException | StackOverflowError e) {
@@ -59,44 +73,75 @@ final class PhotoReader {
     }
   }
 
-  private Photo photo(PhotoFile file, PictureHeader header) throws IOException {
-    Path path = file.path();
-    BasicFileAttributes attributes = Files.readAttributes(path, BasicFileAttributes.class);
-    Tags tags = tagReader.read(path, header.format());
-    Orientation orientation = tags.orientation().orElse(Orientation.TOP_LEFT);
+  private Photo photo(
+      PhotoFile file, PictureHeader header, BasicFileAttributes attributes, FileContent content)
+      throws IOException {
+    Tags tags = tagReader.read(file.path(), header.format());
+    Optional<Orientation> told = orientation(header, tags);
+    Orientation orientation = told.orElse(Orientation.TOP_LEFT);
     LocalDateTime fileTime =
         LocalDateTime.ofInstant(attributes.lastModifiedTime().toInstant(), settings.fileTimes());
     var upright = orientation.upright(header.stored());
     return new Photo(
         file,
         attributes.size(),
-        sha256(path),
+        content.sha256(),
         header.format(),
         upright,
         orientation,
-        tags.orientation().isPresent(),
+        told.isPresent(),
         taken.judge(tags, file, fileTime),
         tags.model(),
         ScreenshotEvidence.in(file, header.format(), upright, tags));
   }
 
-  private Optional<Problem> whyUnusable(Photo photo, PictureHeader header) {
+  private FileContent content(Path path, PictureHeader header) throws IOException {
+    String sum = sha256(path);
+    try {
+      completeness.check(path, header.format());
+      return FileContent.whole(sum);
+    } catch (UnusablePicture e) {
+      return new FileContent(sum, Optional.of(e.kind()), e.getMessage());
+    }
+  }
+
+  private Optional<Problem> whyUnusable(Photo photo, PictureHeader header, FileContent content) {
     try {
       headers.refuseIfTooLarge(header, photo.bytes());
-      completeness.check(photo.file().path(), header.format());
-      refuseIfNotYetReadable(header.format());
+      if (content.damage().isPresent()) {
+        throw new UnusablePicture(content.damage().get(), content.damageText());
+      }
+      refuseIfNotReadable(header.format());
       return Optional.empty();
     } catch (UnusablePicture e) {
       return Optional.of(e.of(photo.file()));
     }
   }
 
-  private static void refuseIfNotYetReadable(PhotoFormat format) throws UnusablePicture {
+  /**
+   * HEIF and AVIF turn by properties of their own, and the EXIF tag is to be ignored (ISO/IEC
+   * 23000-22, 7.3.10.1).
+   */
+  private static Optional<Orientation> orientation(PictureHeader header, Tags tags) {
+    return switch (header.format()) {
+      case HEIF, AVIF -> header.turned();
+      default -> tags.orientation();
+    };
+  }
+
+  private static void refuseIfNotReadable(PhotoFormat format) throws UnusablePicture {
     switch (format) {
-      case HEIF, AVIF, RAW ->
+      case HEIF, AVIF -> {
+        Optional<UnusablePicture> why = HeifConverter.whyNot(format);
+        if (why.isPresent()) {
+          throw why.get();
+        }
+      }
+      case RAW ->
           throw new UnusablePicture(
               Problem.Kind.NOT_YET_READABLE,
-              "is " + format + ", which this version cannot read yet; save a JPEG of it beside it");
+              "is a raw file, whose own picture is not developed here; save a JPEG copy of it"
+                  + " beside it");
       default -> {}
     }
   }
