@@ -17,7 +17,7 @@ public final class Completeness {
    * JPEG must reach its end marker behind at least one scan (what follows it, such as the film of a
    * motion photo, does not matter), PNG its IEND, GIF its trailer; a WebP file must be as long as
    * its RIFF header says, the strips or tiles of a TIFF's first picture and the rows of a BMP must
-   * lie within the file, and so must the boxes of HEIF and AVIF. Raw files are not looked at.
+   * lie within the file, and so must all parts of HEIF and AVIF. Raw files are not looked at.
    *
    * @throws UnusablePicture CUT_OFF with the bytes that are there; UNREADABLE when it cannot be
    *     read
@@ -53,7 +53,7 @@ public final class Completeness {
       case TIFF -> tiff(bytes);
       case GIF -> gif(bytes);
       case BMP -> bmp(bytes);
-      case HEIF, AVIF -> boxes(bytes);
+      case HEIF, AVIF -> HeifPicture.primary(bytes, HeifItems.read(bytes)).tiles().size() > 0;
       case RAW -> true;
     };
   }
@@ -143,23 +143,5 @@ public final class Completeness {
     int bits = bytes.u16(oldest ? 24 : 28, false);
     long row = (size.width() * bits + 31) / 32 * 4;
     return bytes.u32(10, false) + row * size.height() <= bytes.size();
-  }
-
-  private static boolean boxes(FileBytes bytes) throws IOException {
-    long at = 0;
-    while (at < bytes.size()) {
-      long length = bytes.u32(at);
-      if (length == 0) {
-        return true; // to the end of the file
-      }
-      if (length == 1) {
-        length = bytes.u32(at + 8) << 32 | bytes.u32(at + 12);
-      }
-      if (length < 8 || at + length > bytes.size()) {
-        return false;
-      }
-      at += length;
-    }
-    return true;
   }
 }

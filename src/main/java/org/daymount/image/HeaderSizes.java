@@ -1,6 +1,5 @@
 package org.daymount.image;
 
-import java.io.EOFException;
 import java.io.IOException;
 
 /** Width and height out of the headers that need only a few lines each. */
@@ -65,44 +64,5 @@ final class HeaderSizes {
       return new StoredSize(bytes.u16(18, false), bytes.u16(20, false));
     }
     return new StoredSize((int) bytes.u32(18, false), Math.abs((long) (int) bytes.u32(22, false)));
-  }
-
-  /**
-   * The largest image extent (box {@code ispe}, ISO/IEC 23008-12, 6.5.3) there is: the whole
-   * picture's is larger than those of its tiles, thumbnail and depth map.
-   */
-  static StoredSize heif(FileBytes bytes) throws IOException {
-    StoredSize[] largest = {new StoredSize(0, 0)};
-    findExtents(bytes, 0, bytes.size(), 0, largest);
-    return largest[0];
-  }
-
-  private static void findExtents(
-      FileBytes bytes, long from, long to, int depth, StoredSize[] largest) throws IOException {
-    long at = from;
-    while (at + 8 <= to) {
-      long length = bytes.u32(at);
-      String name = bytes.name(at + 4);
-      long end = length == 0 ? to : at + length;
-      if (length == 1 || (length != 0 && length < 8) || end > bytes.size()) {
-        if (end > bytes.size() && !name.equals("mdat")) {
-          throw new EOFException();
-        }
-        return;
-      }
-      switch (name) {
-        case "meta" -> findExtents(bytes, at + 12, end, depth + 1, largest);
-        case "iprp", "ipco" -> findExtents(bytes, at + 8, end, depth + 1, largest);
-        case "ispe" -> {
-          StoredSize size = new StoredSize(bytes.u32(at + 12), bytes.u32(at + 16));
-          if ((double) size.width() * size.height()
-              > (double) largest[0].width() * largest[0].height()) {
-            largest[0] = size;
-          }
-        }
-        default -> {}
-      }
-      at = end;
-    }
   }
 }

@@ -1,5 +1,7 @@
 package org.daymount.image;
 
+import java.util.Optional;
+import org.daymount.photo.Orientation;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.unit.PixelSize;
 
@@ -7,5 +9,11 @@ import org.daymount.unit.PixelSize;
  * What the first bytes of a picture file say; nothing has been decoded.
  *
  * @param stored width and height as stored, before any orientation
+ * @param turned how HEIF and AVIF say themselves that they are to be turned; empty when they do
+ *     not, and for all other formats, where the EXIF tag says it
  */
-public record PictureHeader(PhotoFormat format, PixelSize stored) {}
+public record PictureHeader(PhotoFormat format, PixelSize stored, Optional<Orientation> turned) {
+  public PictureHeader(PhotoFormat format, PixelSize stored) {
+    this(format, stored, Optional.empty());
+  }
+}

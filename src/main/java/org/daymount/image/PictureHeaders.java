@@ -116,6 +116,13 @@ public final class PictureHeaders {
     }
     PhotoFormat format = Signature.format(bytes).orElseThrow(PictureHeaders::noPicture);
     try {
+      if (format == PhotoFormat.HEIF || format == PhotoFormat.AVIF) {
+        HeifPicture picture = HeifPicture.primary(bytes, HeifItems.read(bytes));
+        return new PictureHeader(
+            format,
+            picture.stored(),
+            picture.turnTold() ? Optional.of(picture.orientation()) : Optional.empty());
+      }
       StoredSize size =
           switch (format) {
             case JPEG -> HeaderSizes.jpeg(bytes);
@@ -124,7 +131,7 @@ public final class PictureHeaders {
             case GIF -> HeaderSizes.gif(bytes);
             case BMP -> HeaderSizes.bmp(bytes);
             case TIFF, RAW -> TiffDirectory.largest(bytes);
-            case HEIF, AVIF -> HeaderSizes.heif(bytes);
+            case HEIF, AVIF -> throw new IllegalStateException("told above");
           };
       return new PictureHeader(format, size.checked());
     } catch (EOFException e) {

@@ -17,9 +17,10 @@ import org.daymount.unit.PixelSize;
  * Decoded pictures: always upright, always sRGB (IEC 61966-2-1), always TYPE_INT_RGB; what is
  * transparent lies on white. Stateless and safe for several threads. A file is only ever read.
  *
- * <p>The EXIF orientation is applied here and nowhere else, once: the window is turned to where it
- * lies in the stored picture, that region is decoded and resampled as stored, and the small result
- * is turned upright. Memory follows the window and the target (see {@link ReadPlan}), not the file.
+ * <p>The orientation (EXIF, or HEIF's own) is applied here and nowhere else, once: the window is
+ * turned to where it lies in the stored picture, that region is decoded and resampled as stored,
+ * and the small result is turned upright. Memory follows the window and the target (see {@link
+ * ReadPlan}), not the file.
  *
  * <p>A file that ends early is noticed where the decoder says so. The WebP decoder does not: its
  * files have to be compared with the length in their header before they come here.
@@ -44,7 +45,9 @@ public final class Pictures {
         photo,
         () -> {
           Optional<BufferedImage> reduced = reduced(photo, target);
-          return reduced.isPresent() ? reduced.get() : upright(photo, photo.size().whole(), target);
+          return reduced.isPresent()
+              ? reduced.get()
+              : anyFormat(photo, photo.size().whole(), target);
         });
   }
 
@@ -61,7 +64,7 @@ public final class Pictures {
     if (!photo.size().whole().contains(window)) {
       throw new IllegalArgumentException(window + " is not inside a picture of " + photo.size());
     }
-    return decoded(photo, () -> upright(photo, window, target));
+    return decoded(photo, () -> anyFormat(photo, window, target));
   }
 
   private static BufferedImage decoded(Photo photo, Decoding decoding) throws UnusablePicture {
@@ -84,6 +87,26 @@ public final class Pictures {
               + photo.size()
               + " pixels; save a smaller copy, or give the program more memory (java -Xmx)",
           e);
+    }
+  }
+
+  private static BufferedImage anyFormat(Photo photo, PixelBox window, PixelSize target)
+      throws IOException {
+    return isHeif(photo) ? heif(photo, window, target) : upright(photo, window, target);
+  }
+
+  private static boolean isHeif(Photo photo) {
+    return photo.format() == PhotoFormat.HEIF || photo.format() == PhotoFormat.AVIF;
+  }
+
+  /** With the decoder that comes along; where it does not load, with a converter's picture. */
+  private static BufferedImage heif(Photo photo, PixelBox window, PixelSize target)
+      throws IOException {
+    if (TileDecoder.isAvailable()) {
+      return HeifSource.upright(photo, window, target);
+    }
+    try (HeifConverter.Converted converted = HeifConverter.convert(photo)) {
+      return upright(converted.photo(), window, target);
     }
   }
 
@@ -136,11 +159,14 @@ public final class Pictures {
     if (region.isCutOff()) {
       throw new UnusablePicture(Problem.Kind.CUT_OFF, cutOff(photo));
     }
+    return upright(region.pixels(), plan, orientation);
+  }
+
+  /** From the decoded region to the target's size, colours and direction. */
+  static BufferedImage upright(BufferedImage region, ReadPlan plan, Orientation orientation) {
     BufferedImage resampled =
         Lanczos.resample(
-            new SrgbRows(region.pixels()),
-            plan.across(region.pixels().getWidth()),
-            plan.down(region.pixels().getHeight()));
+            new SrgbRows(region), plan.across(region.getWidth()), plan.down(region.getHeight()));
     return Orienter.upright(resampled, orientation);
   }
 

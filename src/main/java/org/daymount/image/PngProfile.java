@@ -1,12 +1,8 @@
 package org.daymount.image;
 
 import java.awt.color.CMMException;
-import java.awt.color.ICC_ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.awt.image.BufferedImage;
-import java.awt.image.ColorModel;
-import java.awt.image.ComponentColorModel;
-import java.awt.image.IndexColorModel;
 import java.io.BufferedInputStream;
 import java.io.DataInputStream;
 import java.io.IOException;
@@ -32,7 +28,7 @@ final class PngProfile {
 
   /** The same pixels, known to be in the file's own profile; the picture itself without one. */
   static BufferedImage applied(BufferedImage decoded, Path file) {
-    return profile(file).map(profile -> inProfile(decoded, profile)).orElse(decoded);
+    return profile(file).map(profile -> Profiles.applied(decoded, profile)).orElse(decoded);
   }
 
   private static Optional<ICC_Profile> profile(Path file) {
@@ -64,43 +60,5 @@ final class PngProfile {
     }
     chunk.readByte(); // the only method there is
     return ICC_Profile.getInstance(new InflaterInputStream(chunk).readNBytes(MOST_BYTES));
-  }
-
-  private static BufferedImage inProfile(BufferedImage decoded, ICC_Profile profile) {
-    ColorModel model = decoded.getColorModel();
-    if (model instanceof IndexColorModel palette) {
-      return profile.getNumComponents() == 3 ? withPalette(decoded, palette, profile) : decoded;
-    }
-    if (profile.getNumComponents() != model.getNumColorComponents()) {
-      return decoded;
-    }
-    return new BufferedImage(
-        new ComponentColorModel(
-            new ICC_ColorSpace(profile),
-            model.hasAlpha(),
-            model.isAlphaPremultiplied(),
-            model.getTransparency(),
-            model.getTransferType()),
-        decoded.getRaster(),
-        model.isAlphaPremultiplied(),
-        null);
-  }
-
-  /** The indices stay; the palette's colours become sRGB. */
-  private static BufferedImage withPalette(
-      BufferedImage decoded, IndexColorModel palette, ICC_Profile profile) {
-    int[] colours = new int[palette.getMapSize()];
-    palette.getRGBs(colours);
-    BufferedImage strip = new BufferedImage(colours.length, 1, BufferedImage.TYPE_3BYTE_BGR);
-    strip.setRGB(0, 0, colours.length, 1, colours, 0, colours.length);
-    int[] srgb = new int[colours.length];
-    new SrgbRows(inProfile(strip, profile)).read(0, srgb);
-    for (int i = 0; i < srgb.length; i++) {
-      srgb[i] = colours[i] & 0xff000000 | srgb[i];
-    }
-    IndexColorModel converted =
-        new IndexColorModel(
-            palette.getPixelSize(), srgb.length, srgb, 0, true, -1, palette.getTransferType());
-    return new BufferedImage(converted, decoded.getRaster(), false, null);
   }
 }

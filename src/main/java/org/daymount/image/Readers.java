@@ -51,10 +51,11 @@ final class Readers {
       case TIFF -> "tiff";
       case GIF -> "gif";
       case BMP -> "bmp";
-      case HEIF, AVIF, RAW ->
+      case RAW ->
           throw new UnusablePicture(
               Problem.Kind.NOT_YET_READABLE,
-              "is a " + format + " file, which is not yet readable; save a JPEG copy of it");
+              "is a raw file, whose own picture is not developed here; save a JPEG copy of it");
+      case HEIF, AVIF -> throw new IllegalArgumentException(format + " has its own reader");
     };
   }
 }

@@ -2,12 +2,14 @@ package org.daymount.image;
 
 import java.awt.color.CMMException;
 import java.awt.color.ColorSpace;
+import java.awt.color.ICC_ColorSpace;
 import java.awt.image.BufferedImage;
 import java.awt.image.ColorConvertOp;
 import java.awt.image.ColorModel;
 import java.awt.image.ComponentColorModel;
 import java.awt.image.DataBuffer;
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * The rows of a decoded picture as sRGB, whatever the decoder gave: palettes, greys, 8 or 16 bits,
@@ -25,6 +27,7 @@ final class SrgbRows {
   private final BufferedImage decoded;
   private final boolean foreign;
   private final ColorConvertOp toSrgb = new ColorConvertOp(null);
+  private final Optional<MatrixConversion> matrix;
   private boolean profileRefused;
   private final boolean isThreeBytes;
   private byte[] bytes;
@@ -36,6 +39,18 @@ final class SrgbRows {
     ColorSpace space = decoded.getColorModel().getColorSpace();
     this.isThreeBytes = isThreeBytes(decoded.getColorModel());
     this.foreign = !space.isCS_sRGB() && space != ColorSpace.getInstance(ColorSpace.CS_GRAY);
+    this.matrix = foreign ? matrix(decoded.getColorModel()) : Optional.empty();
+  }
+
+  /** For plain 8-bit pictures of three colours, which nearly all foreign ones are. */
+  private static Optional<MatrixConversion> matrix(ColorModel model) {
+    return model instanceof ComponentColorModel
+            && !model.hasAlpha()
+            && model.getTransferType() == DataBuffer.TYPE_BYTE
+            && model.getColorSpace() instanceof ICC_ColorSpace space
+            && space.getNumComponents() == 3
+        ? MatrixConversion.of(space.getProfile())
+        : Optional.empty();
   }
 
   int width() {
@@ -48,10 +63,19 @@ final class SrgbRows {
 
   /** Puts row {@code y} into {@code rgb} as 0xRRGGBB. */
   void read(int y, int[] rgb) {
-    if (foreign && !profileRefused) {
+    if (matrix.isPresent()) {
+      readByMatrix(matrix.get(), y, rgb);
+    } else if (foreign && !profileRefused) {
       readConverted(y, rgb);
     } else {
       readAsCoded(y, rgb);
+    }
+  }
+
+  private void readByMatrix(MatrixConversion conversion, int y, int[] rgb) {
+    int[] samples = decoded.getRaster().getPixels(0, y, width(), 1, (int[]) null);
+    for (int x = 0, at = 0; x < width(); x++, at += 3) {
+      rgb[x] = conversion.srgb(samples[at], samples[at + 1], samples[at + 2]);
     }
   }
 

@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -13,12 +14,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.zip.InflaterInputStream;
 import org.daymount.photo.PhotoFormat;
+import org.daymount.problem.UnusablePicture;
 
 /**
- * The blocks of tags in a JPEG, PNG or WebP file, cut out but not understood: the EXIF block (a
- * TIFF structure, without its "Exif" heading), the XMP packet and a PNG's texts. At most 16 MiB of
- * each, whatever the file claims, and at most 1 MiB out of a compressed text. What comes after a
- * break in the file is missing, never an error.
+ * The blocks of tags in a JPEG, PNG, WebP, HEIF or AVIF file, cut out but not understood: the EXIF
+ * block (a TIFF structure, without its "Exif" heading), the XMP packet and a PNG's texts. At most
+ * 16 MiB of each, whatever the file claims, and at most 1 MiB out of a compressed text. What comes
+ * after a break in the file is missing, never an error.
  */
 public final class TagBlocks {
   private static final int MOST_BYTES = 1 << 24;
@@ -44,9 +46,10 @@ public final class TagBlocks {
         case JPEG -> blocks.readJpeg(bytes);
         case PNG -> blocks.readPng(bytes);
         case WEBP -> blocks.readWebp(bytes);
+        case HEIF, AVIF -> blocks.readHeif(bytes);
         default -> {}
       }
-    } catch (EOFException e) {
+    } catch (EOFException | UnusablePicture e) {
       // a file that is cut off still has the blocks before the cut
     }
     return blocks;
@@ -101,6 +104,27 @@ public final class TagBlocks {
       }
       at += 8 + length + length % 2;
     }
+  }
+
+  /** The items that describe the picture (ISO/IEC 23008-12, annex A). */
+  private void readHeif(FileBytes bytes) throws IOException {
+    HeifItems items = HeifItems.read(bytes);
+    for (HeifItems.Item item : items.about("cdsc", items.primary())) {
+      if (item.type().equals("Exif") && exif == null) {
+        exif = behindOffset(items.data(item, MOST_BYTES));
+      } else if (item.contentType().equals("application/rdf+xml") && xmp == null) {
+        xmp = items.data(item, MOST_BYTES);
+      }
+    }
+  }
+
+  /** Four bytes say how far behind them the TIFF header stands. */
+  private static byte[] behindOffset(byte[] item) {
+    if (item.length < 4) {
+      return new byte[0];
+    }
+    long start = 4 + Integer.toUnsignedLong(ByteBuffer.wrap(item).getInt());
+    return start >= item.length ? new byte[0] : Arrays.copyOfRange(item, (int) start, item.length);
   }
 
   private void readPng(FileBytes bytes) throws IOException {

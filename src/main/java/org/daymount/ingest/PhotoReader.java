@@ -11,6 +11,7 @@ import java.time.LocalDateTime;
 import java.util.HexFormat;
 import java.util.Optional;
 import org.daymount.image.Completeness;
+import org.daymount.image.HeifConverter;
 import org.daymount.image.PictureHeader;
 import org.daymount.image.PictureHeaders;
 import org.daymount.photo.Orientation;
@@ -76,7 +77,8 @@ final class PhotoReader {
       PhotoFile file, PictureHeader header, BasicFileAttributes attributes, FileContent content)
       throws IOException {
     Tags tags = tagReader.read(file.path(), header.format());
-    Orientation orientation = tags.orientation().orElse(Orientation.TOP_LEFT);
+    Optional<Orientation> told = orientation(header, tags);
+    Orientation orientation = told.orElse(Orientation.TOP_LEFT);
     LocalDateTime fileTime =
         LocalDateTime.ofInstant(attributes.lastModifiedTime().toInstant(), settings.fileTimes());
     var upright = orientation.upright(header.stored());
@@ -87,7 +89,7 @@ final class PhotoReader {
         header.format(),
         upright,
         orientation,
-        tags.orientation().isPresent(),
+        told.isPresent(),
         taken.judge(tags, file, fileTime),
         tags.model(),
         ScreenshotEvidence.in(file, header.format(), upright, tags));
@@ -109,19 +111,37 @@ final class PhotoReader {
       if (content.damage().isPresent()) {
         throw new UnusablePicture(content.damage().get(), content.damageText());
       }
-      refuseIfNotYetReadable(header.format());
+      refuseIfNotReadable(header.format());
       return Optional.empty();
     } catch (UnusablePicture e) {
       return Optional.of(e.of(photo.file()));
     }
   }
 
-  private static void refuseIfNotYetReadable(PhotoFormat format) throws UnusablePicture {
+  /**
+   * HEIF and AVIF turn by properties of their own, and the EXIF tag is to be ignored (ISO/IEC
+   * 23000-22, 7.3.10.1).
+   */
+  private static Optional<Orientation> orientation(PictureHeader header, Tags tags) {
+    return switch (header.format()) {
+      case HEIF, AVIF -> header.turned();
+      default -> tags.orientation();
+    };
+  }
+
+  private static void refuseIfNotReadable(PhotoFormat format) throws UnusablePicture {
     switch (format) {
-      case HEIF, AVIF, RAW ->
+      case HEIF, AVIF -> {
+        Optional<UnusablePicture> why = HeifConverter.whyNot(format);
+        if (why.isPresent()) {
+          throw why.get();
+        }
+      }
+      case RAW ->
           throw new UnusablePicture(
               Problem.Kind.NOT_YET_READABLE,
-              "is " + format + ", which this version cannot read yet; save a JPEG of it beside it");
+              "is a raw file, whose own picture is not developed here; save a JPEG copy of it"
+                  + " beside it");
       default -> {}
     }
   }

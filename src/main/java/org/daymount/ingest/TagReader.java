@@ -2,7 +2,6 @@ package org.daymount.ingest;
 
 import com.adobe.internal.xmp.XMPException;
 import com.adobe.internal.xmp.XMPMeta;
-import com.drew.imaging.heif.HeifMetadataReader;
 import com.drew.imaging.tiff.TiffMetadataReader;
 import com.drew.imaging.tiff.TiffProcessingException;
 import com.drew.lang.ByteArrayReader;
@@ -14,13 +13,9 @@ import com.drew.metadata.exif.ExifReader;
 import com.drew.metadata.exif.ExifSubIFDDirectory;
 import com.drew.metadata.exif.ExifThumbnailDirectory;
 import com.drew.metadata.exif.GpsDirectory;
-import com.drew.metadata.heif.HeifDirectory;
 import com.drew.metadata.xmp.XmpDirectory;
 import com.drew.metadata.xmp.XmpReader;
-import java.io.BufferedInputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
@@ -37,7 +32,7 @@ import org.daymount.photo.Orientation;
 import org.daymount.photo.PhotoFormat;
 
 /**
- * Meets metadata-extractor. JPEG, PNG and WebP blocks are cut out first and bounded; broken tags
+ * Meets metadata-extractor. All blocks but those of TIFF are cut out first and bounded; broken tags
  * give what could be read of them, never an error.
  */
 final class TagReader {
@@ -54,35 +49,28 @@ final class TagReader {
       blocks.xmp().ifPresent(xmp -> new XmpReader().extract(xmp, metadata));
       switch (format) {
         case TIFF, RAW -> addAll(TiffMetadataReader.readMetadata(file.toFile()), metadata);
-        case HEIF, AVIF -> addAll(heif(file), metadata);
         default -> {}
       }
     } catch (TiffProcessingException | RuntimeException | StackOverflowError | OutOfMemoryError e) {
       // what was read before the tag that is broken, or claims more than there is, stays
     }
-    return tags(metadata, blocks, format);
+    return tags(metadata, blocks);
   }
 
   private static void readExif(byte[] exif, Metadata metadata) {
     new ExifReader().extract(new ByteArrayReader(exif), metadata);
   }
 
-  private static Metadata heif(Path file) throws IOException {
-    try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
-      return HeifMetadataReader.readMetadata(in);
-    }
-  }
-
   private static void addAll(Metadata from, Metadata to) {
     from.getDirectories().forEach(to::addDirectory);
   }
 
-  private static Tags tags(Metadata metadata, TagBlocks blocks, PhotoFormat format) {
+  private static Tags tags(Metadata metadata, TagBlocks blocks) {
     String anyOffset = text(metadata, ExifDirectoryBase.TAG_TIME_ZONE);
     String originalOffset = text(metadata, ExifDirectoryBase.TAG_TIME_ZONE_ORIGINAL);
     String digitizedOffset = text(metadata, ExifDirectoryBase.TAG_TIME_ZONE_DIGITIZED);
     return new Tags(
-        orientation(metadata, format),
+        orientation(metadata),
         new Tags.DateTag(
             text(metadata, ExifDirectoryBase.TAG_DATETIME_ORIGINAL),
             text(metadata, ExifDirectoryBase.TAG_SUBSECOND_TIME_ORIGINAL),
@@ -127,28 +115,10 @@ final class TagReader {
     return null;
   }
 
-  /**
-   * HEIF and AVIF turn by their own box (irot, counted anti-clockwise; ISO/IEC 23008-12, 6.5.10)
-   * and the EXIF tag is to be ignored (ISO/IEC 23000-22, 7.3.10.1).
-   */
-  private static Optional<Orientation> orientation(Metadata metadata, PhotoFormat format) {
-    if (format == PhotoFormat.HEIF || format == PhotoFormat.AVIF) {
-      HeifDirectory heif = metadata.getFirstDirectoryOfType(HeifDirectory.class);
-      Integer turned = heif == null ? null : heif.getInteger(HeifDirectory.TAG_IMAGE_ROTATION);
-      return Optional.ofNullable(turned).map(TagReader::turnedBack);
-    }
+  private static Optional<Orientation> orientation(Metadata metadata) {
     ExifIFD0Directory first = metadata.getFirstDirectoryOfType(ExifIFD0Directory.class);
     Integer value = first == null ? null : first.getInteger(ExifDirectoryBase.TAG_ORIENTATION);
     return Optional.ofNullable(value).map(Orientation::ofExif);
-  }
-
-  private static Orientation turnedBack(int antiClockwise) {
-    return switch (antiClockwise % 360) {
-      case 90 -> Orientation.LEFT_BOTTOM;
-      case 180 -> Orientation.BOTTOM_RIGHT;
-      case 270 -> Orientation.RIGHT_TOP;
-      default -> Orientation.TOP_LEFT;
-    };
   }
 
   /** When the picture was taken comes before when the work or the file was made. */

@@ -68,6 +68,25 @@ public final class SubjectMap {
     return weights[row * columns + column];
   }
 
+  /** As it lies after the picture was turned a quarter clockwise. */
+  private SubjectMap turnedOnce() {
+    float[] turned = new float[weights.length];
+    for (int row = 0; row < rows; row++) {
+      for (int column = 0; column < columns; column++) {
+        turned[column * rows + rows - 1 - row] = weights[row * columns + column];
+      }
+    }
+    return new SubjectMap(rows, columns, turned);
+  }
+
+  SubjectMap turned(int quarterTurns) {
+    SubjectMap turned = this;
+    for (int i = 0; i < (quarterTurns & 3); i++) {
+      turned = turned.turnedOnce();
+    }
+    return turned;
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof SubjectMap map

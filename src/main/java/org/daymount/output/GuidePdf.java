@@ -13,7 +13,7 @@ import org.daymount.unit.PaperSize;
 /** The guide to cutting and assembly as a PDF, on A4 if that was asked for, else on letter. */
 public final class GuidePdf {
   /** Drawings are at most this wide and tall; points. */
-  private static final double DRAWING = 124;
+  private static final double DRAWING = 104;
 
   private static final double GAP = 14;
 

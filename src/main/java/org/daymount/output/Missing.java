@@ -37,7 +37,7 @@ final class Missing {
         : DayWords.space(pick.space(), pick.direction());
   }
 
-  static String because(SpacePick pick) {
+  private static String because(SpacePick pick) {
     return pick.reasons().isEmpty() ? "" : " (" + String.join("; ", pick.reasons()) + ")";
   }
 }

@@ -69,7 +69,7 @@ final class PageGuide {
   private String space(MonthSpace space) {
     SpacePick pick = space.pick();
     if (pick.hero().isEmpty()) {
-      return Missing.wanted(pick) + ": still missing" + Missing.because(pick) + ".";
+      return Missing.wanted(pick) + ": still missing.";
     }
     Candidate hero = pick.hero().get();
     return DayWords.space(pick.space(), pick.direction())

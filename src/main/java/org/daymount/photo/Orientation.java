@@ -1,5 +1,6 @@
 package org.daymount.photo;
 
+import java.util.Arrays;
 import org.daymount.unit.PixelSize;
 
 /**
@@ -45,6 +46,55 @@ public enum Orientation {
   /** The size as stored of a picture that is {@code upright} when seen. */
   public PixelSize stored(PixelSize upright) {
     return upright(upright);
+  }
+
+  /** What two turns one after the other come to: first this one, then the next. */
+  public Orientation then(Orientation next) {
+    int[] first = axes();
+    int[] second = next.axes();
+    int[] both = {
+      second[0] * first[0] + second[1] * first[2], second[0] * first[1] + second[1] * first[3],
+      second[2] * first[0] + second[3] * first[2], second[2] * first[1] + second[3] * first[3]
+    };
+    for (Orientation candidate : values()) {
+      if (Arrays.equals(candidate.axes(), both)) {
+        return candidate;
+      }
+    }
+    throw new IllegalStateException("the eight are closed under turning");
+  }
+
+  /** Which way the stored axes point once upright: a, b, c, d of x' = ax + by, y' = cx + dy. */
+  private int[] axes() {
+    return switch (this) {
+      case TOP_LEFT -> new int[] {1, 0, 0, 1};
+      case TOP_RIGHT -> new int[] {-1, 0, 0, 1};
+      case BOTTOM_RIGHT -> new int[] {-1, 0, 0, -1};
+      case BOTTOM_LEFT -> new int[] {1, 0, 0, -1};
+      case LEFT_TOP -> new int[] {0, 1, 1, 0};
+      case RIGHT_TOP -> new int[] {0, -1, 1, 0};
+      case RIGHT_BOTTOM -> new int[] {0, -1, -1, 0};
+      case LEFT_BOTTOM -> new int[] {0, 1, -1, 0};
+    };
+  }
+
+  /** Where row and column 0 are once the upright picture is turned clockwise as well. */
+  public Orientation turned(int quarterTurns) {
+    Orientation turned = this;
+    for (int i = 0; i < (quarterTurns & 3); i++) {
+      turned = turned.then(RIGHT_TOP);
+    }
+    return turned;
+  }
+
+  /** How many clockwise quarter turns lead from another orientation to this; 0 when none do. */
+  public int quarterTurnsFrom(Orientation other) {
+    for (int turns = 1; turns < 4; turns++) {
+      if (other.turned(turns) == this) {
+        return turns;
+      }
+    }
+    return 0;
   }
 
   /** The orientation that undoes this one: only the two quarter turns are not their own inverse. */

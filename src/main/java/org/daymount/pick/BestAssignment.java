@@ -19,7 +19,7 @@ final class BestAssignment {
   static final int NONE = -1;
 
   private static final double FORBIDDEN = 1e6;
-  private static final double NO_COLUMN = 1e3; // worse than any worth, better than a forbidden pair
+  private static final double NO_COLUMN = 1e3; // worths stay far below; a forbidden pair costs more
 
   /**
    * @param columns per row, or {@link #NONE}

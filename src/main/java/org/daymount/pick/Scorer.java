@@ -7,6 +7,7 @@ import org.daymount.look.Face;
 import org.daymount.look.Looked;
 import org.daymount.look.Measures;
 import org.daymount.look.Subject;
+import org.daymount.look.detect.Detectors;
 import org.daymount.pick.Score.Part;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.Ppi;
@@ -17,7 +18,6 @@ import org.daymount.unit.Ppi;
  * picture, and a crop that loses nothing.
  */
 final class Scorer {
-  private static final double SURE_FACE = 0.7;
   private static final double FACES_WORTH = 0.9;
   private static final double SUBJECT_WORTH = 0.45;
   private static final double LIGHT_WORTH = 0.8;
@@ -51,7 +51,7 @@ final class Scorer {
   private static double faces(Looked looked) {
     double sum = 0;
     for (Face face : looked.measures().faces()) {
-      if (face.confidence() >= SURE_FACE) {
+      if (face.confidence() >= Detectors.SCORE_FACE) {
         double share = face.box().height() / (double) looked.photo().size().height();
         sum += 0.4 + 0.6 * Math.min(1, share / PORTRAIT_FACE_SHARE);
       }
@@ -71,6 +71,8 @@ final class Scorer {
 
   /** How many faces are sure enough to be spoken of. */
   static long sureFaces(Looked looked) {
-    return looked.measures().faces().stream().filter(f -> f.confidence() >= SURE_FACE).count();
+    return looked.measures().faces().stream()
+        .filter(f -> f.confidence() >= Detectors.SCORE_FACE)
+        .count();
   }
 }

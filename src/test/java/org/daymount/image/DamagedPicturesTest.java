@@ -117,9 +117,9 @@ class DamagedPicturesTest {
   }
 
   @Test
-  void aFormatWithoutADecoderIsNamedAsNotYetReadable() throws IOException {
+  void aRawFileWithoutAPreviewIsNamedAsNotYetReadable() throws IOException {
     Photo photo =
-        TestPhotos.upright(write("photo.heic", new byte[100]), PhotoFormat.HEIF, WIDTH, HEIGHT);
+        TestPhotos.upright(write("photo.raw", new byte[100]), PhotoFormat.RAW, WIDTH, HEIGHT);
     UnusablePicture e = assertThrows(UnusablePicture.class, () -> new Pictures().whole(photo, 100));
     assertEquals(Problem.Kind.NOT_YET_READABLE, e.kind());
   }

@@ -260,23 +260,4 @@ class FolderReaderTest {
       assertEquals(1, files.count());
     }
   }
-
-  @Test
-  void heifIsNamedAsNotYetReadableWithTheNextStep() throws IOException {
-    byte[] heif = {0, 0, 0, 16, 'f', 't', 'y', 'p', 'h', 'e', 'i', 'c', 0, 0, 0, 0};
-    byte[] ispe = {0, 0, 0, 20, 'i', 's', 'p', 'e', 0, 0, 0, 0, 0, 0, 0, 64, 0, 0, 0, 48};
-    byte[] ipco = join(new byte[] {0, 0, 0, 28, 'i', 'p', 'c', 'o'}, ispe);
-    byte[] iprp = join(new byte[] {0, 0, 0, 36, 'i', 'p', 'r', 'p'}, ipco);
-    byte[] meta = join(new byte[] {0, 0, 0, 48, 'm', 'e', 't', 'a', 0, 0, 0, 0}, iprp);
-    write("a.heic", join(heif, meta));
-    Ingested ingested = Reading.all(folder);
-    assertEquals(List.of("a.heic not-yet-readable"), kinds(ingested.problems()));
-    assertEquals(new PixelSize(64, 48), ingested.unusable().get(0).size());
-  }
-
-  private static byte[] join(byte[] first, byte[] second) {
-    byte[] both = Arrays.copyOf(first, first.length + second.length);
-    System.arraycopy(second, 0, both, first.length, second.length);
-    return both;
-  }
 }

@@ -26,10 +26,13 @@ public final class Detectors implements AutoCloseable {
   public static final double SCORE_FACE = FaceJudge.SCORE;
 
   /** Things less sure than this are not told. */
-  public static final double SUBJECT = 0.25;
+  public static final double SUBJECT = 0.2;
 
   /** Fainter things still say whose a face is. */
   private static final double FAINT_THING = 0.1;
+
+  /** From here on a thing tells that the picture is the right way up. */
+  private static final double SURE_THING = 0.4;
 
   private final BlazeFace blazeFace;
   private final FaceSsd faceSsd;
@@ -51,18 +54,9 @@ public final class Detectors implements AutoCloseable {
     try {
       return new Detectors(BlazeFace.load(), FaceSsd.load(), CenterNet.load());
     } catch (IOException e) {
-      throw new DetectorsUnavailable(
-          "faces and subjects are not looked for, because the program was built without its models ("
-              + e.getMessage()
-              + ")",
-          e);
+      throw new DetectorsUnavailable("the program was built without its models", e);
     } catch (OrtException | LinkageError | IllegalStateException e) {
-      throw new DetectorsUnavailable(
-          "faces and subjects are not looked for, because ONNX Runtime does not run on this computer"
-              + " ("
-              + e.getMessage()
-              + ")",
-          e);
+      throw new DetectorsUnavailable("ONNX Runtime does not run on this computer", e);
     }
   }
 
@@ -76,14 +70,15 @@ public final class Detectors implements AutoCloseable {
 
   /**
    * As {@link #look}, for a picture that may lie on its side or on its head because its file does
-   * not say: when nobody's face is seen, the picture is turned and looked at again.
+   * not say: when nobody's face is surely seen, and nothing else that says what the picture is
+   * about, it is turned and looked at again, and the turn with the surest faces counts.
    *
    * @return boxes in pixels of the picture as given
    */
   public CloseLook lookTurning(BufferedImage picture) {
     Pixels asGiven = Pixels.of(picture);
     CloseLook first = look(asGiven);
-    if (!first.faces().isEmpty() || !mayShowPeople(first)) {
+    if (sureness(first) > 0 || !mayShowPeople(first)) {
       return first;
     }
     CloseLook best = first;
@@ -130,10 +125,11 @@ public final class Detectors implements AutoCloseable {
     return new CloseLook(faces, subjects, 0);
   }
 
+  /** A lying person is often taken for a person still, or for something else, but never surely. */
   private static boolean mayShowPeople(CloseLook look) {
     String person = ThingKind.PERSON.word();
-    return look.subjects().isEmpty()
-        || look.subjects().stream().anyMatch(subject -> subject.what().equals(person));
+    return look.subjects().stream()
+        .allMatch(thing -> thing.what().equals(person) || thing.confidence() < SURE_THING);
   }
 
   private static double sureness(CloseLook look) {

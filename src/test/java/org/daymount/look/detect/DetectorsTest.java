@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.Image;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -65,7 +66,7 @@ class DetectorsTest {
     assertTrue(
         look.faces().stream().allMatch(face -> face.confidence() >= Detectors.SCORE_FACE),
         "every face counts: " + look.faces());
-    assertEquals("person", look.subjects().get(0).what());
+    assertTrue(look.subjects().stream().anyMatch(subject -> subject.what().equals("person")));
   }
 
   @Test
@@ -103,31 +104,29 @@ class DetectorsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"1", "2", "3"})
-  void aPictureOnItsSideOrHeadIsTurnedAndItsFacesAreGivenWhereTheyLie(int quarters)
+  @CsvSource({"1", "2"})
+  void aLyingPictureInWhichNobodyIsSeenIsTurnedAndItsFacesAreGivenWhereTheyLie(int quarters)
       throws IOException {
-    BufferedImage upright = sample("sample6.jpg");
+    BufferedImage upright = smallOnGrey("sample3.jpg");
     BufferedImage lying = upright;
     for (int i = 0; i < quarters; i++) {
       lying = turnedRight(lying);
     }
+    assertEquals(List.of(), detectors.look(lying).faces(), "nobody is seen in it as it lies");
     CloseLook expected = detectors.look(upright);
 
     CloseLook found = detectors.lookTurning(lying);
 
+    assertEquals(3, expected.faces().size());
     assertEquals(expected.faces().size(), found.faces().size());
-    for (Face face : expected.faces()) {
-      PixelBox box = face.box();
+    for (int i = 0; i < expected.faces().size(); i++) {
+      PixelBox box = expected.faces().get(i).box();
       PixelSize size = new PixelSize(upright.getWidth(), upright.getHeight());
-      for (int i = 0; i < quarters; i++) {
+      for (int turn = 0; turn < quarters; turn++) {
         box = new PixelBox(size.height() - box.bottom(), box.x(), box.height(), box.width());
         size = size.turned();
       }
-      PixelBox there = box;
-      assertTrue(
-          found.faces().stream()
-              .anyMatch(other -> other.box().sharedArea(there) > there.area() / 2),
-          there + " among " + found.faces());
+      assertEquals(box, found.faces().get(i).box());
     }
   }
 
@@ -200,6 +199,19 @@ class DetectorsTest {
     graphics.drawImage(image, 0, 0, size.width(), size.height(), null);
     graphics.dispose();
     return small;
+  }
+
+  /** With faces of some twenty pixels, too small to be seen on their side. */
+  private static BufferedImage smallOnGrey(String name) throws IOException {
+    BufferedImage image = ImageIO.read(SAMPLES.resolve(name).toFile());
+    BufferedImage grey = new BufferedImage(640, 480, BufferedImage.TYPE_INT_RGB);
+    Graphics2D graphics = grey.createGraphics();
+    graphics.setColor(Color.GRAY);
+    graphics.fillRect(0, 0, 640, 480);
+    Image small = image.getScaledInstance(160, -1, Image.SCALE_AREA_AVERAGING);
+    graphics.drawImage(small, 200, 100, null);
+    graphics.dispose();
+    return grey;
   }
 
   private static BufferedImage turnedRight(BufferedImage image) {

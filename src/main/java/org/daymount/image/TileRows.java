@@ -1,0 +1,68 @@
+package org.daymount.image;
+
+/**
+ * The rows of a decoded tile as red, green and blue. Colour differences that several pixels share
+ * are blended between their centres, which lie in the middle of those pixels, as in JPEG.
+ */
+final class TileRows {
+  private final CodedPlanes planes;
+  private final YccToRgb conversion;
+  private final int[] luma;
+  private final int[][] chroma; // blended down: 4 times the samples' values
+  private final int[] above;
+  private final int[] below;
+
+  TileRows(CodedPlanes planes, CodedColour colour) {
+    this.planes = planes;
+    this.conversion = new YccToRgb(colour.matrix(), colour.fullRange(), planes.bits());
+    this.luma = new int[planes.width()];
+    this.chroma = new int[2][planes.chromaWidth()];
+    this.above = new int[planes.chromaWidth()];
+    this.below = new int[planes.chromaWidth()];
+  }
+
+  /**
+   * @param from the first column, then every {@code step}th
+   * @param rgb 0xRRGGBB, from index {@code at} on
+   */
+  void read(int y, int from, int step, int count, int[] rgb, int at) {
+    planes.row(0, y, luma);
+    int middle = 1 << planes.bits() - 1;
+    if (planes.isGrey()) {
+      for (int i = 0, x = from; i < count; i++, x += step) {
+        rgb[at + i] = conversion.rgb(luma[x], middle, middle);
+      }
+      return;
+    }
+    blendDown(1, y, chroma[0]);
+    blendDown(2, y, chroma[1]);
+    boolean shared = planes.chromaAcross() == 1;
+    int last = planes.chromaWidth() - 1;
+    for (int i = 0, x = from; i < count; i++, x += step) {
+      int near = shared ? x >> 1 : x;
+      int far = shared ? Math.max(0, Math.min(last, (x & 1) == 0 ? near - 1 : near + 1)) : near;
+      rgb[at + i] =
+          conversion.rgb(
+              luma[x],
+              (3 * chroma[0][near] + chroma[0][far] + 8) >> 4,
+              (3 * chroma[1][near] + chroma[1][far] + 8) >> 4);
+    }
+  }
+
+  private void blendDown(int plane, int y, int[] blended) {
+    if (planes.chromaDown() == 0) {
+      planes.row(plane, y, above);
+      for (int x = 0; x < blended.length; x++) {
+        blended[x] = 4 * above[x];
+      }
+      return;
+    }
+    int near = y >> 1;
+    int far = Math.max(0, Math.min(planes.chromaHeight() - 1, (y & 1) == 0 ? near - 1 : near + 1));
+    planes.row(plane, near, above);
+    planes.row(plane, far, below);
+    for (int x = 0; x < blended.length; x++) {
+      blended[x] = 3 * above[x] + below[x];
+    }
+  }
+}
