@@ -62,14 +62,10 @@ public final class Memory implements Remembered, KnownContents {
     for (Path file : files) {
       KeptValues.Read read = KeptValues.read(file, madeBy(maker));
       values.putAll(read.values());
-      read.damage()
+      read.useless()
           .ifPresent(
               why ->
-                  notes.add(
-                      file
-                          + " is damaged ("
-                          + why
-                          + "); everything is measured again and the file made anew"));
+                  notes.add(file + " is not used, for " + why + "; everything is measured again"));
     }
     return new Memory(madeBy(maker), values, notes);
   }
