@@ -40,7 +40,7 @@ final class Requests {
           note(spec, around, pages, folders),
           new OutputPlace(around.here(), out),
           AlbumDefaults.of(pages.space, pages.reveal),
-          CropSettings.of(pages.ppi, pages.minPpi),
+          new CropSettings(pages.ppi, pages.minPpi, CropSettings.SAFE_EDGE.max(pages.labTrim)),
           ingest(around, photos),
           new Settings(
               photos.dayStarts.at(),

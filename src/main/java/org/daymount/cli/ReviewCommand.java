@@ -53,7 +53,8 @@ final class ReviewCommand extends SurroundedCommand {
   @Option(
       names = {"-p", "--port"},
       paramLabel = "N",
-      description = "The port on this computer that the page is served at. Default: any that is free.")
+      description =
+          "The port on this computer that the page is served at. Default: any that is free.")
   int port;
 
   @Mixin PageOptions pages;

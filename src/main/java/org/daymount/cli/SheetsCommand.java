@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.daymount.image.Pictures;
+import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
 import org.daymount.month.MonthJson;
 import org.daymount.pipeline.MonthMaker;
@@ -55,6 +56,13 @@ final class SheetsCommand extends SurroundedCommand {
       description = "Replaces files in --out even when daymount did not make them.")
   boolean force;
 
+  @Option(
+      names = "--no-cache",
+      description =
+          "Measures every picture again and keeps nothing for the next run in --out's"
+              + " .daymount-cache.")
+  boolean noCache;
+
   @Mixin TalkOptions talk;
 
   SheetsCommand(Surroundings around) {
@@ -67,8 +75,10 @@ final class SheetsCommand extends SurroundedCommand {
     Progress progress =
         talk.quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
     Pictures pictures = new Pictures();
-    Month month = new MonthMaker(pictures, progress).make(request);
+    Optional<Memory> memory = noCache ? Optional.empty() : Optional.of(memory(request));
+    Month month = new MonthMaker(pictures, progress, memory).make(request);
     Told told = new Told(around, talk);
+    memory.ifPresent(m -> m.notes().forEach(told::note));
     told.warnings(month);
     if (talk.strict && told.anyWarning(month)) {
       around
@@ -83,6 +93,7 @@ final class SheetsCommand extends SurroundedCommand {
       changed =
           new MonthWriter(pictures, json, progress)
               .write(month, request.out().folder(month.month()), force, request.jobs());
+      memory.ifPresent(m -> keep(m, folder, told));
     }
     if (talk.json) {
       around.out().print(new String(json.write(month), StandardCharsets.UTF_8));
@@ -90,6 +101,25 @@ final class SheetsCommand extends SurroundedCommand {
       summary(around.out(), month, folder, changed);
     }
     return told.anyUnusable(month) ? ExitCode.SOME_PHOTOS_UNUSABLE : ExitCode.DONE;
+  }
+
+  /** Of the folder named, or of all that runs without --out have left here. */
+  private Memory memory(Request request) {
+    List<Path> files =
+        request.leaveOut().stream()
+            .map(folder -> around.here().resolve(folder).resolve(Memory.FILE))
+            .toList();
+    return Memory.read(files, Version.withJava());
+  }
+
+  /** Only time is lost when it cannot be written. */
+  private void keep(Memory memory, Path folder, Told told) {
+    try {
+      memory.write(around.here().resolve(folder).resolve(Memory.FILE));
+    } catch (IOException e) {
+      told.note(
+          "what was measured could not be kept in " + folder + "; the next run measures it again");
+    }
   }
 
   private void summary(PrintWriter print, Month month, Path folder, List<String> changed) {

@@ -61,6 +61,13 @@ final class Told {
     err.flush();
   }
 
+  void note(String text) {
+    if (!talk.quiet) {
+      err.println("note: " + OneLine.of(text));
+      err.flush();
+    }
+  }
+
   boolean anyWarning(Month month) {
     return anyWarning(month.warnings());
   }

@@ -36,17 +36,30 @@ final class PhotoReader {
   private final TagReader tagReader = new TagReader();
   private final PictureHeaders headers = new PictureHeaders();
   private final Completeness completeness = new Completeness();
+  private final KnownContents known;
 
   PhotoReader(IngestSettings settings) {
+    this(settings, KnownContents.NONE);
+  }
+
+  PhotoReader(IngestSettings settings, KnownContents known) {
     this.settings = settings;
+    this.known = known;
     this.taken = new TakenRules(settings);
   }
 
   Outcome read(PhotoFile file) {
     try {
       PictureHeader header = headers.stated(file.path());
-      Photo photo = photo(file, header);
-      return new Outcome(Optional.of(photo), whyUnusable(photo, header));
+      BasicFileAttributes attributes = Files.readAttributes(file.path(), BasicFileAttributes.class);
+      FileContent content =
+          known.content(
+              file.path(),
+              attributes.size(),
+              attributes.lastModifiedTime(),
+              () -> content(file.path(), header));
+      Photo photo = photo(file, header, attributes, content);
+      return new Outcome(Optional.of(photo), whyUnusable(photo, header, content));
     } catch (UnusablePicture e) {
       return new Outcome(Optional.empty(), Optional.of(e.of(file)));
     } catch (IOException | RuntimeException | StackOverflowError e) {
@@ -60,10 +73,10 @@ final class PhotoReader {
     }
   }
 
-  private Photo photo(PhotoFile file, PictureHeader header) throws IOException {
-    Path path = file.path();
-    BasicFileAttributes attributes = Files.readAttributes(path, BasicFileAttributes.class);
-    Tags tags = tagReader.read(path, header.format());
+  private Photo photo(
+      PhotoFile file, PictureHeader header, BasicFileAttributes attributes, FileContent content)
+      throws IOException {
+    Tags tags = tagReader.read(file.path(), header.format());
     Optional<Orientation> told = orientation(header, tags);
     Orientation orientation = told.orElse(Orientation.TOP_LEFT);
     LocalDateTime fileTime =
@@ -72,7 +85,7 @@ final class PhotoReader {
     return new Photo(
         file,
         attributes.size(),
-        sha256(path),
+        content.sha256(),
         header.format(),
         upright,
         orientation,
@@ -82,10 +95,22 @@ final class PhotoReader {
         ScreenshotEvidence.in(file, header.format(), upright, tags));
   }
 
-  private Optional<Problem> whyUnusable(Photo photo, PictureHeader header) {
+  private FileContent content(Path path, PictureHeader header) throws IOException {
+    String sum = sha256(path);
+    try {
+      completeness.check(path, header.format());
+      return FileContent.whole(sum);
+    } catch (UnusablePicture e) {
+      return new FileContent(sum, Optional.of(e.kind()), e.getMessage());
+    }
+  }
+
+  private Optional<Problem> whyUnusable(Photo photo, PictureHeader header, FileContent content) {
     try {
       headers.refuseIfTooLarge(header, photo.bytes());
-      completeness.check(photo.file().path(), header.format());
+      if (content.damage().isPresent()) {
+        throw new UnusablePicture(content.damage().get(), content.damageText());
+      }
       refuseIfNotReadable(header.format());
       return Optional.empty();
     } catch (UnusablePicture e) {

@@ -1,6 +1,7 @@
 package org.daymount.look;
 
 import java.util.Arrays;
+import org.daymount.unit.PixelSize;
 
 /**
  * How much each part of a picture matters, on a coarse grid laid over the upright picture; row by
@@ -29,6 +30,27 @@ public final class SubjectMap {
     for (int i = 0; i < weights.length; i++) {
       this.weights[i] = sum > 0 ? (float) (weights[i] / sum) : 1f / weights.length;
     }
+  }
+
+  private SubjectMap(float[] shares, int columns, int rows) {
+    this.columns = columns;
+    this.rows = rows;
+    this.weights = shares;
+  }
+
+  /**
+   * A map as it was, bit for bit.
+   *
+   * @param shares from {@link #shares}
+   */
+  public static SubjectMap ofShares(int columns, int rows, float[] shares) {
+    new SubjectMap(columns, rows, shares); // is checked as any other
+    return new SubjectMap(shares.clone(), columns, rows);
+  }
+
+  /** The weights, row by row; they add up to 1. */
+  public float[] shares() {
+    return weights.clone();
   }
 
   public static SubjectMap even(int columns, int rows) {
@@ -64,6 +86,12 @@ public final class SubjectMap {
       turned = turned.turnedOnce();
     }
     return turned;
+  }
+
+  /** The weight of the cell that holds a pixel of the whole picture at the given size. */
+  double weightAt(int x, int y, PixelSize picture) {
+    return weight(
+        (int) ((long) x * columns / picture.width()), (int) ((long) y * rows / picture.height()));
   }
 
   @Override

@@ -16,9 +16,11 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.daymount.image.Pictures;
 import org.daymount.look.Looked;
+import org.daymount.look.Remembered;
 import org.daymount.look.detect.CloseLooker;
 import org.daymount.look.detect.Detectors;
 import org.daymount.look.detect.DetectorsUnavailable;
+import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.pick.Burst;
 import org.daymount.pick.BurstWinner;
@@ -38,8 +40,14 @@ final class CloseLookStage {
   private final Progress progress;
   private final Map<List<PhotoFile>, List<Looked>> seen = new HashMap<>();
   private Optional<String> without = Optional.empty();
+  private final Remembered remembered;
 
   CloseLookStage(Pictures pictures, int jobs, Progress progress) {
+    this(pictures, jobs, progress, Remembered.NOTHING);
+  }
+
+  CloseLookStage(Pictures pictures, int jobs, Progress progress, Remembered remembered) {
+    this.remembered = remembered;
     this.pictures = pictures;
     this.jobs = jobs;
     this.progress = progress;
@@ -88,8 +96,13 @@ final class CloseLookStage {
 
   /** Looks at those that were not looked at before; says why if that is not possible. */
   private Optional<String> lookAt(List<List<Looked>> groups) {
-    List<List<Looked>> unseen =
-        groups.stream().filter(group -> !seen.containsKey(files(group))).toList();
+    List<List<Looked>> unseen = new ArrayList<>();
+    for (List<Looked> group : groups) {
+      if (!seen.containsKey(files(group))) {
+        remembered(group)
+            .ifPresentOrElse(known -> seen.put(files(group), known), () -> unseen.add(group));
+      }
+    }
     if (unseen.isEmpty()) {
       return without;
     }
@@ -102,6 +115,24 @@ final class CloseLookStage {
     return without;
   }
 
+  private Optional<List<Looked>> remembered(List<Looked> frames) {
+    return remembered
+        .closeLook(photos(frames))
+        .map(
+            looks -> {
+              List<Looked> known = new ArrayList<>();
+              for (int i = 0; i < frames.size(); i++) {
+                Looked frame = frames.get(i);
+                known.add(looks.get(i).map(frame::withClose).orElse(frame));
+              }
+              return known;
+            });
+  }
+
+  private static List<Photo> photos(List<Looked> frames) {
+    return frames.stream().map(Looked::photo).toList();
+  }
+
   private void lookAt(List<List<Looked>> groups, Detectors detectors) {
     CloseLooker looker = new CloseLooker(pictures, detectors);
     ExecutorService workers = Executors.newFixedThreadPool(jobs);
@@ -112,6 +143,8 @@ final class CloseLookStage {
             workers.submit(
                 () -> {
                   List<Looked> frames = looker.look(group);
+                  remembered.keepCloseLook(
+                      photos(frames), frames.stream().map(f -> f.measures().close()).toList());
                   progress.step();
                   return frames;
                 }));

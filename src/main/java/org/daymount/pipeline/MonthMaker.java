@@ -2,6 +2,7 @@ package org.daymount.pipeline;
 
 import java.time.YearMonth;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.daymount.album.Choices;
 import org.daymount.day.DaySorter;
@@ -9,10 +10,13 @@ import org.daymount.day.Days;
 import org.daymount.image.Pictures;
 import org.daymount.ingest.FolderReader;
 import org.daymount.ingest.Ingested;
+import org.daymount.ingest.KnownContents;
 import org.daymount.ingest.Listing;
 import org.daymount.look.LookResult;
 import org.daymount.look.Looked;
 import org.daymount.look.Looker;
+import org.daymount.look.Remembered;
+import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
 import org.daymount.photo.Photo;
 import org.daymount.pick.DayPick;
@@ -29,10 +33,19 @@ import org.daymount.sheet.SheetSettings;
 public final class MonthMaker {
   private final Pictures pictures;
   private final Progress progress;
+  private final Optional<Memory> memory;
 
   public MonthMaker(Pictures pictures, Progress progress) {
+    this(pictures, progress, Optional.empty());
+  }
+
+  /**
+   * @param memory of earlier runs: saves time, changes nothing
+   */
+  public MonthMaker(Pictures pictures, Progress progress, Optional<Memory> memory) {
     this.pictures = pictures;
     this.progress = progress;
+    this.memory = memory;
   }
 
   /**
@@ -51,7 +64,7 @@ public final class MonthMaker {
     YearMonth month = days.month().orElseThrow(() -> NothingToDo.noDatedPhoto(request, found));
     Copies copies = Copies.exact(found.photos());
     LookResult firstLook = firstLook(request, copies.withoutCopies(Wanted.of(days)));
-    CloseLookStage close = new CloseLookStage(pictures, request.jobs(), progress);
+    CloseLookStage close = new CloseLookStage(pictures, request.jobs(), progress, remembered());
     return new Surveyed(
         month, found, days, copies.andSmaller(firstLook.looked()), firstLook, close);
   }
@@ -105,12 +118,17 @@ public final class MonthMaker {
     progress.stage("finding pictures", 0);
     Listing listing = new FolderReader().list(request.photos(), request.leaveOut());
     progress.stage("reading dates", listing.pictures().size());
-    return new FolderReader().read(listing, request.ingest(), request.jobs(), progress::step);
+    KnownContents known = memory.isPresent() ? memory.get() : KnownContents.NONE;
+    return new FolderReader(known).read(listing, request.ingest(), request.jobs(), progress::step);
   }
 
   private LookResult firstLook(Request request, List<Photo> photos) {
     progress.stage("looking at pictures", photos.size());
-    return new Looker(pictures).first(photos, request.jobs(), progress::step);
+    return new Looker(pictures, remembered()).first(photos, request.jobs(), progress::step);
+  }
+
+  private Remembered remembered() {
+    return memory.isPresent() ? memory.get() : Remembered.NOTHING;
   }
 
   private static PieceMaker pieces(Request request, List<DayPick> picks, Stories stories) {

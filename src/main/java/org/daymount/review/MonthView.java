@@ -43,6 +43,9 @@ final class MonthView {
   /** How surely a face must be one to be drawn: the crops keep those whole. */
   private static final double DRAWN_FACE = 0.3;
 
+  /** Of the piece; a picture that covers less is one to look at. */
+  private static final double PRINTED_SMALL = 0.4;
+
   private final Request request;
   private final Surveyed surveyed;
   private final Shelf shelf;
@@ -148,7 +151,11 @@ final class MonthView {
     texts(node.putArray("reasons"), pick.reasons());
     if (pick.hero().isPresent()) {
       hero(node, now.picked(), pick.hero().get());
-      if (pick.hero().get().crop().ppi().isBelow(request.crop().minimum())) {
+      Crop crop = pick.hero().get().crop();
+      if (crop.picture().squareInches() < PRINTED_SMALL * crop.piece().squareInches()) {
+        attention.add("printed small");
+      }
+      if (crop.ppi().isBelow(request.crop().minimum())) {
         attention.add("small print");
       }
     } else {

@@ -15,7 +15,6 @@ let shown = null;
 function open() {
   const path = location.hash.replace(/^#\/?/, '');
   view?.leave?.();
-  main.className = path.split('/')[0] || 'whole-month';
   const day = /^day\/(\d{4}-\d{2}-\d{2})$/.exec(path);
   if (day) {
     view = showDay(main, day[1]);

@@ -93,7 +93,7 @@ class RegistryMonthTest {
         List.of(),
         new DaySettings(DayStart.FOUR, Optional.empty(), DayNumbers.ALL),
         Optional.empty(),
-        Optional.empty(),
+        new OutputPlace(folder, Optional.empty()),
         AlbumDefaults.STANDARD,
         CropSettings.of(new Ppi(300), new Ppi(40)), // the pictures in the jars are small
         new IngestSettings(ClockCorrections.NONE, LocalDate.of(2026, 7, 4), ZoneOffset.UTC),

@@ -21,7 +21,8 @@ final class Component {
   private int stride;
   private int blocksPerRow;
   private byte[] samples;
-  private int[] dc;
+  private short[] coefficients;
+  private int coefficientsPerBlock;
   private int[] quantization;
 
   Component(int id, int across, int down, int table) {
@@ -35,15 +36,17 @@ final class Component {
    * Takes the memory for its samples.
    *
    * @param blocksPerRow blocks stored, the last ones perhaps beyond the picture's edge
-   * @param dcLater whether DC coefficients come in several scans and are made samples at the end
+   * @param kept coefficients of each block that are kept because they come in several scans and are
+   *     made samples at the end: 0, 1 (DC alone) or 64
    */
-  void allocate(int blocksPerRow, int blockRows, int blockSide, boolean dcLater) {
+  void allocate(int blocksPerRow, int blockRows, int blockSide, int kept) {
     this.blockSide = blockSide;
     this.blocksPerRow = blocksPerRow;
     this.stride = blocksPerRow * blockSide;
     samples = new byte[stride * blockRows * blockSide];
     Arrays.fill(samples, GREY);
-    dc = dcLater ? new int[blocksPerRow * blockRows] : null;
+    coefficientsPerBlock = kept;
+    coefficients = new short[blocksPerRow * blockRows * kept];
   }
 
   /** The first scan of a component settles its table (B.2.4.1: it may be redefined later). */
@@ -78,21 +81,39 @@ final class Component {
     return blockY * blockSide * stride + blockX * blockSide;
   }
 
-  /** The DC coefficients as far as they are known, not yet multiplied by their step. */
-  int[] dc() {
-    return dc;
+  /** The coefficients as far as they are known, row by row, not yet multiplied by their steps. */
+  short[] coefficients() {
+    return coefficients;
   }
 
-  int blocksPerRow() {
-    return blocksPerRow;
+  /** Where the first coefficient of a block is. */
+  int coefficientsOf(int blockX, int blockY) {
+    return (blockY * blocksPerRow + blockX) * coefficientsPerBlock;
   }
 
-  /** Makes samples of the DC coefficients, one each. */
-  void finishDc() {
-    int[] step = quantization();
-    for (int i = 0; i < dc.length; i++) {
-      samples[i] = CellMeans.ofFlatBlock(dc[i] * step[0]);
+  /**
+   * Makes samples of the coefficients.
+   *
+   * @param cells null when DC coefficients alone were kept
+   */
+  void finish(CellMeans cells) {
+    int[] steps = new int[Block.COEFFICIENTS];
+    for (int k = 0; k < steps.length; k++) {
+      steps[Block.ZIGZAG[k]] = quantization[k];
     }
-    dc = null;
+    int[] block = new int[Block.COEFFICIENTS];
+    int blocks = coefficients.length / coefficientsPerBlock;
+    for (int n = 0; n < blocks; n++) {
+      int at = n * coefficientsPerBlock;
+      if (cells == null) {
+        samples[n] = CellMeans.ofFlatBlock(coefficients[at] * steps[0]);
+        continue;
+      }
+      for (int i = 0; i < block.length; i++) {
+        block[i] = coefficients[at + i] * steps[i];
+      }
+      cells.put(block, samples, offset(n % blocksPerRow, n / blocksPerRow), stride);
+    }
+    coefficients = null;
   }
 }

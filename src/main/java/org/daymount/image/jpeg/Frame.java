@@ -19,6 +19,9 @@ record Frame(
     int mostAcross,
     int mostDown) {
 
+  /** Of a progressive picture, 2 bytes each: enough for 40 megapixels with subsampled colours. */
+  private static final long MOST_COEFFICIENTS = 60_000_000;
+
   static Frame read(MarkerReader in, boolean progressive) throws JpegRefused {
     int bits = in.u8();
     if (bits != 8) {
@@ -90,12 +93,16 @@ record Frame(
       throw new JpegRefused("claims more pixels than its data can hold");
     }
     int side = reduction.blockSide();
+    int kept = !progressive ? 0 : side == 1 ? 1 : Block.COEFFICIENTS;
+    if (blocks * kept > MOST_COEFFICIENTS) {
+      throw new JpegRefused("is progressive and too large to be held");
+    }
     if (blocks * side * side > Integer.MAX_VALUE / 2) {
       throw new JpegRefused("has too many pixels");
     }
     for (Component component : components) {
       component.allocate(
-          unitsAcross() * component.across, unitsDown() * component.down, side, progressive);
+          unitsAcross() * component.across, unitsDown() * component.down, side, kept);
     }
   }
 

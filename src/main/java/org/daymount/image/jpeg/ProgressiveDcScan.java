@@ -21,14 +21,15 @@ final class ProgressiveDcScan extends ScanReader {
 
   @Override
   void block(int n, Component component, int blockX, int blockY) throws JpegRefused {
-    int at = blockY * component.blocksPerRow() + blockX;
+    int at = component.coefficientsOf(blockX, blockY);
+    short[] coefficients = component.coefficients();
     if (first) {
       dcBefore[n] += dcStep(tables[n]);
-      component.dc()[at] = dcBefore[n] << lowestBit;
+      coefficients[at] = (short) (dcBefore[n] << lowestBit);
     } else {
       long bit = bits.peek() >>> Long.SIZE - 1;
       bits.position++;
-      component.dc()[at] |= (int) bit << lowestBit;
+      coefficients[at] |= (short) (bit << lowestBit);
     }
   }
 }

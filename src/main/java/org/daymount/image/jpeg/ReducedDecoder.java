@@ -41,7 +41,8 @@ final class ReducedDecoder {
       throw new JpegRefused("ends before its picture");
     }
     if (frame.progressive()) {
-      frame.components().stream().filter(Component::isScanned).forEach(Component::finishDc);
+      CellMeans cells = cells();
+      frame.components().stream().filter(Component::isScanned).forEach(c -> c.finish(cells));
     }
     Optional<byte[]> profile = colours.profile();
     return new ReducedJpeg(frame, reduction, profile, cutOff);
@@ -83,9 +84,6 @@ final class ReducedDecoder {
     if (frame != null) {
       throw new JpegRefused("has more than one frame");
     }
-    if (progressive && reduction != Reduction.EIGHTH) {
-      throw new JpegRefused("is progressive, which is read at an eighth alone");
-    }
     frame = Frame.read(in, progressive);
     frame.allocate(reduction, in.file().length);
   }
@@ -124,17 +122,22 @@ final class ReducedDecoder {
     colours.refuseOtherColours(frame);
     ScanHeader header = ScanHeader.read(in, frame, dcTables, acTables);
     int from = in.behindSegment();
-    if (frame.progressive() && header.firstCoefficient() > 0) {
+    boolean dc = header.firstCoefficient() == 0;
+    if (frame.progressive() && !dc && reduction == Reduction.EIGHTH) {
       in.continueAt(from); // the data hold no marker but restarts, which are stepped over
       return;
     }
     for (ScanHeader.Part part : header.parts()) {
       part.component().latch(quantization);
     }
-    ScanReader scan =
-        frame.progressive()
-            ? new ProgressiveDcScan(frame, header, bits)
-            : new BaselineScan(frame, header, bits, cells());
+    ScanReader scan;
+    if (!frame.progressive()) {
+      scan = new BaselineScan(frame, header, bits, cells());
+    } else if (dc) {
+      scan = new ProgressiveDcScan(frame, header, bits);
+    } else {
+      scan = new ProgressiveAcScan(frame, header, bits);
+    }
     ScanReader.End end = scan.read(in.file(), from, restartInterval);
     cutOff |= end.isCutOff();
     in.continueAt(end.place());

@@ -26,8 +26,8 @@ public final class ReducedJpeg {
   /**
    * @param file a whole JPEG file
    * @throws JpegRefused when it is damaged, or of a kind that is not read here: more than 8 bits,
-   *     four colours, red-green-blue, arithmetic coding, lossless, and progressive pictures at more
-   *     than an eighth
+   *     four colours, red-green-blue, arithmetic coding, lossless, and very large progressive
+   *     pictures at more than an eighth
    */
   public static ReducedJpeg decode(byte[] file, Reduction reduction) throws JpegRefused {
     return new ReducedDecoder(file, reduction).decode();

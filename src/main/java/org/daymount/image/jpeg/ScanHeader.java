@@ -11,7 +11,8 @@ import java.util.List;
  * @param bitsBefore which bit came before (successive approximation); 0: this is a first scan
  * @param lowestBit the lowest bit that this scan tells
  */
-record ScanHeader(List<Part> parts, int firstCoefficient, int bitsBefore, int lowestBit) {
+record ScanHeader(
+    List<Part> parts, int firstCoefficient, int lastCoefficient, int bitsBefore, int lowestBit) {
 
   /** A component in this scan; a table that a scan does not need may be missing. */
   record Part(Component component, HuffmanTable dc, HuffmanTable ac) {}
@@ -40,11 +41,16 @@ record ScanHeader(List<Part> parts, int firstCoefficient, int bitsBefore, int lo
       throw new JpegRefused("has a broken scan header");
     }
     int first = in.u8();
-    in.u8(); // last coefficient
+    int last = in.u8();
     int approximation = in.u8();
-    if (frame.progressive() && (approximation & 15) > 13) { // table G.1
+    boolean dc = first == 0;
+    if (frame.progressive()
+        && ((approximation & 15) > 13 // table B.3, G.1.1.1.1
+            || last >= Block.COEFFICIENTS
+            || last < first
+            || dc != (last == 0))) {
       throw new JpegRefused("has a broken scan header");
     }
-    return new ScanHeader(List.copyOf(parts), first, approximation >> 4, approximation & 15);
+    return new ScanHeader(List.copyOf(parts), first, last, approximation >> 4, approximation & 15);
   }
 }

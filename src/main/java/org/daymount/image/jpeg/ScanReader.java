@@ -4,7 +4,7 @@ import java.util.Arrays;
 import org.daymount.image.jpeg.ScanHeader.Part;
 
 /** The order of the blocks in a scan (A.2) and its restarts (E.2.4); subclasses read the blocks. */
-abstract sealed class ScanReader permits BaselineScan, ProgressiveDcScan {
+abstract sealed class ScanReader permits BaselineScan, ProgressiveDcScan, ProgressiveAcScan {
   final BitReader bits;
   private final Frame frame;
   private final ScanHeader header;
@@ -23,6 +23,9 @@ abstract sealed class ScanReader permits BaselineScan, ProgressiveDcScan {
    * @param n which part of the scan's header the block belongs to
    */
   abstract void block(int n, Component component, int blockX, int blockY) throws JpegRefused;
+
+  /** What is remembered from block to block is forgotten (E.1.3). */
+  void restart() {}
 
   /** Where a scan ended, and whether that was too early. */
   record End(int place, boolean isCutOff) {}
@@ -49,6 +52,7 @@ abstract sealed class ScanReader permits BaselineScan, ProgressiveDcScan {
         }
         end = bits.load(file, end);
         Arrays.fill(dcBefore, 0);
+        restart();
       }
       if (alone) {
         block(0, first, unit % across, unit / across);

@@ -82,7 +82,12 @@ final class Model implements AutoCloseable {
 
   /** The network's outputs by name, each flat, for a picture as red, green and blue planes. */
   Map<String, float[]> run(float[] planes) {
-    long[] shape = {1, 3, side, side};
+    return run(planes, side, side);
+  }
+
+  /** The same for one that is not square, where the model allows it. */
+  Map<String, float[]> run(float[] planes, int rows, int columns) {
+    long[] shape = {1, 3, rows, columns};
     try (OnnxTensor picture =
             OnnxTensor.createTensor(environment, FloatBuffer.wrap(planes), shape);
         OrtSession.Result result = session.run(Map.of("picture", picture))) {

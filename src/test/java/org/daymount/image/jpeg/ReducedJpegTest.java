@@ -64,8 +64,10 @@ class ReducedJpegTest {
     "-progressive", "-progressive -quality 100 -sample 1x1", "-progressive -grayscale",
     "-progressive -restart 1", "-progressive -quality 3", "-progressive -sample 2x1 -restart 9B"
   })
-  void aProgressivePictureIsReadFromItsDcScansAtAnEighth(String options) throws IOException {
-    assertSameBrightness(Reduction.EIGHTH, WIDTH, HEIGHT, options.split(" "));
+  void aProgressivePictureIsReadToo(String options) throws IOException {
+    for (Reduction reduction : Reduction.values()) {
+      assertSameBrightness(reduction, WIDTH, HEIGHT, options.split(" "));
+    }
   }
 
   @ParameterizedTest
@@ -104,7 +106,7 @@ class ReducedJpegTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"-arithmetic", "-rgb", "-progressive"})
+  @CsvSource({"-arithmetic", "-rgb"})
   void whatIsNotReadIsRefused(String option) throws IOException {
     byte[] file = Djpeg.compress(Djpeg.noisy(64, 48), option);
     assertThrows(JpegRefused.class, () -> ReducedJpeg.decode(file, Reduction.HALF));
@@ -148,7 +150,7 @@ class ReducedJpegTest {
         Duration.ofSeconds(120),
         () -> {
           int refused = 0;
-          for (int round = 0; round < 4000; round++) {
+          for (int round = 0; round < 1000; round++) {
             byte[] damaged = damaged(file, chance);
             for (Reduction reduction : Reduction.values()) {
               try {
@@ -158,7 +160,7 @@ class ReducedJpegTest {
               }
             }
           }
-          assertTrue(refused > 100, "some damage is noticed");
+          assertTrue(refused > 50, "some damage is noticed");
         });
   }
 
