@@ -9,7 +9,7 @@ trap 'rm -rf "$place"' EXIT
 daymount() { java -jar target/daymount.jar "$@"; }
 
 daymount sheets sample-photos --clock "Orrery 9=-1h" --cards 3x4 --out "$place/june" --quiet || [ $? = 3 ]
-daymount look sample-photos/20260603_180412.jpg --draw "$place/look.jpg" > /dev/null
+daymount look sample-photos/20260604_160533.jpg --draw "$place/look.jpg" > /dev/null
 
 chromium --headless --no-sandbox --disable-gpu --disable-quic --no-first-run \
   --disable-background-networking --disable-component-update --disable-sync \

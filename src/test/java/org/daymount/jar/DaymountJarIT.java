@@ -53,6 +53,7 @@ class DaymountJarIT {
     Path others = Files.createDirectories(home.resolve("other formats"));
     ImageIO.write(Scenes.scene(9, 900, 600), "tiff", others.resolve("a.tif").toFile());
     copy("/test-documents/testWEBP.webp", others.resolve("b.webp")); // Tika's test pictures
+    copy("/test-documents/testHEIF.heic", others.resolve("d.heic"));
     copy("/jpeg/cmyk-sample.jpg", others.resolve("c.jpg")); // TwelveMonkeys' test pictures
   }
 
@@ -96,7 +97,7 @@ class DaymountJarIT {
     assertEquals(0, run.code(), run.toString());
     assertEquals(List.of(), warnings(run));
     JsonNode photos = new ObjectMapper().readTree(run.out()).get("photos");
-    assertEquals(3, photos.size());
+    assertEquals(4, photos.size());
     for (JsonNode photo : photos) {
       assertTrue(photo.get("problem").isNull(), photo.toString());
       assertFalse(photo.get("measures").isNull(), photo.toString());

@@ -9,18 +9,12 @@ import ai.onnxruntime.OrtSession;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InterruptedIOException;
 import java.nio.FloatBuffer;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
 
 /** One trained network. Safe to run from many threads; each run uses its caller's thread only. */
 final class Model implements AutoCloseable {
-  private static final long DEEP_STACK_BYTES = 16L << 20;
-
   private final OrtEnvironment environment;
   private final OrtSession session;
   private final int side;
@@ -43,31 +37,7 @@ final class Model implements AutoCloseable {
       options.setIntraOpNumThreads(1);
       options.setInterOpNumThreads(1);
       options.setSessionLogLevel(OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR);
-      byte[] bytes = bytes(resource);
-      return new Model(
-          environment, onADeepStack(() -> environment.createSession(bytes, options)), side);
-    }
-  }
-
-  /**
-   * ONNX Runtime calls itself once for every step of a network on the way from its end to its
-   * beginning. For the largest one that is more than the stack of an ordinary Java thread holds,
-   * and running over it ends the process without a word.
-   */
-  private static OrtSession onADeepStack(Callable<OrtSession> reading)
-      throws IOException, OrtException {
-    FutureTask<OrtSession> task = new FutureTask<>(reading);
-    new Thread(null, task, "reading a model", DEEP_STACK_BYTES).start();
-    try {
-      return task.get();
-    } catch (ExecutionException e) {
-      if (e.getCause() instanceof OrtException fault) {
-        throw fault;
-      }
-      throw new IllegalStateException(e.getCause());
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new InterruptedIOException("interrupted while reading a model");
+      return new Model(environment, environment.createSession(bytes(resource), options), side);
     }
   }
 
