@@ -74,7 +74,9 @@ class ReviewServerTest {
   @Test
   void withoutTheWordNothingOfThePersonIsShown() throws Exception {
     for (String path :
-        new String[] {"/api/month", "/picture/p0/0/240", "/picture/p0/0/240?key=", "/api/progress"}) {
+        new String[] {
+          "/api/month", "/picture/p0/0/240", "/picture/p0/0/240?key=", "/api/progress"
+        }) {
       HttpRequest request =
           HttpRequest.newBuilder(java.net.URI.create(review.origin() + path)).build();
       assertEquals(403, RunningReview.send(request).statusCode(), path);
@@ -159,11 +161,9 @@ class ReviewServerTest {
   @Test
   void aServerKilledWhileSavingLosesAtMostTheLastUnsavedKeystroke() throws Exception {
     Path own = home.resolve("killed");
-    Process process =
+    ProcessBuilder command =
         new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-cp",
-                System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
                 "org.daymount.Main",
                 "review",
                 "--quiet",
@@ -172,8 +172,15 @@ class ReviewServerTest {
                 own.toString(),
                 "--days",
                 "1-6")
-            .redirectError(home.resolve("killed.err").toFile())
-            .start();
+            .redirectError(home.resolve("killed.err").toFile());
+    // not by -cp: ONNX Runtime 1.29 reads /proc/self/cmdline when it is loaded, and overflows its
+    // stack (a crash of the whole process) where the command line is several thousand letters long
+    command
+        .environment()
+        .put(
+            "CLASSPATH",
+            System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")));
+    Process process = command.start();
     try {
       String address = address(process);
       String origin = address.substring(0, address.indexOf("/#"));
@@ -192,8 +199,7 @@ class ReviewServerTest {
       }
       // one more is on its way when the process is killed
       byte[] body = typed(version, 41).getBytes(StandardCharsets.UTF_8);
-      try (Socket socket =
-          new Socket("127.0.0.1", java.net.URI.create(origin).getPort())) {
+      try (Socket socket = new Socket("127.0.0.1", java.net.URI.create(origin).getPort())) {
         OutputStream sending = socket.getOutputStream();
         sending.write(
             ("POST /api/change HTTP/1.1\r\nHost: "
@@ -210,7 +216,8 @@ class ReviewServerTest {
       }
       int found = storyIn(own, 3).length();
       assertTrue(
-          found == acknowledged || found == acknowledged + 1, found + " letters of " + acknowledged);
+          found == acknowledged || found == acknowledged + 1,
+          found + " letters of " + acknowledged);
     } finally {
       process.destroyForcibly();
     }
@@ -248,7 +255,8 @@ class ReviewServerTest {
           folder.resolve("note.txt"), SmallMonth.NOTE.replace("The note's own words", "Newer"));
       JsonNode now = month(here);
       assertEquals("Newer.", now.get("days").get(0).get("story").asText());
-      assertEquals("story differs from note", now.get("days").get(0).get("attention").get(0).asText());
+      assertEquals(
+          "story differs from note", now.get("days").get(0).get("attention").get(0).asText());
       assertTrue(now.get("days").get(0).get("remarks").get(0).asText().contains("'mine'"));
       // written again with the newer words in sight: the review holds
       assertEquals(200, story(here, version(here), 1, "mine again").statusCode());
@@ -271,8 +279,7 @@ class ReviewServerTest {
   }
 
   private static void choose(RunningReview here, int day, String file) throws Exception {
-    JsonNode photos =
-        JSON.readTree(here.get("/api/day/2026-06-0" + day).body()).get("photos");
+    JsonNode photos = JSON.readTree(here.get("/api/day/2026-06-0" + day).body()).get("photos");
     for (JsonNode photo : photos) {
       if (photo.get("name").asText().equals(file)) {
         String change =
@@ -325,7 +332,11 @@ class ReviewServerTest {
       }
     }
     throw new AssertionError(
-        "the review ended with " + process.waitFor() + ": " + said + Files.readString(home.resolve("killed.err")));
+        "the review ended with "
+            + process.waitFor()
+            + ": "
+            + said
+            + Files.readString(home.resolve("killed.err")));
   }
 
   /** A request as bytes, since Java's own client sets Host itself. */
