@@ -18,11 +18,13 @@ const FINEST_GRID_BLOCK = 11;
  * @param weights as read by readWeights
  * @returns the bytes of the ONNX file; for the grids 32, 16, 8, 4, 2 and 1 cells wide it gives
  *     boxesN [1, anchors x 4, N, N] and classesN [1, anchors x 3, N, N], and once the anchors
- *     [1, 5118, 4] as top, left, bottom and right in parts of the picture
+ *     [1, 5118, 4] as top, left, bottom and right in parts of the picture. A picture that does not
+ *     fill the square may be given without its lower or right part, in steps of 32 pixels: the
+ *     grids then have fewer rows or columns, and the anchors stay those of the whole square
  */
 export function faceSsd(weights) {
   const net = new Net(weights);
-  let value = net.graph.input("picture", [1, 3, SIDE, SIDE]);
+  let value = net.graph.input("picture", [1, 3, "rows", "columns"]);
   value = net.layer(value, "MobilenetV1/Conv2d_0_pointwise", 2);
   const grids = [];
   for (let block = 1; block <= BLOCKS; block++) {

@@ -16,7 +16,7 @@ export class OnnxGraph {
   #outputs = [];
   #names = 0;
 
-  /** Declares the picture that goes in. @returns the value's name, as all of these do */
+  /** Declares the picture that goes in; a side given as a word may be any. @returns the value's name, as all of these do */
   input(name, shape) {
     this.#inputs.push(protobuf.message(11, valueInfo(name, shape)));
     return name;
@@ -116,9 +116,13 @@ function valueInfo(name, shape) {
   const tensor = [protobuf.integer(1, FLOAT)];
   if (shape) {
     tensor.push(
-      protobuf.message(2, ...shape.map((side) => protobuf.message(1, protobuf.integer(1, side)))),
+      protobuf.message(2, ...shape.map((side) => protobuf.message(1, sideProto(side)))),
     );
   }
   const type = protobuf.message(2, protobuf.message(1, ...tensor));
   return Buffer.concat([protobuf.text(1, name), type]);
+}
+
+function sideProto(side) {
+  return typeof side === "string" ? protobuf.text(2, side) : protobuf.integer(1, side);
 }

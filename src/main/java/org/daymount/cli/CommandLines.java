@@ -2,6 +2,7 @@ package org.daymount.cli;
 
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.util.List;
 import org.daymount.output.OutputException;
 import org.daymount.pipeline.RunFailed;
 import picocli.CommandLine;
@@ -19,11 +20,12 @@ public final class CommandLines {
   }
 
   static int run(Surroundings around, String... arguments) {
-    CommandLine line = new CommandLine(new Daymount(), factory(around));
-    Converters.register(line);
+    CommandLine line = line(around);
+    if (List.of(arguments).contains("--no-color")) {
+      line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+    }
     line.setOut(around.out());
     line.setErr(around.err());
-    line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setParameterExceptionHandler(CommandLines::wrongCommandLine);
     line.setExecutionExceptionHandler(CommandLines::failed);
     line.setUsageHelpAutoWidth(around.terminal());
@@ -35,6 +37,15 @@ public final class CommandLines {
     around.out().flush();
     around.err().flush();
     return code;
+  }
+
+  /** All commands and options, ready to parse. */
+  static CommandLine line(Surroundings around) {
+    CommandLine line = new CommandLine(new Daymount(), factory(around));
+    Converters.register(line);
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.getSubcommands().get("generate-completion").getCommandSpec().usageMessage().hidden(true);
+    return line;
   }
 
   /** Commands are made with the surroundings they run in. */

@@ -1,5 +1,6 @@
 package org.daymount.cli;
 
+import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
 
@@ -8,23 +9,26 @@ import picocli.CommandLine.HelpCommand;
     name = "daymount",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    header = {
-      "For example: daymount sheets Pictures/June --note june.txt",
+    headerHeading = "For example: daymount sheets Pictures/June --note june.txt%n%n",
+    header =
+        "From a month of phone pictures to the prints, cuts and stories of a page-a-day album.",
+    description = {
       "",
-      "From a month of phone pictures to the prints, cuts and stories of a page-a-day album."
+      "Your pictures are only ever read, and nothing leaves this computer. 'daymount help sheets' tells all about a command.",
+      ""
     },
     subcommands = {
       SheetsCommand.class,
+      ReviewCommand.class,
       DaysCommand.class,
       LookCommand.class,
       NoteCommand.class,
-      HelpCommand.class
+      HelpCommand.class,
+      GenerateCompletion.class,
+      ManPageCommand.class
     },
-    exitCodeListHeading = "%nExit codes:%n",
-    exitCodeList = {
-      "0:done",
-      "1:failed; earlier output is untouched",
-      "2:wrong command line",
-      "3:done, but some photos could not be used (each is named)"
-    })
+    synopsisSubcommandLabel = "COMMAND",
+    commandListHeading = "%nCommands:%n",
+    exitCodeListHeading = ExitCode.HEADING,
+    exitCodeList = {ExitCode.IS_DONE, ExitCode.IS_FAILED, ExitCode.IS_WRONG, ExitCode.IS_SOME_LEFT})
 final class Daymount {}

@@ -23,11 +23,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "days",
     mixinStandardHelpOptions = true,
-    header = {
-      "For example: daymount days Pictures/June",
-      "",
-      "Lists what was taken on which day. Writes nothing, decodes nothing."
-    },
+    headerHeading = "For example: daymount days Pictures/June%n%n",
+    header = "Lists what was taken on which day, and writes nothing.",
     sortOptions = false)
 final class DaysCommand extends SurroundedCommand {
   @Spec CommandSpec spec;

@@ -33,12 +33,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "look",
     mixinStandardHelpOptions = true,
-    header = {
-      "For example: daymount look IMG_0412.JPG --draw seen.jpg",
-      "",
-      "Tells everything that is read from a picture and measured in it, and the crops that would be",
-      "proposed."
-    },
+    headerHeading = "For example: daymount look IMG_0412.JPG --draw seen.jpg%n%n",
+    header = "Tells all that is read from single pictures and measured in them.",
+    description = {"", "The crops that would be proposed for the usual spaces are listed too.", ""},
     sortOptions = false)
 final class LookCommand extends SurroundedCommand {
   @Spec CommandSpec spec;
@@ -48,7 +45,8 @@ final class LookCommand extends SurroundedCommand {
       names = "--draw",
       paramLabel = "FILE",
       description =
-          "Writes the picture with the boxes and crops drawn on it, as a JPEG; one photo only.")
+          "Writes the picture to this JPEG, with what was found and the crops drawn on it; for one"
+              + " picture at a time.")
   Path draw;
 
   @Mixin TalkOptions talk;

@@ -9,16 +9,18 @@ import picocli.CommandLine.Option;
 @Command(
     name = "note",
     mixinStandardHelpOptions = true,
-    header = {
-      "For example: daymount note --month 2026-06 > june.txt",
+    headerHeading = "For example: daymount note --month 2026-06 > june.txt%n%n",
+    header = "Prints an empty month note to fill in.",
+    description = {
       "",
-      "Prints an empty month note to fill in: a line per day for its spaces, and room for its story."
+      "A line for each day and its spaces, and room below it for the day's story. Keep it as note.txt in the folder of the pictures and it is found by itself.",
+      ""
     })
 final class NoteCommand extends SurroundedCommand {
   @Option(
       names = "--month",
       paramLabel = "2026-06",
-      description = "The month. Default: the one that has just ended, or is about to.")
+      description = "The month. Default: the one that has just ended, or soon will.")
   YearMonth month;
 
   NoteCommand(Surroundings around) {

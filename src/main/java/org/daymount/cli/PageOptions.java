@@ -14,49 +14,58 @@ final class PageOptions {
       names = "--note",
       paramLabel = "FILE",
       description =
-          "The month note: a line per day with its spaces, and its story. Default: note.txt in"
-              + " the first PHOTOS folder, if there is one.")
+          "The month note: for each day its spaces and its story. Default: note.txt in the first"
+              + " PHOTOS folder, if there is one.")
   Path note;
 
   @Option(
       names = "--space",
       paramLabel = "\"4x6\"",
       description =
-          "The space on a page the note says nothing about: 4x6, \"4x6 portrait on mat\", \"two 3x4\".")
+          "What a page holds when the note does not say: 4x6, \"4x6 portrait on mat\", \"two 3x4\"."
+              + " Default: 4x6.")
   String space = "4x6";
 
   @Option(
       names = "--reveal",
       paramLabel = "1/8in",
-      description = "Width of mat left showing on each side.")
+      description = "How wide the mat shows on each side of a picture. Default: 1/8in.")
   Length reveal = CommonPractice.REVEAL;
 
-  @Option(names = "--ppi", paramLabel = "300", description = "Pixels per inch of the sheets.")
+  @Option(
+      names = "--ppi",
+      paramLabel = "300",
+      description = "Pixels per inch of the sheets. Default: 300.")
   Ppi ppi = new Ppi(300);
 
   @Option(
       names = "--min-ppi",
       paramLabel = "200",
-      description = "A picture with fewer pixels per inch is passed over, or printed smaller.")
+      description =
+          "Fewest pixels per inch a picture may print at; one with fewer is passed over, or"
+              + " printed smaller. Default: 200.")
   Ppi minPpi = new Ppi(200);
 
   @Option(
       names = "--sheet",
       paramLabel = "4x6",
-      description = "The print a lab or printer makes: 4x6, 5x7, 6x8, A6, 10x15cm.")
+      description =
+          "Size of the prints the lab or printer makes: 4x6, 5x7, 6x8, A6, 10x15cm. Default: 4x6.")
   PaperSize sheet = PaperSize.inches(4, 6);
 
   @Option(
       names = "--lab-trim",
       paramLabel = "1/16in",
       description =
-          "How much of each edge the lab may lose; pieces keep away from it where they can.")
+          "How much of each edge the lab may trim away; pieces keep clear of it where they can."
+              + " Default: 0.")
   Length labTrim = Length.ZERO;
 
   @Option(
       names = "--paper",
       paramLabel = "letter|a4",
-      description = "Lays sheets.pdf out on a home printer's paper. Default: one page a sheet.")
+      description =
+          "Lays sheets.pdf out on this paper for a printer at home. Default: a page for each sheet.")
   Settings.Paper paper = Settings.Paper.SHEET;
 
   @Option(

@@ -14,31 +14,34 @@ final class PhotoOptions {
   @Parameters(
       paramLabel = "PHOTOS",
       arity = "1..*",
-      description = "Folders (looked through to the bottom) or single picture files.")
+      description = "Folders, with all the folders in them, or single picture files.")
   List<Path> photos = new ArrayList<>();
 
   @Option(
       names = "--month",
       paramLabel = "2026-06",
-      description = "The month of the album. Default: the month with most photos.")
+      description = "The month of the album. Default: the one with most pictures.")
   YearMonth month;
 
   @Option(
       names = "--days",
       paramLabel = "1-30",
-      description = "Only these days of the month: 1-14 or 3,5-9.")
+      description = "Only these days of the month, such as 1-14 or 3,5-9.")
   DayNumbers days;
 
   @Option(
       names = "--day-starts",
       paramLabel = "04:00",
-      description = "A picture taken earlier belongs to the evening before.")
+      description =
+          "A picture taken earlier than this belongs to the evening before. Default: 04:00.")
   DayStart dayStarts = DayStart.FOUR;
 
   @Option(
       names = "--clock",
       paramLabel = "\"MODEL=+1h\"",
-      description = "Sets right a camera whose clock was wrong; may be given several times.")
+      description =
+          "Puts right the times of a camera whose clock was wrong: \"Tarn T4=+1h\", \"Tarn T4=-20m\"."
+              + " May be given several times.")
   List<String> clocks = new ArrayList<>();
 
   @Option(

@@ -14,6 +14,7 @@ import org.daymount.day.DaySettings;
 import org.daymount.ingest.ClockCorrections;
 import org.daymount.ingest.IngestSettings;
 import org.daymount.month.Settings;
+import org.daymount.pipeline.OutputPlace;
 import org.daymount.pipeline.Request;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -37,9 +38,9 @@ final class Requests {
           out.map(List::of).orElseGet(() -> earlierOutput(around)),
           days(photos),
           note(spec, around, pages, folders),
-          out.map(folder -> folder.resolve("choices.json")),
+          new OutputPlace(around.here(), out),
           AlbumDefaults.of(pages.space, pages.reveal),
-          CropSettings.of(pages.ppi, pages.minPpi),
+          new CropSettings(pages.ppi, pages.minPpi, CropSettings.SAFE_EDGE.max(pages.labTrim)),
           ingest(around, photos),
           new Settings(
               photos.dayStarts.at(),

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.daymount.image.Pictures;
+import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
 import org.daymount.month.MonthJson;
 import org.daymount.pipeline.MonthMaker;
@@ -23,11 +24,12 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "sheets",
     mixinStandardHelpOptions = true,
-    header = {
-      "For example: daymount sheets Pictures/June --note june.txt --out June",
+    headerHeading = "For example: daymount sheets Pictures/June --note june.txt --out June%n%n",
+    header = "Makes the prints of a month: the whole job.",
+    description = {
       "",
-      "Sorts the pictures into days, chooses and crops one for every space, and lays them out",
-      "on sheets to print, with a guide for cutting and mounting."
+      "Sorts the pictures into days, chooses and crops one for every space, and lays them out on sheets to print, with a guide for cutting and mounting.",
+      ""
     },
     sortOptions = false)
 final class SheetsCommand extends SurroundedCommand {
@@ -37,7 +39,9 @@ final class SheetsCommand extends SurroundedCommand {
   @Option(
       names = {"-o", "--out"},
       paramLabel = "DIR",
-      description = "Where everything is written. Default: daymount- and the month, here.")
+      description =
+          "The folder everything is written to. Default: one named after the month, such as"
+              + " daymount-2026-06, in the folder you are in.")
   Path out;
 
   @Mixin PageOptions pages;
@@ -49,8 +53,15 @@ final class SheetsCommand extends SurroundedCommand {
 
   @Option(
       names = "--force",
-      description = "Replaces files in --out even if they were not made by daymount.")
+      description = "Replaces files in --out even when daymount did not make them.")
   boolean force;
+
+  @Option(
+      names = "--no-cache",
+      description =
+          "Measures every picture again and keeps nothing for the next run in --out's"
+              + " .daymount-cache.")
+  boolean noCache;
 
   @Mixin TalkOptions talk;
 
@@ -64,8 +75,10 @@ final class SheetsCommand extends SurroundedCommand {
     Progress progress =
         talk.quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
     Pictures pictures = new Pictures();
-    Month month = new MonthMaker(pictures, progress).make(request);
+    Optional<Memory> memory = noCache ? Optional.empty() : Optional.of(memory(request));
+    Month month = new MonthMaker(pictures, progress, memory).make(request);
     Told told = new Told(around, talk);
+    memory.ifPresent(m -> m.notes().forEach(told::note));
     told.warnings(month);
     if (talk.strict && told.anyWarning(month)) {
       around
@@ -74,12 +87,13 @@ final class SheetsCommand extends SurroundedCommand {
       return ExitCode.FAILED;
     }
     MonthJson json = new MonthJson(Version.tool());
-    Path folder = out == null ? Path.of("daymount-" + month.month()) : out;
+    Path folder = request.out().name(month.month());
     List<String> changed = List.of();
     if (!dryRun) {
       changed =
           new MonthWriter(pictures, json, progress)
-              .write(month, around.here().resolve(folder), force, request.jobs());
+              .write(month, request.out().folder(month.month()), force, request.jobs());
+      memory.ifPresent(m -> keep(m, folder, told));
     }
     if (talk.json) {
       around.out().print(new String(json.write(month), StandardCharsets.UTF_8));
@@ -87,6 +101,25 @@ final class SheetsCommand extends SurroundedCommand {
       summary(around.out(), month, folder, changed);
     }
     return told.anyUnusable(month) ? ExitCode.SOME_PHOTOS_UNUSABLE : ExitCode.DONE;
+  }
+
+  /** Of the folder named, or of all that runs without --out have left here. */
+  private Memory memory(Request request) {
+    List<Path> files =
+        request.leaveOut().stream()
+            .map(folder -> around.here().resolve(folder).resolve(Memory.FILE))
+            .toList();
+    return Memory.read(files, Version.withJava());
+  }
+
+  /** Only time is lost when it cannot be written. */
+  private void keep(Memory memory, Path folder, Told told) {
+    try {
+      memory.write(around.here().resolve(folder).resolve(Memory.FILE));
+    } catch (IOException e) {
+      told.note(
+          "what was measured could not be kept in " + folder + "; the next run measures it again");
+    }
   }
 
   private void summary(PrintWriter print, Month month, Path folder, List<String> changed) {
@@ -100,16 +133,20 @@ final class SheetsCommand extends SurroundedCommand {
     } else {
       print.println("written to " + folder + " (" + changed.size() + " files new or changed):");
     }
-    print.println("  " + folder.resolve("index.html") + "   the month at a glance: open it first");
-    print.println(
-        "  "
-            + folder.resolve("sheets")
-            + "       "
-            + month.sheets().size()
-            + " pictures for a lab or printer");
-    print.println("  " + folder.resolve("sheets.pdf") + "   the same at true size");
-    print.println(
-        "  " + folder.resolve("guide.pdf") + "    how to cut and mount them, and what is missing");
-    print.println("  " + folder.resolve("month.json") + "   everything as data");
+    int sheets = month.sheets().size();
+    place(print, folder, "index.html", "the month at a glance: open it first");
+    place(
+        print,
+        folder,
+        "sheets",
+        sheets + (sheets == 1 ? " picture" : " pictures") + " for a lab or printer");
+    place(print, folder, "sheets.pdf", "the same at true size");
+    place(print, folder, "guide.pdf", "how to cut and mount them, and what is missing");
+    place(print, folder, "month.json", "everything as data");
+  }
+
+  private static void place(PrintWriter print, Path folder, String name, String what) {
+    String padding = " ".repeat("index.html".length() - name.length() + 3);
+    print.println("  " + folder.resolve(name) + padding + what);
   }
 }

@@ -1,25 +1,33 @@
 package org.daymount.cli;
 
+import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** How much is said, and how. */
+/** How much is said, and how, and what the process ends with. */
+@Command(
+    exitCodeListHeading = ExitCode.HEADING,
+    exitCodeList = {ExitCode.IS_DONE, ExitCode.IS_FAILED, ExitCode.IS_WRONG, ExitCode.IS_SOME_LEFT})
 final class TalkOptions {
-  @Option(names = "--json", description = "month.json on standard output.")
+  @Option(
+      names = "--json",
+      description = "Prints the result as data (as in month.json) to standard output.")
   boolean json;
 
   @Option(
       names = {"-q", "--quiet"},
-      description = "Only errors, and files that could not be used.")
+      description = "Says only errors, and which files could not be used.")
   boolean quiet;
 
   @Option(
       names = {"-v", "--verbose"},
-      description = "Everything that was noticed, and the whole story of an error.")
+      description = "Names every file that was left out, and tells the whole story of an error.")
   boolean verbose;
 
-  @Option(names = "--no-color", description = "No colour at a terminal.")
+  @Option(names = "--no-color", description = "No colour at the terminal, not even in the help.")
   boolean noColor;
 
-  @Option(names = "--strict", description = "Any warning ends the run with exit code 1.")
+  @Option(
+      names = "--strict",
+      description = "Takes any warning for a failure: nothing is written, exit code 1.")
   boolean strict;
 }

@@ -20,6 +20,7 @@ final class Told {
       Set.of(
           Problem.Kind.OTHER_MONTH.code(),
           Problem.Kind.OTHER_DAYS.code(),
+          Problem.Kind.NOT_WANTED.code(),
           Problem.Kind.COPY.code(),
           Problem.Kind.SMALLER_COPY.code(),
           Problem.Kind.SCREENSHOT.code(),
@@ -58,6 +59,13 @@ final class Told {
       counted.forEach((code, list) -> err.println(counted(code, list)));
     }
     err.flush();
+  }
+
+  void note(String text) {
+    if (!talk.quiet) {
+      err.println("note: " + OneLine.of(text));
+      err.flush();
+    }
   }
 
   boolean anyWarning(Month month) {
@@ -120,20 +128,23 @@ final class Told {
   private static String line(Warning warning) {
     StringBuilder line = new StringBuilder();
     line.append(warning.file().isPresent() && !isUsed(warning) ? "left out: " : "note: ");
-    warning.file().ifPresent(file -> line.append(OneLine.of(file.name())).append(": "));
+    warning.file().ifPresent(file -> line.append(OneLine.of(file.name())).append(' '));
     warning.day().ifPresent(day -> line.append(day).append(": "));
     return line.append(OneLine.of(warning.text())).toString();
   }
 
   private static String counted(String code, List<Warning> list) {
+    boolean one = list.size() == 1;
     String what =
         switch (code) {
-          case "other-month" -> "of other months";
+          case "other-month" -> one ? "of another month" : "of other months";
+          case "not-wanted" -> "that you left out";
           case "other-days" -> "of other days";
-          case "copy" -> "the same as another file";
-          case "smaller-copy" -> "smaller copies of another picture";
-          case "screenshot" -> "pictures of a screen";
-          default -> "videos";
+          case "copy" -> one ? "copy of another file" : "copies of other files";
+          case "smaller-copy" ->
+              one ? "smaller copy of another picture" : "smaller copies of other pictures";
+          case "screenshot" -> one ? "picture of a screen" : "pictures of a screen";
+          default -> one ? "video" : "videos";
         };
     String first = list.get(0).file().map(file -> OneLine.of(file.name())).orElse("");
     return "left out: "
@@ -142,6 +153,6 @@ final class Told {
         + what
         + " ("
         + first
-        + (list.size() > 1 ? " and others; --verbose names them)" : ")");
+        + (one ? ")" : " and others; --verbose names them)");
   }
 }

@@ -17,6 +17,11 @@ final class Version implements IVersionProvider {
     return "daymount " + properties.getProperty("version");
   }
 
+  /** With the Java it runs on, whose decoders may differ in the last bit from another's. */
+  static String withJava() {
+    return tool() + " on " + System.getProperty("java.vendor") + " Java " + Runtime.version();
+  }
+
   @Override
   public String[] getVersion() {
     return new String[] {tool()};

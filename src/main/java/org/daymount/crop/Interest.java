@@ -6,40 +6,88 @@ import org.daymount.look.SubjectMap;
 import org.daymount.unit.PixelSize;
 
 /**
- * How much of what a picture is about each window of a slide keeps: the subject map and the
- * detectors' boxes, the boxes counting three times as much.
+ * How much of what a picture is about each window of a slide keeps: one third the subject map, two
+ * thirds what the detectors' boxes cover. Where boxes overlap the weightier counts, not their sum:
+ * a crowd seen twice is not worth twice as much.
  */
 final class Interest {
-  private static final double BOXES_TO_MAP = 3;
+  private static final double BOXES_TO_MAP = 2;
+  private static final int CELLS = 96; // along and across the slide; a cell is under 1/60 in
 
   private final Slide slide;
-  private final double[] mapUpTo; // weight of the map's cells along the slide, summed up to each
-  private final List<WeightedBox> boxes;
-  private final double boxMass;
+  private final double[]
+      upTo; // interest of the cells along the slide, summed up to each; ends at 1
 
   Interest(Measures measures, PixelSize picture, Slide slide) {
     this.slide = slide;
-    this.mapUpTo = summed(measures.map(), slide);
-    this.boxes = WeightedBox.all(measures, picture);
-    this.boxMass = boxes.stream().mapToDouble(WeightedBox::mass).sum();
+    double[] map = summed(ofMap(measures.map(), slide));
+    double[] boxes = summed(ofBoxes(WeightedBox.all(measures, picture), slide));
+    this.upTo = new double[CELLS + 1];
+    double boxWeight = boxes[CELLS] > 0 ? BOXES_TO_MAP / (1 + BOXES_TO_MAP) : 0;
+    for (int cell = 0; cell <= CELLS; cell++) {
+      upTo[cell] = (1 - boxWeight) * map[cell] / map[CELLS];
+      if (boxWeight > 0) {
+        upTo[cell] += boxWeight * boxes[cell] / boxes[CELLS];
+      }
+    }
   }
 
-  private static double[] summed(SubjectMap map, Slide slide) {
-    int cells = slide.sideways() ? map.columns() : map.rows();
-    int others = slide.sideways() ? map.rows() : map.columns();
-    double[] sums = new double[cells + 1];
-    for (int cell = 0; cell < cells; cell++) {
-      sums[cell + 1] = sums[cell];
-      for (int other = 0; other < others; other++) {
-        sums[cell + 1] += slide.sideways() ? map.weight(cell, other) : map.weight(other, cell);
-      }
+  private static double[] summed(double[] perCell) {
+    double[] sums = new double[perCell.length + 1];
+    for (int cell = 0; cell < perCell.length; cell++) {
+      sums[cell + 1] = sums[cell] + perCell[cell];
     }
     return sums;
   }
 
+  private static double[] ofMap(SubjectMap map, Slide slide) {
+    int cells = slide.sideways() ? map.columns() : map.rows();
+    int others = slide.sideways() ? map.rows() : map.columns();
+    double[] perCell = new double[CELLS];
+    for (int cell = 0; cell < CELLS; cell++) {
+      int at = cell * cells / CELLS;
+      for (int other = 0; other < others; other++) {
+        perCell[cell] += slide.sideways() ? map.weight(at, other) : map.weight(other, at);
+      }
+    }
+    return perCell;
+  }
+
+  private static double[] ofBoxes(List<WeightedBox> boxes, Slide slide) {
+    double[][] most = new double[CELLS][CELLS];
+    for (WeightedBox box : boxes) {
+      double[] along = covered(slide.along(box.box()), slide.length());
+      double[] across = covered(slide.across(box.box()), slide.across());
+      for (int i = 0; i < CELLS; i++) {
+        for (int j = 0; j < CELLS && along[i] > 0; j++) {
+          most[i][j] = Math.max(most[i][j], box.weight() * along[i] * across[j]);
+        }
+      }
+    }
+    double[] perCell = new double[CELLS];
+    for (int i = 0; i < CELLS; i++) {
+      for (int j = 0; j < CELLS; j++) {
+        perCell[i] += most[i][j];
+      }
+    }
+    return perCell;
+  }
+
+  /** Which share of each cell lies in the extent. */
+  private static double[] covered(Extent extent, int length) {
+    double cell = length / (double) CELLS;
+    double[] shares = new double[CELLS];
+    for (int i = 0; i < CELLS; i++) {
+      double from = Math.max(extent.start(), i * cell);
+      double to = Math.min(extent.end(), (i + 1) * cell);
+      shares[i] = Math.max(0, to - from) / cell;
+    }
+    return shares;
+  }
+
   /** Share of everything of interest that the window at the offset keeps, 0 to 1. */
   double kept(int offset) {
-    return between(offset, offset + slide.window());
+    return to(offset + slide.window()) - to(offset);
   }
 
   /** Where along the slide, in pixels, half of the interest lies before and half after. */
@@ -48,7 +96,7 @@ final class Interest {
     int high = slide.length();
     while (high - low > 1) {
       int mid = (low + high) >>> 1;
-      if (between(0, mid) < 0.5) {
+      if (to(mid) < 0.5) {
         low = mid;
       } else {
         high = mid;
@@ -57,21 +105,9 @@ final class Interest {
     return high;
   }
 
-  private double between(int from, int to) {
-    double inMap = (mapTo(to) - mapTo(from)) / mapUpTo[mapUpTo.length - 1];
-    if (boxMass <= 0) {
-      return inMap;
-    }
-    double inBoxes = 0;
-    for (WeightedBox box : boxes) {
-      inBoxes += box.mass() * slide.along(box.box()).shareIn(from, to);
-    }
-    return (inMap + BOXES_TO_MAP * inBoxes / boxMass) / (1 + BOXES_TO_MAP);
-  }
-
-  private double mapTo(int position) {
-    double cell = position * (mapUpTo.length - 1.0) / slide.length();
-    int whole = Math.min(mapUpTo.length - 2, (int) cell);
-    return mapUpTo[whole] + (cell - whole) * (mapUpTo[whole + 1] - mapUpTo[whole]);
+  private double to(int position) {
+    double cell = position * (double) CELLS / slide.length();
+    int whole = Math.min(CELLS - 1, (int) cell);
+    return upTo[whole] + (cell - whole) * (upTo[whole + 1] - upTo[whole]);
   }
 }

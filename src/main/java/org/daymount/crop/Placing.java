@@ -11,16 +11,18 @@ import org.daymount.unit.PixelSize;
 
 /**
  * Where the largest window of a piece's shape goes. What has to be inside narrows the offsets in
- * turn: faces, air above them, the subjects by weight; each only as far as those before it allow.
- * Among the offsets left the one that keeps most of the interest wins, and among those that keep as
- * much, the one that puts its middle on a third or the centre.
+ * turn: faces, then the main subject, then air above heads where it costs next to nothing; each
+ * only as far as those before it allow. Among the offsets left the one that keeps most of the
+ * interest wins, and among those that keep as much, the one that puts its middle on a third or the
+ * centre.
  */
 final class Placing {
   /** Faces at least this sure are never cut; low, because cutting one costs more than a border. */
   static final double PROTECTED_FACE = 0.3;
 
   private static final double SURE_SUBJECT = 0.5;
-  private static final double AS_MUCH = 0.002; // of all interest
+  private static final double AS_MUCH = 0.0002; // of all interest; a tie to the eye
+  private static final double AIR_MAY_COST = 0.02; // of all interest
   private static final double LOPSIDED = 0.1; // a tenth as bad as a middle that is off
   private static final int STEPS = 2000; // offsets tried at most, evenly spread
 
@@ -52,29 +54,39 @@ final class Placing {
       all &= narrower.isPresent();
       allowed = narrower.orElse(allowed);
     }
+    this.holdsFaces = all;
+    Offsets withFaces = allowed;
+    Offsets withMain =
+        main().flatMap(box -> withFaces.holding(slide.along(box.box()), slide)).orElse(withFaces);
+    Offsets withAir = withMain;
     boolean air = true;
     for (Face face : faces) {
-      Optional<Offsets> narrower = allowed.holding(slide.along(room.liked(face)), slide);
+      Optional<Offsets> narrower = withAir.holding(slide.along(room.liked(face)), slide);
       air &= narrower.isPresent();
-      allowed = narrower.orElse(allowed);
+      withAir = narrower.orElse(withAir);
     }
-    for (WeightedBox box : sure) {
-      allowed = allowed.holding(slide.along(box.box()), slide).orElse(allowed);
+    boolean airIsCheap = mostKept(withAir) >= mostKept(withMain) - AIR_MAY_COST;
+    this.hasAir = air && airIsCheap;
+    this.offset = best(airIsCheap ? withAir : withMain);
+  }
+
+  private double mostKept(Offsets allowed) {
+    double most = 0;
+    for (int at = allowed.first(); at <= allowed.last(); at += step(allowed)) {
+      most = Math.max(most, interest.kept(at));
     }
-    this.holdsFaces = all;
-    this.hasAir = air;
-    this.offset = best(allowed);
+    return most;
+  }
+
+  private static int step(Offsets allowed) {
+    return Math.max(1, (allowed.last() - allowed.first()) / STEPS);
   }
 
   private int best(Offsets allowed) {
-    int step = Math.max(1, (allowed.last() - allowed.first()) / STEPS);
-    double most = 0;
-    for (int at = allowed.first(); at <= allowed.last(); at += step) {
-      most = Math.max(most, interest.kept(at));
-    }
+    double most = mostKept(allowed);
     int best = allowed.first();
     double least = Double.POSITIVE_INFINITY;
-    for (int at = allowed.first(); at <= allowed.last(); at += step) {
+    for (int at = allowed.first(); at <= allowed.last(); at += step(allowed)) {
       if (interest.kept(at) >= most - AS_MUCH) {
         double off = offBalance(at);
         if (off < least) {

@@ -40,4 +40,9 @@ record Slide(boolean sideways, int length, int window, int across) {
   Extent along(PixelBox box) {
     return sideways ? new Extent(box.x(), box.right()) : new Extent(box.y(), box.bottom());
   }
+
+  /** The extent of a box along the other axis. */
+  Extent across(PixelBox box) {
+    return sideways ? new Extent(box.y(), box.bottom()) : new Extent(box.x(), box.right());
+  }
 }

@@ -15,11 +15,11 @@ import org.daymount.unit.PixelSize;
  * the middle counts more.
  *
  * @param weight confidence x square root of its share of the picture x a Gaussian around the middle
- *     (sigma 0.35 of each side)
+ *     (sigma 0.8 of each side)
  */
 record WeightedBox(Subject subject, PixelBox box, double weight) {
-  private static final double MIDDLE_SIGMA = 0.35;
-  private static final Set<String> THINGS_TO_SIT_AT = Set.of("bench", "dining table");
+  private static final double MIDDLE_SIGMA = 0.8;
+  private static final Set<String> THINGS_TO_SIT_AT = Set.of("bench", "table");
   private static final double SITTING_AT = 0.3; // people are photographed at them, not they
 
   /** Heaviest first. A face that no person's box holds stands for the person below it. */
@@ -55,10 +55,5 @@ record WeightedBox(Subject subject, PixelBox box, double weight) {
     double weight = subject.confidence() * Math.sqrt(share) * Math.exp(-(x * x + y * y) / 2);
     return new WeightedBox(
         subject, box, THINGS_TO_SIT_AT.contains(subject.what()) ? SITTING_AT * weight : weight);
-  }
-
-  /** What the box adds to a picture's interest when its weight lies on each of its pixels. */
-  double mass() {
-    return weight * box.area();
   }
 }

@@ -58,6 +58,25 @@ final class FileBytes implements Closeable {
     return window[(int) (position - windowStart)] & 0xff;
   }
 
+  /**
+   * Where the next byte of that value is, from {@code position} on.
+   *
+   * @throws EOFException when there is none
+   */
+  long find(int value, long position) throws IOException {
+    byte wanted = (byte) value;
+    long at = position;
+    while (true) {
+      u8(at); // brings the window there
+      for (int i = (int) (at - windowStart); i < windowLength; i++) {
+        if (window[i] == wanted) {
+          return windowStart + i;
+        }
+      }
+      at = windowStart + windowLength;
+    }
+  }
+
   int u16(long position, boolean bigEndian) throws IOException {
     int first = u8(position);
     int second = u8(position + 1);

@@ -34,9 +34,7 @@ final class JpegMarkers {
       return false;
     }
     do {
-      while (bytes.u8(position) != 0xff) {
-        position++;
-      }
+      position = bytes.find(0xff, position);
       while (bytes.u8(position) == 0xff) {
         position++;
       }

@@ -44,7 +44,7 @@ final class Lanczos {
         filterRow(next, window[next % window.length]);
       }
       filterColumns(y, window, row);
-      result.setRGB(0, y, row.length, 1, row, 0, row.length);
+      result.getRaster().setDataElements(0, y, row.length, 1, row);
     }
     return result;
   }

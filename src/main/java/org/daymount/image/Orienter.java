@@ -18,8 +18,7 @@ public final class Orienter {
     PixelSize size = orientation.upright(storedSize);
     BufferedImage upright =
         new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_INT_RGB);
-    int[] rgb =
-        stored.getRGB(0, 0, storedSize.width(), storedSize.height(), null, 0, storedSize.width());
+    int[] rgb = pixels(stored);
     int[] turned = new int[size.width()];
     for (int y = 0; y < size.height(); y++) {
       int from = storedIndex(0, y, size, orientation, storedSize.width());
@@ -28,9 +27,17 @@ public final class Orienter {
       for (int x = 0; x < turned.length; x++) {
         turned[x] = rgb[from + x * step];
       }
-      upright.setRGB(0, y, turned.length, 1, turned, 0, turned.length);
+      upright.getRaster().setDataElements(0, y, turned.length, 1, turned);
     }
     return upright;
+  }
+
+  private static int[] pixels(BufferedImage picture) {
+    int width = picture.getWidth();
+    int height = picture.getHeight();
+    return picture.getType() == BufferedImage.TYPE_INT_RGB
+        ? (int[]) picture.getRaster().getDataElements(0, 0, width, height, null)
+        : picture.getRGB(0, 0, width, height, null, 0, width);
   }
 
   private static int storedIndex(

@@ -4,6 +4,7 @@ import java.awt.image.BufferedImage;
 import java.io.EOFException;
 import java.io.IOException;
 import java.util.Locale;
+import java.util.Optional;
 import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFormat;
@@ -25,13 +26,29 @@ import org.daymount.unit.PixelSize;
  * files have to be compared with the length in their header before they come here.
  */
 public final class Pictures {
+  /** What turns a file into an upright picture, or stumbles over it. */
+  @FunctionalInterface
+  private interface Decoding {
+    BufferedImage run() throws IOException;
+  }
+
   /**
-   * The whole picture with a long edge of at most {@code longEdge} pixels; never enlarged.
+   * The whole picture with a long edge of at most {@code longEdge} pixels; never enlarged. For
+   * looking at, not for printing: a JPEG much larger than that is decoded at a half, a quarter or
+   * an eighth, where each pixel is the mean of those it stands for, and filtered from there.
    *
    * @return of the size {@code photo.size().within(longEdge)}
    */
   public BufferedImage whole(Photo photo, int longEdge) throws UnusablePicture {
-    return part(photo, photo.size().whole(), photo.size().within(longEdge));
+    PixelSize target = photo.size().within(longEdge);
+    return decoded(
+        photo,
+        () -> {
+          Optional<BufferedImage> reduced = reduced(photo, target);
+          return reduced.isPresent()
+              ? reduced.get()
+              : anyFormat(photo, photo.size().whole(), target);
+        });
   }
 
   /**
@@ -47,8 +64,12 @@ public final class Pictures {
     if (!photo.size().whole().contains(window)) {
       throw new IllegalArgumentException(window + " is not inside a picture of " + photo.size());
     }
+    return decoded(photo, () -> anyFormat(photo, window, target));
+  }
+
+  private static BufferedImage decoded(Photo photo, Decoding decoding) throws UnusablePicture {
     try {
-      return isHeif(photo) ? heif(photo, window, target) : upright(photo, window, target);
+      return decoding.run();
     } catch (UnusablePicture e) {
       throw e;
     } catch (IOException | RuntimeException e) {
@@ -69,6 +90,11 @@ public final class Pictures {
     }
   }
 
+  private static BufferedImage anyFormat(Photo photo, PixelBox window, PixelSize target)
+      throws IOException {
+    return isHeif(photo) ? heif(photo, window, target) : upright(photo, window, target);
+  }
+
   private static boolean isHeif(Photo photo) {
     return photo.format() == PhotoFormat.HEIF || photo.format() == PhotoFormat.AVIF;
   }
@@ -82,6 +108,43 @@ public final class Pictures {
     try (HeifConverter.Converted converted = HeifConverter.convert(photo)) {
       return upright(converted.photo(), window, target);
     }
+  }
+
+  private static Optional<BufferedImage> reduced(Photo photo, PixelSize target) throws IOException {
+    if (photo.format() != PhotoFormat.JPEG) {
+      return Optional.empty();
+    }
+    Orientation orientation = photo.orientation();
+    PixelSize stored = orientation.stored(photo.size());
+    Optional<ReducedReader.Reduced> read =
+        ReducedReader.read(photo.file().path(), stored, target.longEdge());
+    if (read.isEmpty()) {
+      return Optional.empty();
+    }
+    ReducedReader.Reduced reduced = read.get();
+    if (reduced.isCutOff()) {
+      throw new UnusablePicture(Problem.Kind.CUT_OFF, cutOff(photo));
+    }
+    PixelSize storedTarget = orientation.stored(target);
+    BufferedImage resampled =
+        Lanczos.resample(
+            new SrgbRows(reduced.pixels()),
+            taps(
+                reduced.pixels().getWidth(),
+                stored.width(),
+                reduced.reduction(),
+                storedTarget.width()),
+            taps(
+                reduced.pixels().getHeight(),
+                stored.height(),
+                reduced.reduction(),
+                storedTarget.height()));
+    return Optional.of(Orienter.upright(resampled, orientation));
+  }
+
+  /** The last pixel may stand for fewer stored ones, so the picture ends inside of it. */
+  private static LanczosTaps taps(int pixels, int stored, int reduction, int target) {
+    return new LanczosTaps(pixels, 0, stored / (double) reduction, target);
   }
 
   private static BufferedImage upright(Photo photo, PixelBox window, PixelSize target)

@@ -29,12 +29,15 @@ final class SrgbRows {
   private final ColorConvertOp toSrgb = new ColorConvertOp(null);
   private final Optional<MatrixConversion> matrix;
   private boolean profileRefused;
+  private final boolean isThreeBytes;
+  private byte[] bytes;
   private BufferedImage band;
   private int bandTop;
 
   SrgbRows(BufferedImage decoded) {
     this.decoded = decoded;
     ColorSpace space = decoded.getColorModel().getColorSpace();
+    this.isThreeBytes = isThreeBytes(decoded.getColorModel());
     this.foreign = !space.isCS_sRGB() && space != ColorSpace.getInstance(ColorSpace.CS_GRAY);
     this.matrix = foreign ? matrix(decoded.getColorModel()) : Optional.empty();
   }
@@ -87,8 +90,10 @@ final class SrgbRows {
         return;
       }
     }
-    band.getRGB(0, y - bandTop, width(), 1, rgb, 0, width());
-    layOnWhite(rgb);
+    band.getRaster().getDataElements(0, y - bandTop, width(), 1, rgb);
+    if (band.getType() == BufferedImage.TYPE_INT_ARGB) {
+      layOnWhite(rgb);
+    }
   }
 
   private BufferedImage converted(int top, int rows) {
@@ -102,11 +107,31 @@ final class SrgbRows {
 
   private void readAsCoded(int y, int[] rgb) {
     ColorModel model = decoded.getColorModel();
-    if (model instanceof ComponentColorModel && isWhole(model.getTransferType())) {
+    if (decoded.getType() == BufferedImage.TYPE_INT_RGB) {
+      decoded.getRaster().getDataElements(0, y, width(), 1, rgb);
+    } else if (isThreeBytes) {
+      readThreeBytes(y, rgb);
+    } else if (model instanceof ComponentColorModel && isWhole(model.getTransferType())) {
       readComponents(y, rgb);
     } else {
       decoded.getRGB(0, y, width(), 1, rgb, 0, width());
       layOnWhite(rgb);
+    }
+  }
+
+  private static boolean isThreeBytes(ColorModel model) {
+    return model instanceof ComponentColorModel
+        && model.getTransferType() == DataBuffer.TYPE_BYTE
+        && model.getNumComponents() == 3
+        && model.getNumColorComponents() == 3
+        && model.getPixelSize() == 3 * Byte.SIZE;
+  }
+
+  /** What nearly every decoded photo is. */
+  private void readThreeBytes(int y, int[] rgb) {
+    bytes = (byte[]) decoded.getRaster().getDataElements(0, y, width(), 1, bytes);
+    for (int x = 0, at = 0; x < rgb.length; x++, at += 3) {
+      rgb[x] = (bytes[at] & 0xff) << 16 | (bytes[at + 1] & 0xff) << 8 | bytes[at + 2] & 0xff;
     }
   }
 

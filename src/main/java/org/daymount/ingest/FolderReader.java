@@ -21,6 +21,18 @@ import org.daymount.problem.Problem;
  * never ends the run.
  */
 public final class FolderReader {
+  private final KnownContents known;
+
+  public FolderReader() {
+    this(KnownContents.NONE);
+  }
+
+  /**
+   * @param known files of earlier runs, which are not read to their end again
+   */
+  public FolderReader(KnownContents known) {
+    this.known = known;
+  }
 
   /** As {@link #list(List, List)} with nothing to leave out. */
   public Listing list(List<Path> photosArguments) {
@@ -45,7 +57,7 @@ public final class FolderReader {
    * @throws CancellationException when the calling thread is interrupted
    */
   public Ingested read(Listing listing, IngestSettings settings, int jobs, Runnable eachDone) {
-    PhotoReader reader = new PhotoReader(settings);
+    PhotoReader reader = new PhotoReader(settings, known);
     List<PhotoReader.Outcome> outcomes = readAll(listing.pictures(), reader, jobs, eachDone);
     List<Photo> photos = new ArrayList<>();
     List<Photo> unusable = new ArrayList<>();

@@ -43,17 +43,30 @@ final class PhotoReader {
   private final PictureHeaders headers = new PictureHeaders();
   private final Completeness completeness = new Completeness();
   private final ColourCheck colours = new ColourCheck();
+  private final KnownContents known;
 
   PhotoReader(IngestSettings settings) {
+    this(settings, KnownContents.NONE);
+  }
+
+  PhotoReader(IngestSettings settings, KnownContents known) {
     this.settings = settings;
+    this.known = known;
     this.taken = new TakenRules(settings);
   }
 
   Outcome read(PhotoFile file) {
     try {
       PictureHeader header = headers.stated(file.path());
-      Photo photo = photo(file, header);
-      Optional<Problem> problem = whyUnusable(photo, header);
+      BasicFileAttributes attributes = Files.readAttributes(file.path(), BasicFileAttributes.class);
+      FileContent content =
+          known.content(
+              file.path(),
+              attributes.size(),
+              attributes.lastModifiedTime(),
+              () -> content(file.path(), header));
+      Photo photo = photo(file, header, attributes, content);
+      Optional<Problem> problem = whyUnusable(photo, header, content);
       return new Outcome(
           Optional.of(photo), problem, problem.isPresent() ? Optional.empty() : remark(photo));
     } catch (UnusablePicture e) {
@@ -67,10 +80,10 @@ final class PhotoReader {
     }
   }
 
-  private Photo photo(PhotoFile file, PictureHeader header) throws IOException {
-    Path path = file.path();
-    BasicFileAttributes attributes = Files.readAttributes(path, BasicFileAttributes.class);
-    Tags tags = tagReader.read(path, header.format());
+  private Photo photo(
+      PhotoFile file, PictureHeader header, BasicFileAttributes attributes, FileContent content)
+      throws IOException {
+    Tags tags = tagReader.read(file.path(), header.format());
     Optional<Orientation> told = orientation(header, tags);
     Orientation orientation = told.orElse(Orientation.TOP_LEFT);
     LocalDateTime fileTime =
@@ -79,7 +92,7 @@ final class PhotoReader {
     return new Photo(
         file,
         attributes.size(),
-        sha256(path),
+        content.sha256(),
         header.format(),
         upright,
         orientation,
@@ -95,10 +108,22 @@ final class PhotoReader {
         .map(why -> new Problem(photo.file(), Problem.Kind.COLOUR_PROFILE_IGNORED, why));
   }
 
-  private Optional<Problem> whyUnusable(Photo photo, PictureHeader header) {
+  private FileContent content(Path path, PictureHeader header) throws IOException {
+    String sum = sha256(path);
+    try {
+      completeness.check(path, header.format());
+      return FileContent.whole(sum);
+    } catch (UnusablePicture e) {
+      return new FileContent(sum, Optional.of(e.kind()), e.getMessage());
+    }
+  }
+
+  private Optional<Problem> whyUnusable(Photo photo, PictureHeader header, FileContent content) {
     try {
       headers.refuseIfTooLarge(header, photo.bytes());
-      completeness.check(photo.file().path(), header.format());
+      if (content.damage().isPresent()) {
+        throw new UnusablePicture(content.damage().get(), content.damageText());
+      }
       refuseIfNotReadable(header.format());
       return Optional.empty();
     } catch (UnusablePicture e) {

@@ -3,6 +3,7 @@ package org.daymount.look;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -22,14 +23,27 @@ public final class Looker {
   }
 
   private final Source source;
+  private final Remembered remembered;
   private final Measurer measurer = new Measurer();
 
   public Looker(Pictures pictures) {
-    this(pictures::whole);
+    this(pictures, Remembered.NOTHING);
+  }
+
+  /**
+   * @param remembered photos of earlier runs, which are not decoded again
+   */
+  public Looker(Pictures pictures, Remembered remembered) {
+    this(pictures::whole, remembered);
   }
 
   Looker(Source source) {
+    this(source, Remembered.NOTHING);
+  }
+
+  Looker(Source source, Remembered remembered) {
     this.source = source;
+    this.remembered = remembered;
   }
 
   /**
@@ -69,6 +83,10 @@ public final class Looker {
   private record Failed(Problem problem) implements Outcome {}
 
   private Outcome look(Photo photo) {
+    Optional<Measures> known = remembered.firstLook(photo);
+    if (known.isPresent()) {
+      return new Done(new Looked(photo, known.get()));
+    }
     BufferedImage picture;
     try {
       picture = source.whole(photo, Measurer.WORKING_EDGE);
@@ -81,7 +99,9 @@ public final class Looker {
               Problem.Kind.UNREADABLE,
               "cannot be decoded (" + e + "); open and save it again in another program"));
     }
-    return new Done(new Looked(photo, measurer.measure(picture)));
+    Measures measures = measurer.measure(picture);
+    remembered.keepFirstLook(photo, measures);
+    return new Done(new Looked(photo, measures));
   }
 
   private static LookResult collected(List<Future<Outcome>> outcomes) {

@@ -2,6 +2,7 @@ package org.daymount.look;
 
 import java.util.List;
 import java.util.Optional;
+import org.daymount.unit.PixelSize;
 
 /**
  * What was measured in the pixels of one photo.
@@ -28,6 +29,22 @@ public record Measures(
       faces = List.copyOf(faces);
       subjects = List.copyOf(subjects);
     }
+
+    private CloseLook turned(PixelSize picture, int quarterTurns) {
+      return new CloseLook(
+          faces.stream()
+              .map(face -> new Face(face.box().turned(picture, quarterTurns), face.confidence()))
+              .toList(),
+          subjects.stream()
+              .map(
+                  subject ->
+                      new Subject(
+                          subject.box().turned(picture, quarterTurns),
+                          subject.what(),
+                          subject.confidence()))
+              .toList(),
+          sharpnessThere);
+    }
   }
 
   public List<Face> faces() {
@@ -36,6 +53,22 @@ public record Measures(
 
   public List<Subject> subjects() {
     return close.map(CloseLook::subjects).orElse(List.of());
+  }
+
+  /**
+   * Where everything is after the picture was turned clockwise. The fingerprint stays: it is for
+   * comparing pictures as they were taken.
+   *
+   * @param picture its size before
+   */
+  Measures turned(PixelSize picture, int quarterTurns) {
+    return new Measures(
+        sharpness,
+        clarity,
+        exposure,
+        fingerprint,
+        map.turned(quarterTurns),
+        close.map(look -> look.turned(picture, quarterTurns)));
   }
 
   public Measures withClose(CloseLook look) {

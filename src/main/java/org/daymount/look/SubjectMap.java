@@ -1,6 +1,7 @@
 package org.daymount.look;
 
 import java.util.Arrays;
+import org.daymount.unit.PixelSize;
 
 /**
  * How much each part of a picture matters, on a coarse grid laid over the upright picture; row by
@@ -31,6 +32,27 @@ public final class SubjectMap {
     }
   }
 
+  private SubjectMap(float[] shares, int columns, int rows) {
+    this.columns = columns;
+    this.rows = rows;
+    this.weights = shares;
+  }
+
+  /**
+   * A map as it was, bit for bit.
+   *
+   * @param shares from {@link #shares}
+   */
+  public static SubjectMap ofShares(int columns, int rows, float[] shares) {
+    new SubjectMap(columns, rows, shares); // is checked as any other
+    return new SubjectMap(shares.clone(), columns, rows);
+  }
+
+  /** The weights, row by row; they add up to 1. */
+  public float[] shares() {
+    return weights.clone();
+  }
+
   public static SubjectMap even(int columns, int rows) {
     return new SubjectMap(columns, rows, new float[columns * rows]);
   }
@@ -45,6 +67,31 @@ public final class SubjectMap {
 
   public double weight(int column, int row) {
     return weights[row * columns + column];
+  }
+
+  /** As it lies after the picture was turned a quarter clockwise. */
+  private SubjectMap turnedOnce() {
+    float[] turned = new float[weights.length];
+    for (int row = 0; row < rows; row++) {
+      for (int column = 0; column < columns; column++) {
+        turned[column * rows + rows - 1 - row] = weights[row * columns + column];
+      }
+    }
+    return new SubjectMap(rows, columns, turned);
+  }
+
+  SubjectMap turned(int quarterTurns) {
+    SubjectMap turned = this;
+    for (int i = 0; i < (quarterTurns & 3); i++) {
+      turned = turned.turnedOnce();
+    }
+    return turned;
+  }
+
+  /** The weight of the cell that holds a pixel of the whole picture at the given size. */
+  double weightAt(int x, int y, PixelSize picture) {
+    return weight(
+        (int) ((long) x * columns / picture.width()), (int) ((long) y * rows / picture.height()));
   }
 
   @Override

@@ -7,10 +7,14 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.daymount.album.Space;
 import org.daymount.crop.Crop;
+import org.daymount.photo.Orientation;
+import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.pick.Candidate;
 import org.daymount.pick.Score;
@@ -43,7 +47,7 @@ public final class MonthJson {
     root.put("month", month.month().toString());
     root.set("settings", settings(month.settings()));
     root.set("photos", photos(month.photos()));
-    root.set("days", days(month.days(), true));
+    root.set("days", days(month.days(), orientations(month.photos()), true));
     root.set("sheets", sheets(month.sheets()));
     root.set("warnings", warnings(month.warnings()));
     return bytes(root);
@@ -62,7 +66,7 @@ public final class MonthJson {
     ObjectNode root = head();
     root.put("month", month);
     root.set("photos", photos(photos));
-    root.set("days", days(days, false));
+    root.set("days", days(days, Map.of(), false));
     root.set("warnings", warnings(warnings));
     return bytes(root);
   }
@@ -103,7 +107,8 @@ public final class MonthJson {
     return list;
   }
 
-  private static ArrayNode days(List<MonthDay> days, boolean withSpaces) {
+  private static ArrayNode days(
+      List<MonthDay> days, Map<PhotoFile, Orientation> asTagged, boolean withSpaces) {
     ArrayNode list = NODES.arrayNode();
     for (MonthDay day : days) {
       ObjectNode node = list.addObject();
@@ -112,13 +117,13 @@ public final class MonthJson {
       node.put("story", day.story().orElse(null));
       if (withSpaces) {
         ArrayNode spaces = node.putArray("spaces");
-        day.spaces().forEach(space -> spaces.add(space(space)));
+        day.spaces().forEach(space -> spaces.add(space(space, asTagged)));
       }
     }
     return list;
   }
 
-  private static ObjectNode space(MonthSpace monthSpace) {
+  private static ObjectNode space(MonthSpace monthSpace, Map<PhotoFile, Orientation> asTagged) {
     SpacePick pick = monthSpace.pick();
     Space space = pick.space();
     Optional<Candidate> hero = pick.hero();
@@ -136,7 +141,12 @@ public final class MonthJson {
     node.set("reasons", texts(pick.reasons()));
     if (hero.isPresent()) {
       Crop crop = hero.get().crop();
-      node.set("crop", box(crop.window()));
+      Photo seen = hero.get().looked().photo();
+      int turns =
+          seen.orientation()
+              .quarterTurnsFrom(asTagged.getOrDefault(seen.file(), seen.orientation()));
+      node.set("crop", box(crop.window().turned(seen.size(), -turns)));
+      node.put("quarterTurns", turns);
       node.put("ppi", rounded(crop.ppi().value()));
       node.put("fit", crop.fit().word());
       node.put("pieceWidth", inches(crop.piece().width()));
@@ -160,6 +170,15 @@ public final class MonthJson {
       other.set("reasons", texts(candidate.reasons()));
     }
     return node;
+  }
+
+  /** How each photo lies by its own tag: a hero that lies otherwise was turned by the person. */
+  private static Map<PhotoFile, Orientation> orientations(List<MonthPhoto> photos) {
+    Map<PhotoFile, Orientation> asTagged = new HashMap<>();
+    for (MonthPhoto photo : photos) {
+      photo.photo().ifPresent(known -> asTagged.put(photo.file(), known.orientation()));
+    }
+    return asTagged;
   }
 
   private static ObjectNode scoreParts(Score score) {

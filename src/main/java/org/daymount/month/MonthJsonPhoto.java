@@ -3,6 +3,7 @@ package org.daymount.month;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import org.daymount.look.Face;
@@ -45,7 +46,10 @@ final class MonthJsonPhoto {
   private static String takenAt(Taken taken) {
     return taken
         .local()
-        .map(local -> local + taken.offset().map(Object::toString).orElse(""))
+        .map(
+            local ->
+                DateTimeFormatter.ISO_LOCAL_DATE_TIME.format(local)
+                    + taken.offset().map(Object::toString).orElse(""))
         .orElse(null);
   }
 

@@ -45,7 +45,8 @@ public final class IndexPage {
         .raw("<input type=\"checkbox\" id=\"found\"><header>\n")
         .element("h1", "", title);
     page.raw("\n<p class=\"sum\">").text(summary(month)).raw("</p>\n");
-    page.raw("<nav><a href=\"#days\">Days</a> <a href=\"#sheets\">Sheets</a> ")
+    page.raw("<nav><a href=\"#days\">Days</a> <a href=\"#sheets\">Cutting</a> ")
+        .raw("<a href=\"#mount\">Mounting</a> ")
         .raw("<a href=\"#left\">Left out</a> ")
         .raw("<label for=\"found\">Show what was found in the pictures</label></nav>\n</header>\n");
     new MonthGlance(strip).write(page, month);

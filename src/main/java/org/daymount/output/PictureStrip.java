@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.daymount.image.Pictures;
 import org.daymount.image.Previews;
+import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.problem.UnusablePicture;
@@ -17,7 +18,7 @@ final class PictureStrip {
   private final Pictures pictures;
   private final Map<Key, Optional<String>> made = new ConcurrentHashMap<>();
 
-  private record Key(PhotoFile file, int longEdge) {}
+  private record Key(PhotoFile file, Orientation orientation, int longEdge) {}
 
   PictureStrip(Pictures pictures) {
     this.pictures = pictures;
@@ -25,7 +26,8 @@ final class PictureStrip {
 
   /** Empty when the photo can no longer be read. */
   Optional<String> dataAddress(Photo photo, int longEdge) {
-    return made.computeIfAbsent(new Key(photo.file(), longEdge), key -> make(photo, longEdge));
+    return made.computeIfAbsent(
+        new Key(photo.file(), photo.orientation(), longEdge), key -> make(photo, longEdge));
   }
 
   private Optional<String> make(Photo photo, int longEdge) {

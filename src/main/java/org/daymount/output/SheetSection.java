@@ -1,21 +1,58 @@
 package org.daymount.output;
 
+import java.util.List;
 import org.daymount.month.Month;
 import org.daymount.month.MonthSheet;
 import org.daymount.sheet.Cut;
 import org.daymount.sheet.PlacedPiece;
 import org.daymount.unit.PaperBox;
 
-/** The sheets drawn small, with pieces named and cuts numbered. */
+/**
+ * The guide on the page: each sheet drawn small with its cuts, then mounting, shopping and care.
+ */
 final class SheetSection {
   void write(Html page, Month month) {
-    page.raw("<section id=\"sheets\">\n<h2>Sheets</h2>\n<ul class=\"sheets\">\n");
-    for (MonthSheet sheet : month.sheets()) {
+    Guide guide = Guide.of(month);
+    page.raw("<section id=\"sheets\">\n<h2>Cut the sheets</h2>\n");
+    list(page, "cautions", guide.cautions());
+    page.raw("<ul class=\"sheets\">\n");
+    for (Guide.SheetSteps steps : guide.sheets()) {
       page.raw("<li>");
-      draw(page, sheet);
-      page.element("span", "name", sheet.file()).raw("</li>\n");
+      draw(page, steps.sheet());
+      page.raw("<div>").element("h3", "", steps.name());
+      list(page, "plain", steps.pieces());
+      if (!steps.cuts().isEmpty()) {
+        page.raw("<ol>");
+        steps.cuts().forEach(cut -> page.element("li", "", cut));
+        page.raw("</ol>");
+      }
+      page.raw("</div></li>\n");
     }
-    page.raw("</ul>\n</section>\n");
+    page.raw("</ul>\n</section>\n<section id=\"mount\">\n<h2>Mount the pages</h2>\n")
+        .raw("<div class=\"columns\">\n");
+    for (Guide.PageSteps steps : guide.pages()) {
+      page.raw("<div class=\"day\">").element("h3", "", steps.heading());
+      list(page, "plain", steps.steps());
+      page.raw("</div>\n");
+    }
+    page.raw("</div>\n");
+    titled(page, "Still missing", guide.missing());
+    titled(page, "Have ready", guide.shopping());
+    titled(page, "Tips of the trade", guide.tips());
+    page.raw("</section>\n");
+  }
+
+  private static void titled(Html page, String title, List<String> lines) {
+    if (!lines.isEmpty()) {
+      page.element("h3", "", title).raw("\n");
+      list(page, "", lines);
+    }
+  }
+
+  private static void list(Html page, String kind, List<String> lines) {
+    page.raw(kind.isEmpty() ? "<ul>" : "<ul class=\"" + kind + "\">");
+    lines.forEach(line -> page.element("li", "", line));
+    page.raw("</ul>\n");
   }
 
   private static void draw(Html page, MonthSheet monthSheet) {

@@ -78,6 +78,25 @@ public enum Orientation {
     };
   }
 
+  /** Where row and column 0 are once the upright picture is turned clockwise as well. */
+  public Orientation turned(int quarterTurns) {
+    Orientation turned = this;
+    for (int i = 0; i < (quarterTurns & 3); i++) {
+      turned = turned.then(RIGHT_TOP);
+    }
+    return turned;
+  }
+
+  /** How many clockwise quarter turns lead from another orientation to this; 0 when none do. */
+  public int quarterTurnsFrom(Orientation other) {
+    for (int turns = 1; turns < 4; turns++) {
+      if (other.turned(turns) == this) {
+        return turns;
+      }
+    }
+    return 0;
+  }
+
   /** The orientation that undoes this one: only the two quarter turns are not their own inverse. */
   public Orientation back() {
     return switch (this) {

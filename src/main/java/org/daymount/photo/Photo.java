@@ -26,6 +26,21 @@ public record Photo(
     Optional<String> model,
     Optional<String> screenshot) {
 
+  /** The same photo, seen turned clockwise: what a person asked for on top of the tag. */
+  public Photo turned(int quarterTurns) {
+    return new Photo(
+        file,
+        bytes,
+        sha256,
+        format,
+        size.turned(quarterTurns),
+        orientation.turned(quarterTurns),
+        orientationTagged,
+        taken,
+        model,
+        screenshot);
+  }
+
   public Shape shape() {
     return Shape.of(size);
   }

@@ -13,7 +13,8 @@ import org.daymount.look.Measures.CloseLook;
  * compared.
  */
 public final class BurstWinner {
-  private static final double CLEARLY_SHARPER = 1.15; // below this ratio the light decides
+  private static final double CLEARLY_SHARPER = 1.15; // below this ratio the light may decide
+  private static final double CLEARLY_LIGHTER = 0.1; // of an exposure from 0 to 1
 
   private BurstWinner() {}
 
@@ -30,14 +31,15 @@ public final class BurstWinner {
             .thenComparing(f -> f.photo().file());
     List<Looked> ordered = frames.stream().sorted(sharpestFirst).toList();
     double best = sharpness(ordered.get(0).measures(), allClose);
-    Looked winner =
-        ordered.stream()
-            .filter(f -> sharpness(f.measures(), allClose) * CLEARLY_SHARPER >= best)
-            .max(
-                Comparator.comparingDouble((Looked f) -> sameFrame(f, ordered) + light(f))
-                    .thenComparing(f -> sharpness(f.measures(), allClose)))
-            .orElseThrow();
-    return new Contender(winner, ordered.stream().filter(f -> f != winner).toList());
+    Looked winner = ordered.get(0);
+    for (Looked frame : ordered) {
+      boolean nearlyAsSharp = sharpness(frame.measures(), allClose) * CLEARLY_SHARPER >= best;
+      if (nearlyAsSharp && isClearlyBetter(frame, winner, ordered)) {
+        winner = frame;
+      }
+    }
+    Looked first = winner;
+    return new Contender(first, ordered.stream().filter(f -> f != first).toList());
   }
 
   private static double sharpness(Measures measures, boolean close) {
@@ -46,9 +48,11 @@ public final class BurstWinner {
         : measures.sharpness();
   }
 
-  /** Light in coarse steps: a difference nobody sees must not overrule sharpness. */
-  private static double light(Looked frame) {
-    return Math.floor(frame.measures().exposure() * 10) / 10;
+  /** A larger file, or light that a person would see is better. */
+  private static boolean isClearlyBetter(Looked frame, Looked other, List<Looked> all) {
+    double size = sameFrame(frame, all) - sameFrame(other, all);
+    double light = frame.measures().exposure() - other.measures().exposure();
+    return size > 0 || size == 0 && light >= CLEARLY_LIGHTER;
   }
 
   /** A larger file of the same moment (a re-saved twin is smaller) comes first. */

@@ -1,6 +1,7 @@
 package org.daymount.pick;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.daymount.look.Looked;
 
 /**
@@ -11,6 +12,11 @@ import org.daymount.look.Looked;
 public record Contender(Looked looked, List<Looked> alike) {
   public Contender {
     alike = List.copyOf(alike);
+  }
+
+  /** The picture and those alike, best first. */
+  public Stream<Looked> frames() {
+    return Stream.concat(Stream.of(looked), alike.stream());
   }
 
   public int burstSize() {

@@ -13,8 +13,11 @@ public record Copy(PhotoFile file, PhotoFile original, boolean exact) {
   /** Why the copy is left out, in words. */
   public Problem problem() {
     return exact
-        ? new Problem(file, Problem.Kind.COPY, "the same file as " + original + ", which is used")
+        ? new Problem(
+            file, Problem.Kind.COPY, "is the same file as " + original + ", which is used")
         : new Problem(
-            file, Problem.Kind.SMALLER_COPY, "a smaller copy of " + original + ", which is used");
+            file,
+            Problem.Kind.SMALLER_COPY,
+            "is a smaller copy of " + original + ", which is used");
   }
 }

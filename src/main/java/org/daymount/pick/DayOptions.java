@@ -42,12 +42,14 @@ final class DayOptions {
     this.contenders = List.copyOf(contenders);
     this.trials = new ArrayList<>();
     List<Optional<SpaceTrial>> settled = new ArrayList<>();
+    List<Boolean> away = new ArrayList<>();
     for (int i = 0; i < page.spaces().size(); i++) {
       Space space = page.spaces().get(i);
       trials.add(contenders.stream().map(c -> SpaceTrial.best(c, space, settings)).toList());
       settled.add(settledBy(choices, i, space, settings));
+      away.add(settled.get(i).isEmpty() && choices.of(page.day(), i).isPresent());
     }
-    this.ways = waysToFill(settled);
+    this.ways = waysToFill(settled, away);
   }
 
   DayPage page() {
@@ -74,13 +76,20 @@ final class DayOptions {
         .map(chosen -> PersonsTrial.of(chosen, space, settings));
   }
 
-  private List<Way> waysToFill(List<Optional<SpaceTrial>> settled) {
+  /**
+   * @param away per space, whether a person chose a picture for it that is not there now: the space
+   *     waits for it
+   */
+  private List<Way> waysToFill(List<Optional<SpaceTrial>> settled, List<Boolean> away) {
     int spaces = settled.size();
     double[][] worth = new double[spaces][contenders.size()];
     for (int i = 0; i < spaces; i++) {
       for (int j = 0; j < contenders.size(); j++) {
         SpaceTrial trial = trials.get(i).get(j);
-        boolean free = settled.get(i).isEmpty() && !isSettledElsewhere(contenders.get(j), settled);
+        boolean free =
+            settled.get(i).isEmpty()
+                && !away.get(i)
+                && !isSettledElsewhere(contenders.get(j), settled);
         worth[i][j] = free && trial.isAcceptable() ? trial.score().total() : Double.NaN;
       }
     }
@@ -106,7 +115,8 @@ final class DayOptions {
       Contender contender, List<Optional<SpaceTrial>> settled) {
     return settled.stream()
         .flatMap(Optional::stream)
-        .anyMatch(trial -> trial.looked().photo().equals(contender.looked().photo()));
+        .map(trial -> trial.looked().photo().file())
+        .anyMatch(file -> contender.frames().anyMatch(frame -> frame.photo().file().equals(file)));
   }
 
   private static double samenessOnPage(List<Optional<SpaceTrial>> heroes) {

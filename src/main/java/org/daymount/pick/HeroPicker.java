@@ -11,6 +11,7 @@ import java.util.Set;
 import org.daymount.album.DayPage;
 import org.daymount.album.Space;
 import org.daymount.look.Looked;
+import org.daymount.photo.PhotoFile;
 import org.daymount.pick.DayOptions.Way;
 import org.daymount.pick.SpacePick.ChosenBy;
 import org.daymount.unit.Direction;
@@ -52,8 +53,8 @@ public final class HeroPicker {
   }
 
   private DayPick dayPick(DayOptions day, Way way, Way yesterday) {
-    Set<Looked> heroes = new HashSet<>();
-    way.filled().forEach(trial -> heroes.add(trial.looked()));
+    Set<PhotoFile> heroes = new HashSet<>();
+    way.filled().forEach(trial -> heroes.add(trial.looked().photo().file()));
     List<SpacePick> picks = new ArrayList<>();
     for (int i = 0; i < day.page().spaces().size(); i++) {
       picks.add(spacePick(day, i, way, heroes, yesterday));
@@ -62,7 +63,7 @@ public final class HeroPicker {
   }
 
   private SpacePick spacePick(
-      DayOptions day, int index, Way way, Set<Looked> heroes, Way yesterday) {
+      DayOptions day, int index, Way way, Set<PhotoFile> heroes, Way yesterday) {
     Space space = day.page().spaces().get(index);
     Optional<SpaceTrial> hero = way.heroes().get(index);
     List<SpaceTrial> others = runnersUp(day, index, space, hero, heroes);
@@ -76,7 +77,7 @@ public final class HeroPicker {
           space,
           missingWay(space, others),
           Optional.empty(),
-          ChosenBy.TOOL,
+          person.isPresent() ? ChosenBy.PERSON : ChosenBy.TOOL,
           others(others, null),
           reasons);
     }
@@ -106,11 +107,11 @@ public final class HeroPicker {
 
   /** Pictures of other bursts first; if they are too few, other frames of the hero's burst. */
   private List<SpaceTrial> runnersUp(
-      DayOptions day, int index, Space space, Optional<SpaceTrial> hero, Set<Looked> heroes) {
+      DayOptions day, int index, Space space, Optional<SpaceTrial> hero, Set<PhotoFile> heroes) {
     List<SpaceTrial> found =
         new ArrayList<>(
             day.trials(index).stream()
-                .filter(trial -> !heroes.contains(trial.looked()))
+                .filter(trial -> !heroes.contains(trial.looked().photo().file()))
                 .sorted(
                     Comparator.comparingDouble((SpaceTrial trial) -> -trial.score().total())
                         .thenComparing(trial -> trial.looked().photo().file()))

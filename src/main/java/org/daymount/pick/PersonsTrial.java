@@ -1,6 +1,7 @@
 package org.daymount.pick;
 
 import java.util.List;
+import java.util.Optional;
 import org.daymount.album.Space;
 import org.daymount.crop.Crop;
 import org.daymount.unit.Direction;
@@ -14,11 +15,11 @@ final class PersonsTrial {
 
   static SpaceTrial of(PersonsChoice.Chosen chosen, Space space, PickSettings settings) {
     Contender contender = new Contender(chosen.looked().orElseThrow(), List.of());
-    if (chosen.direction().isEmpty() && chosen.window().isEmpty()) {
+    Optional<Direction> asked = chosen.direction().filter(space.ways()::contains);
+    if (asked.isEmpty() && chosen.window().isEmpty()) {
       return SpaceTrial.best(contender, space, settings);
     }
-    Direction way =
-        chosen.direction().orElseGet(() -> nearestWay(space, chosen.window().orElseThrow()));
+    Direction way = asked.orElseGet(() -> nearestWay(space, chosen.window().orElseThrow()));
     if (chosen.window().isEmpty()) {
       return SpaceTrial.in(contender, space, way, settings);
     }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.daymount.album.Choices;
 import org.daymount.day.Days;
 import org.daymount.day.PhotoDay;
 import org.daymount.look.Looked;
@@ -18,11 +19,14 @@ import org.daymount.pick.BurstFinder;
 /** The pictures of each day that can be picked, with those that show the same moment together. */
 record Bursts(Map<LocalDate, List<Burst>> byDay) {
 
-  /** Copies and pictures of screens are not picked; a day without anything else has no entry. */
-  static Bursts find(Days days, List<Looked> looked, Copies copies) {
+  /**
+   * Copies and pictures of screens are not picked unless a person wants them, nor are those a
+   * person left out; a day without anything else has no entry.
+   */
+  static Bursts find(Days days, List<Looked> looked, Copies copies, Choices choices) {
     Map<PhotoFile, Looked> known = new HashMap<>();
     for (Looked one : looked) {
-      if (!copies.isCopy(one.photo()) && one.photo().screenshot().isEmpty()) {
+      if (PersonsWord.takesPart(one.photo(), copies, choices)) {
         known.put(one.photo().file(), one);
       }
     }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,16 +16,20 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.daymount.image.Pictures;
 import org.daymount.look.Looked;
+import org.daymount.look.Remembered;
 import org.daymount.look.detect.CloseLooker;
 import org.daymount.look.detect.Detectors;
 import org.daymount.look.detect.DetectorsUnavailable;
+import org.daymount.photo.Photo;
+import org.daymount.photo.PhotoFile;
 import org.daymount.pick.Burst;
 import org.daymount.pick.BurstWinner;
 import org.daymount.pick.Contender;
 
 /**
  * Looks for faces and subjects where it can still change a pick: in the most promising bursts of
- * each day, and in the most promising frames of each burst. The others keep their first look.
+ * each day, and in the most promising frames of each burst. The others keep their first look. What
+ * was seen is remembered, so that the same pictures are not looked at again.
  */
 final class CloseLookStage {
   private static final int BURSTS_A_DAY = 8;
@@ -35,59 +38,120 @@ final class CloseLookStage {
   private final Pictures pictures;
   private final int jobs;
   private final Progress progress;
+  private final Map<List<PhotoFile>, List<Looked>> seen = new HashMap<>();
+  private Optional<String> without = Optional.empty();
+  private final Remembered remembered;
 
   CloseLookStage(Pictures pictures, int jobs, Progress progress) {
+    this(pictures, jobs, progress, Remembered.NOTHING);
+  }
+
+  CloseLookStage(Pictures pictures, int jobs, Progress progress, Remembered remembered) {
+    this.remembered = remembered;
     this.pictures = pictures;
     this.jobs = jobs;
     this.progress = progress;
   }
 
-  CloseLooks look(Bursts bursts) {
+  /**
+   * @param chosen by a person: looked at closely too, so that their crops cut no face
+   */
+  CloseLooks look(Bursts bursts, List<Looked> chosen) {
     Set<Burst> promising = new HashSet<>();
     bursts.byDay().values().forEach(day -> promising.addAll(promising(day)));
-    return look(bursts, promising);
+    return look(bursts, promising, chosen);
   }
 
   CloseLooks lookAtAll(Bursts bursts) {
-    return look(bursts, new HashSet<>(bursts.all()));
+    return look(bursts, new HashSet<>(bursts.all()), List.of());
   }
 
-  private CloseLooks look(Bursts bursts, Set<Burst> promising) {
-    if (promising.isEmpty()) {
-      return looks(bursts, Map.of(), Optional.empty());
+  private CloseLooks look(Bursts bursts, Set<Burst> promising, List<Looked> chosen) {
+    List<List<Looked>> groups = new ArrayList<>();
+    Set<PhotoFile> inGroups = new HashSet<>();
+    for (Burst burst : bursts.all()) {
+      if (promising.contains(burst)) {
+        groups.add(promisingFrames(burst));
+        promisingFrames(burst).forEach(frame -> inGroups.add(frame.photo().file()));
+      }
+    }
+    List<Looked> alone =
+        chosen.stream().filter(one -> !inGroups.contains(one.photo().file())).toList();
+    alone.forEach(one -> groups.add(List.of(one)));
+    Optional<String> without = lookAt(groups);
+    Map<LocalDate, List<Contender>> contenders = new TreeMap<>();
+    bursts
+        .byDay()
+        .forEach(
+            (day, list) ->
+                contenders.put(
+                    day,
+                    list.stream()
+                        .map(burst -> contender(burst, promising.contains(burst)))
+                        .toList()));
+    Map<PhotoFile, Looked> others = new HashMap<>();
+    alone.forEach(one -> others.put(one.photo().file(), seen(List.of(one)).get(0)));
+    return new CloseLooks(contenders, others, without);
+  }
+
+  /** Looks at those that were not looked at before; says why if that is not possible. */
+  private Optional<String> lookAt(List<List<Looked>> groups) {
+    List<List<Looked>> unseen = new ArrayList<>();
+    for (List<Looked> group : groups) {
+      if (!seen.containsKey(files(group))) {
+        remembered(group)
+            .ifPresentOrElse(known -> seen.put(files(group), known), () -> unseen.add(group));
+      }
+    }
+    if (unseen.isEmpty()) {
+      return without;
     }
     try (Detectors detectors = Detectors.load()) {
-      progress.stage("looking for faces and subjects", promising.size());
-      Map<Burst, List<Looked>> seen = closely(bursts.all(), promising, detectors);
-      return looks(bursts, seen, Optional.empty());
+      progress.stage("looking for faces and subjects", unseen.size());
+      lookAt(unseen, detectors);
     } catch (DetectorsUnavailable e) {
-      return looks(bursts, Map.of(), Optional.of(e.getMessage()));
+      without = Optional.of(e.getMessage());
     }
+    return without;
   }
 
-  private Map<Burst, List<Looked>> closely(
-      List<Burst> all, Set<Burst> promising, Detectors detectors) {
+  private Optional<List<Looked>> remembered(List<Looked> frames) {
+    return remembered
+        .closeLook(photos(frames))
+        .map(
+            looks -> {
+              List<Looked> known = new ArrayList<>();
+              for (int i = 0; i < frames.size(); i++) {
+                Looked frame = frames.get(i);
+                known.add(looks.get(i).map(frame::withClose).orElse(frame));
+              }
+              return known;
+            });
+  }
+
+  private static List<Photo> photos(List<Looked> frames) {
+    return frames.stream().map(Looked::photo).toList();
+  }
+
+  private void lookAt(List<List<Looked>> groups, Detectors detectors) {
     CloseLooker looker = new CloseLooker(pictures, detectors);
     ExecutorService workers = Executors.newFixedThreadPool(jobs);
     try {
-      Map<Burst, Future<List<Looked>>> running = new LinkedHashMap<>();
-      for (Burst burst : all) {
-        if (promising.contains(burst)) {
-          running.put(
-              burst,
-              workers.submit(
-                  () -> {
-                    List<Looked> frames = looker.look(promisingFrames(burst));
-                    progress.step();
-                    return frames;
-                  }));
-        }
+      List<Future<List<Looked>>> running = new ArrayList<>();
+      for (List<Looked> group : groups) {
+        running.add(
+            workers.submit(
+                () -> {
+                  List<Looked> frames = looker.look(group);
+                  remembered.keepCloseLook(
+                      photos(frames), frames.stream().map(f -> f.measures().close()).toList());
+                  progress.step();
+                  return frames;
+                }));
       }
-      Map<Burst, List<Looked>> seen = new HashMap<>();
-      for (Map.Entry<Burst, Future<List<Looked>>> entry : running.entrySet()) {
-        seen.put(entry.getKey(), entry.getValue().get());
+      for (int i = 0; i < groups.size(); i++) {
+        seen.put(files(groups.get(i)), running.get(i).get());
       }
-      return seen;
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new RunFailed("interrupted; nothing was written");
@@ -98,27 +162,25 @@ final class CloseLookStage {
     }
   }
 
-  private static CloseLooks looks(
-      Bursts bursts, Map<Burst, List<Looked>> seen, Optional<String> without) {
-    Map<LocalDate, List<Contender>> contenders = new TreeMap<>();
-    bursts
-        .byDay()
-        .forEach(
-            (day, list) ->
-                contenders.put(
-                    day, list.stream().map(burst -> contender(burst, seen.get(burst))).toList()));
-    return new CloseLooks(contenders, without);
+  private static List<PhotoFile> files(List<Looked> group) {
+    return group.stream().map(one -> one.photo().file()).toList();
+  }
+
+  /** As they were before where nobody could look. */
+  private List<Looked> seen(List<Looked> group) {
+    return seen.getOrDefault(files(group), group);
   }
 
   /** Frames that nobody looked at closely cannot win over those that were. */
-  private static Contender contender(Burst burst, List<Looked> seen) {
-    if (seen == null) {
+  private Contender contender(Burst burst, boolean promising) {
+    if (!promising) {
       return BurstWinner.of(burst.photos());
     }
-    Contender best = BurstWinner.of(seen);
+    List<Looked> frames = promisingFrames(burst);
+    Contender best = BurstWinner.of(seen(frames));
     List<Looked> alike = new ArrayList<>(best.alike());
     for (Looked frame : burst.photos()) {
-      if (seen.stream().noneMatch(s -> s.photo().equals(frame.photo()))) {
+      if (frames.stream().noneMatch(s -> s.photo().equals(frame.photo()))) {
         alike.add(frame);
       }
     }

@@ -13,9 +13,13 @@ import org.daymount.pick.Contender;
  * What is known after the close look.
  *
  * @param contenders per day, in order of time
+ * @param others looked at although they are no contenders' first frames: a person chose them
  * @param without why faces and subjects were not looked for, if they were not
  */
-record CloseLooks(Map<LocalDate, List<Contender>> contenders, Optional<String> without) {
+record CloseLooks(
+    Map<LocalDate, List<Contender>> contenders,
+    Map<PhotoFile, Looked> others,
+    Optional<String> without) {
 
   /** Every picture that can be picked, with all that was measured in it. */
   Map<PhotoFile, Looked> looked() {
@@ -26,6 +30,7 @@ record CloseLooks(Map<LocalDate, List<Contender>> contenders, Optional<String> w
         contender.alike().forEach(frame -> looked.put(frame.photo().file(), frame));
       }
     }
+    looked.putAll(others);
     return looked;
   }
 }

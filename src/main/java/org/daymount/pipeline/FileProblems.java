@@ -29,7 +29,9 @@ final class FileProblems {
                   problems.putIfAbsent(
                       photo.file(),
                       new Problem(
-                          photo.file(), Problem.Kind.SCREENSHOT, "a picture of a screen: " + why)));
+                          photo.file(),
+                          Problem.Kind.SCREENSHOT,
+                          "is a picture of a screen: " + why)));
     }
     add(problems, days.problems());
     return problems;

@@ -1,9 +1,7 @@
 package org.daymount.pipeline;
 
 import java.time.LocalDate;
-import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,14 +9,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import org.daymount.album.DayPage;
 import org.daymount.day.DaySettings;
-import org.daymount.day.Days;
 import org.daymount.ingest.Ingested;
-import org.daymount.look.LookResult;
 import org.daymount.look.Looked;
-import org.daymount.look.Measures;
 import org.daymount.month.Month;
 import org.daymount.month.MonthDay;
 import org.daymount.month.MonthPhoto;
@@ -38,54 +32,28 @@ import org.daymount.sheet.Sheet;
 /** Puts what the stages found and settled together into the finished month. */
 final class MonthAssembler {
   private final Request request;
-  private final Found found;
-  private final AlbumPages album;
-  private final CloseLooks close;
+  private final Surveyed surveyed;
+  private final Picked picked;
   private final Stories stories;
+  private final Map<PhotoFile, Problem> problems;
 
-  /** What is known of every file. */
-  private record Found(
-      List<Photo> photos,
-      Map<PhotoFile, Problem> problems,
-      Map<PhotoFile, Measures> measures,
-      Map<PhotoFile, Optional<String>> groups,
-      Copies copies,
-      List<String> unmatchedClocks,
-      List<Problem> remarks) {}
-
-  MonthAssembler(
-      Request request,
-      Ingested ingested,
-      Days days,
-      AlbumPages album,
-      Copies copies,
-      LookResult firstLook,
-      Bursts bursts,
-      CloseLooks close,
-      Stories stories) {
+  MonthAssembler(Request request, Surveyed surveyed, Picked picked, Stories stories) {
     this.request = request;
-    this.album = album;
-    this.close = close;
+    this.surveyed = surveyed;
+    this.picked = picked;
     this.stories = stories;
-    this.found =
-        new Found(
-            allPhotos(ingested),
-            FileProblems.of(ingested, days, copies, firstLook),
-            measures(firstLook, close),
-            bursts.groups(),
-            copies,
-            ingested.unmatchedClocks(),
-            ingested.remarks());
+    this.problems = picked.problems();
   }
 
-  Month assemble(YearMonth month, List<DayPick> picks, PieceMaker pieces, Packing packing) {
+  Month assemble(PieceMaker pieces, Packing packing) {
     List<MonthDay> days = new ArrayList<>();
-    for (DayPick pick : picks) {
+    for (DayPick pick : picked.picks()) {
       days.add(day(pick, pieces.labels(pick.page().day())));
     }
     List<MonthSheet> sheets = sheets(packing, pieces.content());
     List<Warning> warnings = warnings(days, packing);
-    return new Month(month, request.settings(), photos(usedIn(picks)), days, sheets, warnings);
+    return new Month(
+        surveyed.month(), request.settings(), photos(picked.usedFiles()), days, sheets, warnings);
   }
 
   private static MonthDay day(DayPick pick, List<List<String>> labels) {
@@ -124,21 +92,22 @@ final class MonthAssembler {
 
   private List<MonthPhoto> photos(Set<PhotoFile> used) {
     List<MonthPhoto> photos = new ArrayList<>();
+    Map<PhotoFile, Optional<String>> groups = picked.groups();
     Set<PhotoFile> seen = new HashSet<>();
-    for (Photo photo : found.photos) {
+    for (Photo photo : allPhotos(surveyed.found())) {
       seen.add(photo.file());
       photos.add(
           new MonthPhoto(
               photo.file(),
               Optional.of(photo),
-              day(photo, request.daySettings()),
-              Optional.ofNullable(found.measures.get(photo.file())),
-              found.groups.getOrDefault(photo.file(), Optional.empty()),
-              found.copies.original(photo.file()),
+              day(photo, request.daySettings()).or(() -> picked.obeyed().dayOf(photo.sha256())),
+              Optional.ofNullable(picked.looked().get(photo.file())).map(Looked::measures),
+              groups.getOrDefault(photo.file(), Optional.empty()),
+              surveyed.copies().original(photo.file()),
               used.contains(photo.file()),
-              Optional.ofNullable(found.problems.get(photo.file())).map(Problem::text)));
+              Optional.ofNullable(problems.get(photo.file())).map(Problem::text)));
     }
-    for (Problem problem : found.problems.values()) {
+    for (Problem problem : problems.values()) {
       if (problem.kind().isUnusable() && seen.add(problem.file())) {
         photos.add(MonthPhotos.unreadable(problem));
       }
@@ -157,13 +126,13 @@ final class MonthAssembler {
 
   private List<Warning> warnings(List<MonthDay> days, Packing packing) {
     List<Warning> warnings = new ArrayList<>();
-    close.without().ifPresent(why -> warnings.add(general("no-detectors", why)));
-    for (String model : found.unmatchedClocks) {
+    picked.close().without().ifPresent(why -> warnings.add(general("no-detectors", why)));
+    for (String model : surveyed.found().unmatchedClocks()) {
       warnings.add(
           general(
               "clock", "no photo was taken with a " + model + "; look at the spelling in --clock"));
     }
-    warnings.addAll(album.warnings());
+    warnings.addAll(picked.pageWarnings());
     for (MonthDay day : days) {
       for (MonthSpace space : day.spaces()) {
         missing(day, space).ifPresent(warnings::add);
@@ -173,9 +142,9 @@ final class MonthAssembler {
     if (!packing.provenFewest()) {
       warnings.add(general("packing", "there may be a way with fewer sheets: " + packing.how()));
     }
-    found.problems.values().forEach(problem -> warnings.add(warning(problem)));
-    for (Problem remark : found.remarks) {
-      if (!found.problems.containsKey(remark.file())) { // a file of the month, and not left out
+    problems.values().forEach(problem -> warnings.add(warning(problem)));
+    for (Problem remark : surveyed.found().remarks()) {
+      if (!problems.containsKey(remark.file())) { // a file of the month, and not left out
         warnings.add(warning(remark));
       }
     }
@@ -206,28 +175,9 @@ final class MonthAssembler {
     return new Warning(code, Optional.empty(), Optional.empty(), text);
   }
 
-  private static Set<PhotoFile> usedIn(List<DayPick> picks) {
-    Set<PhotoFile> used = new HashSet<>();
-    for (DayPick pick : picks) {
-      for (SpacePick space : pick.spaces()) {
-        space.hero().ifPresent(hero -> used.add(hero.looked().photo().file()));
-      }
-    }
-    return used;
-  }
-
   private static List<Photo> allPhotos(Ingested ingested) {
     List<Photo> photos = new ArrayList<>(ingested.photos());
     photos.addAll(ingested.unusable());
     return photos;
-  }
-
-  private static Map<PhotoFile, Measures> measures(LookResult firstLook, CloseLooks close) {
-    Map<PhotoFile, Measures> measures = new HashMap<>();
-    for (Looked looked : firstLook.looked()) {
-      measures.put(looked.photo().file(), looked.measures());
-    }
-    close.looked().forEach((file, looked) -> measures.put(file, looked.measures()));
-    return new TreeMap<>(measures);
   }
 }

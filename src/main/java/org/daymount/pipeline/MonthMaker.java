@@ -1,20 +1,24 @@
 package org.daymount.pipeline;
 
-import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.daymount.album.Choices;
 import org.daymount.day.DaySorter;
 import org.daymount.day.Days;
 import org.daymount.image.Pictures;
 import org.daymount.ingest.FolderReader;
 import org.daymount.ingest.Ingested;
+import org.daymount.ingest.KnownContents;
 import org.daymount.ingest.Listing;
 import org.daymount.look.LookResult;
+import org.daymount.look.Looked;
 import org.daymount.look.Looker;
+import org.daymount.look.Remembered;
+import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
 import org.daymount.photo.Photo;
-import org.daymount.pick.Contender;
 import org.daymount.pick.DayPick;
 import org.daymount.pick.HeroPicker;
 import org.daymount.pick.PickSettings;
@@ -29,40 +33,83 @@ import org.daymount.sheet.SheetSettings;
 public final class MonthMaker {
   private final Pictures pictures;
   private final Progress progress;
+  private final Optional<Memory> memory;
 
   public MonthMaker(Pictures pictures, Progress progress) {
+    this(pictures, progress, Optional.empty());
+  }
+
+  /**
+   * @param memory of earlier runs: saves time, changes nothing
+   */
+  public MonthMaker(Pictures pictures, Progress progress, Optional<Memory> memory) {
     this.pictures = pictures;
     this.progress = progress;
+    this.memory = memory;
   }
 
   /**
    * @throws RunFailed when there is nothing to make a month of, or the note cannot be read
    */
   public Month make(Request request) {
+    Surveyed surveyed = survey(request);
+    Choices choices = PersonsFiles.choices(request.out().choices(surveyed.month()));
+    return finish(request, surveyed, pick(request, surveyed, choices));
+  }
+
+  /** Reads and looks at everything; what a person chose makes no difference yet. */
+  public Surveyed survey(Request request) {
     Ingested found = read(request);
     Days days = new DaySorter().sort(found.photos(), request.daySettings());
     YearMonth month = days.month().orElseThrow(() -> NothingToDo.noDatedPhoto(request, found));
-    AlbumPages album = AlbumPages.read(request, month, found.photos());
     Copies copies = Copies.exact(found.photos());
-    LookResult firstLook = firstLook(request, days, copies);
-    copies = copies.andSmaller(firstLook.looked());
-    Bursts bursts = Bursts.find(days, firstLook.looked(), copies);
-    CloseLooks close = closeLook(request, bursts);
-    Map<LocalDate, List<Contender>> contenders = close.contenders();
+    LookResult firstLook = firstLook(request, copies.withoutCopies(Wanted.of(days)));
+    CloseLookStage close = new CloseLookStage(pictures, request.jobs(), progress, remembered());
+    return new Surveyed(
+        month, found, days, copies.andSmaller(firstLook.looked()), firstLook, close);
+  }
+
+  /**
+   * A picture for every space; the note is read anew. Decodes only what a choice brings in that was
+   * not looked at before.
+   *
+   * @param made as they are saved
+   */
+  public Picked pick(Request request, Surveyed surveyed, Choices made) {
+    AlbumPages album = AlbumPages.read(request, surveyed.month(), surveyed.photos(), made);
+    Choices choices = album.choices();
+    Set<String> chosen = ChosenByPerson.daysByContent(choices).keySet();
+    List<Photo> unseen = surveyed.notYetLookedAt(chosen);
+    if (!unseen.isEmpty()) {
+      surveyed.add(firstLook(request, unseen));
+    }
+    Days days = DaysByPerson.of(surveyed.days(), choices);
+    List<Looked> looked = surveyed.firstLook().looked();
+    Bursts bursts = Bursts.find(days, looked, surveyed.copies(), choices);
+    CloseLooks close =
+        surveyed
+            .close()
+            .look(
+                bursts, looked.stream().filter(l -> chosen.contains(l.photo().sha256())).toList());
+    ChosenByPerson person =
+        new ChosenByPerson(choices, surveyed.looked(close).values(), surveyed.photos());
     List<DayPick> picks =
-        new HeroPicker(new PickSettings(request.crop()), album.choices(close.looked()))
-            .pick(album.pages(), contenders);
-    Stories stories = Stories.set(album.pages(), request.cards());
-    PieceMaker pieces = pieces(request, picks, stories);
+        new HeroPicker(new PickSettings(request.crop()), person)
+            .pick(album.pages(), ChosenByPerson.leftFor(close.contenders(), choices));
+    return new Picked(surveyed, album, days, bursts, close, picks);
+  }
+
+  /** Lays the picks and stories out on sheets. */
+  public Month finish(Request request, Surveyed surveyed, Picked picked) {
+    Stories stories = Stories.set(picked.album().pages(), request.cards());
+    PieceMaker pieces = pieces(request, picked.picks(), stories);
     progress.stage("packing " + pieces.pieces().size() + " pieces", 0);
     Packing packing =
         new SheetPacker()
             .pack(
                 pieces.pieces(),
                 new SheetSettings(request.settings().sheet(), request.settings().labTrim()));
-    Month made =
-        new MonthAssembler(request, found, days, album, copies, firstLook, bursts, close, stories)
-            .assemble(month, picks, pieces, packing);
+    Month made = new MonthAssembler(request, surveyed, picked, stories).assemble(pieces, packing);
     progress.end();
     return made;
   }
@@ -71,17 +118,17 @@ public final class MonthMaker {
     progress.stage("finding pictures", 0);
     Listing listing = new FolderReader().list(request.photos(), request.leaveOut());
     progress.stage("reading dates", listing.pictures().size());
-    return new FolderReader().read(listing, request.ingest(), request.jobs(), progress::step);
+    KnownContents known = memory.isPresent() ? memory.get() : KnownContents.NONE;
+    return new FolderReader(known).read(listing, request.ingest(), request.jobs(), progress::step);
   }
 
-  private LookResult firstLook(Request request, Days days, Copies copies) {
-    List<Photo> photos = copies.withoutCopies(Wanted.of(days));
+  private LookResult firstLook(Request request, List<Photo> photos) {
     progress.stage("looking at pictures", photos.size());
-    return new Looker(pictures).first(photos, request.jobs(), progress::step);
+    return new Looker(pictures, remembered()).first(photos, request.jobs(), progress::step);
   }
 
-  private CloseLooks closeLook(Request request, Bursts bursts) {
-    return new CloseLookStage(pictures, request.jobs(), progress).look(bursts);
+  private Remembered remembered() {
+    return memory.isPresent() ? memory.get() : Remembered.NOTHING;
   }
 
   private static PieceMaker pieces(Request request, List<DayPick> picks, Stories stories) {

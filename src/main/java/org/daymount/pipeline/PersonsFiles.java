@@ -1,19 +1,23 @@
 package org.daymount.pipeline;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.daymount.album.Choices;
 import org.daymount.album.ChoicesFile;
 import org.daymount.album.UnreadableChoices;
 
-/** choices.json, which only the review writes and every run reads. */
-final class PersonsFiles {
+/** The person's own files: choices.json, which only the review writes, and the month note. */
+public final class PersonsFiles {
   private PersonsFiles() {}
 
-  static Choices choices(Request request) {
-    Path file = request.choices().orElse(null);
-    if (file == null || !Files.exists(file)) {
+  /** None when the file is not there. */
+  public static Choices choices(Path file) {
+    if (!Files.exists(file)) {
       return Choices.NONE;
     }
     try {
@@ -22,6 +26,20 @@ final class PersonsFiles {
       throw new RunFailed(file + ": " + e.getMessage());
     } catch (IOException e) {
       throw new RunFailed(file + " cannot be read; check that it may be opened");
+    }
+  }
+
+  /** UTF-8; a note from an old editor that is not is taken for Windows-1252, which never fails. */
+  public static String note(Path file) {
+    try {
+      byte[] bytes = Files.readAllBytes(file);
+      try {
+        return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      } catch (CharacterCodingException e) {
+        return new String(bytes, Charset.forName("windows-1252"));
+      }
+    } catch (IOException e) {
+      throw new RunFailed("the note " + file + " cannot be read; check that it may be opened");
     }
   }
 }

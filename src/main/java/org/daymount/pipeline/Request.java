@@ -17,7 +17,7 @@ import org.daymount.unit.PaperSize;
  * @param photos folders and files, in the order they were named * @param leaveOut folders that are
  *     not looked into, such as the output of earlier runs
  * @param note the month note's file
- * @param choices the choices.json of the output folder, whether or not it is there
+ * @param out where everything is written; choices.json is read there
  * @param cards size of the story cards; empty: none
  * @param jobs how many pictures are worked on at once
  */
@@ -26,7 +26,7 @@ public record Request(
     List<Path> leaveOut,
     DaySettings daySettings,
     Optional<Path> note,
-    Optional<Path> choices,
+    OutputPlace out,
     AlbumDefaults defaults,
     CropSettings crop,
     IngestSettings ingest,

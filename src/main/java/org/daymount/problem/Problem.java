@@ -24,6 +24,7 @@ public record Problem(PhotoFile file, Kind kind, String text) implements Compara
     SMALLER_COPY(false),
     OTHER_MONTH(false),
     OTHER_DAYS(false),
+    NOT_WANTED(false),
     COLOUR_PROFILE_IGNORED(false);
 
     private final boolean unusable;

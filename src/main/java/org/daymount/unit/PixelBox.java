@@ -81,6 +81,20 @@ public record PixelBox(int x, int y, int width, int height) {
         Math.max(top + 1, Math.min(bottom(), picture.height())));
   }
 
+  /**
+   * The same part of the picture after that was turned clockwise.
+   *
+   * @param whole size of the picture before it is turned
+   */
+  public PixelBox turned(PixelSize whole, int quarterTurns) {
+    return switch (quarterTurns & 3) {
+      case 1 -> new PixelBox(whole.height() - bottom(), x, height, width);
+      case 2 -> new PixelBox(whole.width() - right(), whole.height() - bottom(), width, height);
+      case 3 -> new PixelBox(y, whole.width() - right(), height, width);
+      default -> this;
+    };
+  }
+
   /** The same part of the picture when that is seen at another size; edges to the nearest pixel. */
   public PixelBox scaled(PixelSize from, PixelSize to) {
     double sx = to.width() / (double) from.width();

@@ -29,6 +29,11 @@ public record PixelSize(int width, int height) {
     return new PixelSize(height, width);
   }
 
+  /** Clockwise quarter turns; two of them change nothing. */
+  public PixelSize turned(int quarterTurns) {
+    return (quarterTurns & 1) == 1 ? turned() : this;
+  }
+
   public Direction direction() {
     return width > height
         ? Direction.LANDSCAPE

@@ -194,10 +194,10 @@ class CropperTest {
 
   @Test
   void theWindowFollowsTheSubjectAndSaysSo() {
-    Looked looked = photo(4000, 3000).subject(2600, 800, 1200, 2000, "dog", 0.8).looked();
+    Looked looked = photo(4000, 3000).subject(2300, 800, 1200, 2000, "dog", 0.8).looked();
     Crop crop = cropper.crop(looked, TALL, SETTINGS);
     assertEquals(Crop.Fit.FILL, crop.fit());
-    assertTrue(crop.window().contains(new PixelBox(2600, 800, 1200, 2000)));
+    assertTrue(crop.window().contains(new PixelBox(2300, 800, 1200, 2000)));
     assertEquals(List.of("cropped left and right; the whole dog inside"), crop.reasons());
   }
 

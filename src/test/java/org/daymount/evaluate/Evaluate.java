@@ -6,34 +6,46 @@ import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import org.daymount.look.Face;
 import org.daymount.look.Measurer;
 import org.daymount.look.Measures;
+import org.daymount.look.Measures.CloseLook;
 import org.daymount.look.Subject;
 import org.daymount.look.SubjectMap;
+import org.daymount.look.detect.Detectors;
+import org.daymount.look.detect.DetectorsUnavailable;
 
 /**
  * Measures the program's judgement on photographs that a person marked, and prints tables. Run it
  * with {@code mvn -q -Pevaluate test-compile exec:java -Deval.dir=FOLDER}; the folder is laid out
- * as {@link EvalSet} says.
+ * as {@link EvalSet} says. {@code -Deval.tables=faces,sharpness} prints some of the tables.
  *
  * <p>References: Chen et al. 2017 (judging crops), Pertuz et al. 2013 (judging focus measures).
  */
 public final class Evaluate {
-  private static final String ALL = "subjects,faces,sharpness,exposure,copies";
-
   private final PrintStream out;
+  private final Path folder;
   private final List<EvalPhoto> photos;
   private final Map<String, Measures> measured = new HashMap<>();
+  private final Map<String, Function<BufferedImage, CloseLook>> detectors;
+  private final Map<String, Map<String, CloseLook>> seen = new HashMap<>();
 
-  private Evaluate(PrintStream out, List<EvalPhoto> photos) {
+  private Evaluate(
+      PrintStream out,
+      Path folder,
+      List<EvalPhoto> photos,
+      Map<String, Function<BufferedImage, CloseLook>> detectors) {
     this.out = out;
+    this.folder = folder;
     this.photos = photos;
+    this.detectors = detectors;
     Measurer measurer = new Measurer();
     photos.forEach(photo -> measured.put(photo.name(), measurer.measure(photo.picture())));
   }
@@ -44,53 +56,85 @@ public final class Evaluate {
           "say where the marked photographs are: -Deval.dir=FOLDER, with photos/ in it");
       return;
     }
-    Set<String> tables = Set.of(args.length > 1 ? args[1].split(",") : ALL.split(","));
-    new Evaluate(System.out, EvalSet.read(Path.of(args[0]))).run(tables, Map.of());
+    Path folder = Path.of(args[0]);
+    Set<String> tables = Set.of(args.length > 1 ? args[1].split(",") : new String[] {"all"});
+    List<EvalPhoto> photos = EvalSet.read(folder);
+    try (Detectors detectors = Detectors.load()) {
+      Map<String, Function<BufferedImage, CloseLook>> all = new LinkedHashMap<>();
+      all.put("the detectors", detectors::look);
+      new Evaluate(System.out, folder, photos, all).run(tables);
+    } catch (DetectorsUnavailable e) {
+      System.out.println("WITHOUT DETECTORS, their rows are missing: " + e.getMessage());
+      new Evaluate(System.out, folder, photos, Map.of()).run(tables);
+    }
   }
 
   /**
-   * @param tables some of subjects, faces, sharpness, exposure, copies
-   * @param detectors what looks closely at a picture, by name; each gets its own rows
+   * @param tables some of faces, crops, subjects, sharpness, exposure, copies, speed; or all
    */
-  void run(Set<String> tables, Map<String, Function<BufferedImage, Measures.CloseLook>> detectors) {
+  void run(Set<String> tables) throws IOException {
     long masks = photos.stream().filter(photo -> photo.subject().isPresent()).count();
-    out.printf("%d photographs, %d with a marked subject%n%n", photos.size(), masks);
-    if (tables.contains("subjects")) {
-      subjects(detectors);
+    out.printf("%d photographs, %d with a marked subject%n", photos.size(), masks);
+    if (wants(tables, "speed")) {
+      detectors.forEach((name, detector) -> SpeedTable.print(name, detector, photos, out));
     }
-    if (tables.contains("faces")) {
-      faces(detectors);
+    if (wants(tables, "faces")) {
+      for (String name : detectors.keySet()) {
+        new FaceTable(folder).print(name, faces(name), out);
+      }
     }
-    if (tables.contains("sharpness")) {
-      new BurstLadder(out).print(photos);
+    if (wants(tables, "crops")) {
+      crops();
     }
-    if (tables.contains("exposure")) {
+    if (wants(tables, "subjects")) {
+      subjects();
+    }
+    if (wants(tables, "sharpness")) {
+      BurstLadder ladder = new BurstLadder(out);
+      ladder.print(photos);
+      detectors.forEach((name, detector) -> ladder.print(name, detector, photos));
+    }
+    if (wants(tables, "exposure")) {
       ExposureLadder.print(photos, out);
     }
-    if (tables.contains("copies")) {
+    if (wants(tables, "copies")) {
       new DuplicateTable(out).print(photos);
     }
   }
 
-  private void faces(Map<String, Function<BufferedImage, Measures.CloseLook>> detectors) {
-    out.println();
-    FaceCropTable.print("Faces: none known", photos, this::pixelsAlone, out);
-    FaceCropTable.print("Faces: as marked by hand", photos, this::withMarkedFaces, out);
-    detectors.forEach(
-        (name, detector) ->
-            FaceCropTable.print("Faces: " + name, photos, p -> looked(p, detector), out));
+  private static boolean wants(Set<String> tables, String table) {
+    return tables.contains(table) || tables.contains("all");
   }
 
-  private void subjects(Map<String, Function<BufferedImage, Measures.CloseLook>> detectors) {
+  private void crops() {
+    FaceCropTable table = new FaceCropTable(out);
+    table.rowOf("no face known", photos, this::pixelsAlone, false);
+    table.rowOf("faces as marked by hand", photos, this::withMarkedFaces, true);
+    detectors.keySet().forEach(name -> table.rowOf(name, photos, p -> looked(p, name), true));
+    out.printf("%-34s %25s %8s %14s%n", "wanted", "0", "", "0");
+  }
+
+  private void subjects() {
     SubjectTable table = new SubjectTable(out);
-    table.rowOf("centre", photos, photo -> with(photo, SubjectMap.even(1, 1)));
+    table.rowOf("centre", photos, photo -> with(photo, SubjectMap.even(1, 1)), false);
     table.rowOf(
         "histogram contrast x centre",
         photos,
-        photo -> with(photo, HistogramContrast.map(photo.picture())));
-    table.rowOf("this program, pixels alone", photos, this::pixelsAlone);
-    table.rowOf("and the subject's box, by hand", photos, this::withMarkedSubject);
-    detectors.forEach((name, detector) -> table.rowOf(name, photos, p -> looked(p, detector)));
+        photo -> with(photo, HistogramContrast.map(photo.picture())),
+        false);
+    table.rowOf("this program, pixels alone", photos, this::pixelsAlone, false);
+    table.rowOf("and the subject's box, by hand", photos, this::withMarkedSubject, false);
+    for (String name : detectors.keySet()) {
+      table.rowOf(name + ", things alone", photos, p -> withoutFaces(looked(p, name)), false);
+      table.rowOf(name, photos, p -> looked(p, name), true);
+    }
+    out.printf("%-34s %35s%n", "wanted", ">= 80% / <= 7%");
+  }
+
+  private Map<String, List<Face>> faces(String detector) {
+    Map<String, List<Face>> faces = new TreeMap<>();
+    photos.forEach(photo -> faces.put(photo.name(), looked(photo, detector).faces()));
+    return faces;
   }
 
   private Measures pixelsAlone(EvalPhoto photo) {
@@ -103,18 +147,26 @@ public final class Evaluate {
         m.sharpness(), m.clarity(), m.exposure(), m.fingerprint(), map, Optional.empty());
   }
 
-  private Measures looked(EvalPhoto photo, Function<BufferedImage, Measures.CloseLook> detector) {
-    return pixelsAlone(photo).withClose(detector.apply(photo.picture()));
+  /** Each photograph is looked at once. */
+  private Measures looked(EvalPhoto photo, String detector) {
+    CloseLook look =
+        seen.computeIfAbsent(detector, key -> new HashMap<>())
+            .computeIfAbsent(photo.name(), key -> detectors.get(detector).apply(photo.picture()));
+    return pixelsAlone(photo).withClose(look);
+  }
+
+  private static Measures withoutFaces(Measures measures) {
+    return measures.withClose(new CloseLook(List.of(), measures.subjects(), 0));
   }
 
   private Measures withMarkedSubject(EvalPhoto photo) {
     List<Subject> subjects =
         photo.subject().map(mask -> new Subject(mask.box(), "subject", 1)).stream().toList();
-    return pixelsAlone(photo).withClose(new Measures.CloseLook(List.of(), subjects, 0));
+    return pixelsAlone(photo).withClose(new CloseLook(List.of(), subjects, 0));
   }
 
   private Measures withMarkedFaces(EvalPhoto photo) {
     List<Face> faces = photo.faces().stream().map(box -> new Face(box, 1)).toList();
-    return pixelsAlone(photo).withClose(new Measures.CloseLook(faces, List.of(), 0));
+    return pixelsAlone(photo).withClose(new CloseLook(faces, List.of(), 0));
   }
 }

@@ -2,10 +2,8 @@ package org.daymount.evaluate;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,10 +11,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import javax.imageio.ImageIO;
 import org.daymount.look.Face;
 import org.daymount.look.detect.Detectors;
-import org.daymount.look.detect.DetectorsUnavailable;
 import org.daymount.unit.PixelBox;
 
 /**
@@ -25,7 +21,7 @@ import org.daymount.unit.PixelBox;
  * (each a {@code box} [x, y, width, height] in upright pixels and whether in {@code profile}),
  * boxes to {@code ignore} (too small or hidden to ask for) and {@code animal}.
  */
-public final class FaceTable {
+final class FaceTable {
   /** Shared area over joint area from which a face counts as found. */
   private static final double FOUND = 0.4;
 
@@ -36,43 +32,37 @@ public final class FaceTable {
   private static final double LARGE = 40;
 
   private final Path folder;
-  private final Detectors detectors;
 
-  public FaceTable(Path folder, Detectors detectors) {
+  /**
+   * @param folder with {@code faces.json}
+   */
+  FaceTable(Path folder) {
     this.folder = folder;
-    this.detectors = detectors;
   }
 
-  public static void main(String[] arguments) throws IOException, DetectorsUnavailable {
-    try (Detectors detectors = Detectors.load()) {
-      new FaceTable(Path.of(arguments[0]), detectors).print(System.out);
-    }
-  }
-
-  /** Prints one line for each of the two thresholds, then every miss and every false face. */
-  public void print(PrintStream out) throws IOException {
+  /**
+   * Prints one line for each of the two thresholds, then every miss and every false face.
+   *
+   * @param seen what was found in each photo, by its name
+   */
+  void print(String name, Map<String, List<Face>> seen, PrintStream out) throws IOException {
     Map<String, JsonNode> annotations = annotations();
-    Map<String, List<Face>> seen = new TreeMap<>();
-    long cpuNanoseconds = 0;
-    for (String name : annotations.keySet()) {
-      BufferedImage picture = ImageIO.read(folder.resolve("photos").resolve(name).toFile());
-      long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-      seen.put(name, detectors.look(picture).faces());
-      cpuNanoseconds += ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - before;
-    }
     out.printf(
         Locale.ROOT,
-        "faces: %d photos, %.0f ms of processor time for each%n",
-        seen.size(),
-        cpuNanoseconds / 1e6 / seen.size());
-    out.println(
-        "threshold        | faces | found | recall | false/photo | photos losing a large one");
+        "%n%-34s %6s %6s %8s %12s %10s%n",
+        "Faces found: " + name,
+        "faces",
+        "found",
+        "recall",
+        "false/photo",
+        "lost large");
     Tally score = count(annotations, seen, Detectors.SCORE_FACE);
-    out.println(score.line("score", Detectors.SCORE_FACE, seen.size()));
-    out.println(
-        count(annotations, seen, Detectors.PROTECT_FACE)
-            .line("protect", Detectors.PROTECT_FACE, seen.size()));
-    score.details.forEach(out::println);
+    Tally protect = count(annotations, seen, Detectors.PROTECT_FACE);
+    out.println(score.line("sure enough to count", Detectors.SCORE_FACE, seen.size()));
+    out.println(protect.line("sure enough to protect", Detectors.PROTECT_FACE, seen.size()));
+    out.printf(
+        Locale.ROOT, "%-34s %6s %6s %8s %12s %10s%n", "wanted", "", "", ">= .990", "<= .080", "0");
+    score.details.forEach(line -> out.println("    " + line));
   }
 
   private Map<String, JsonNode> annotations() throws IOException {
@@ -147,7 +137,7 @@ public final class FaceTable {
     String line(String name, double threshold, int photos) {
       return String.format(
           Locale.ROOT,
-          "%-8s >= %.2f | %5d | %5d | %6.3f | %11.3f | %d",
+          "%-27s >= %.2f %6d %6d %8.3f %12.3f %10d",
           name,
           threshold,
           faces,

@@ -26,6 +26,17 @@ record Mask(int width, int height, boolean[] inside) {
     return inside[y * width + x];
   }
 
+  /** How much of a box lies in it, 0 to 1. */
+  double shareOf(PixelBox box) {
+    long count = 0;
+    for (int y = box.y(); y < box.bottom(); y++) {
+      for (int x = box.x(); x < box.right(); x++) {
+        count += at(x, y) ? 1 : 0;
+      }
+    }
+    return count / (double) box.area();
+  }
+
   /** The smallest box around it. */
   PixelBox box() {
     int left = width;
@@ -45,16 +56,19 @@ record Mask(int width, int height, boolean[] inside) {
     return PixelBox.edges(left, top, right, bottom);
   }
 
-  /** How many of its pixels lie in each column (or, if not sideways, in each row). */
-  int[] profile(boolean sideways) {
-    int[] counts = new int[sideways ? width : height];
+  /** How many of its pixels lie before each column (or, if not sideways, row), and the end. */
+  long[] upTo(boolean sideways) {
+    long[] sums = new long[(sideways ? width : height) + 1];
     for (int y = 0; y < height; y++) {
       for (int x = 0; x < width; x++) {
         if (at(x, y)) {
-          counts[sideways ? x : y]++;
+          sums[(sideways ? x : y) + 1]++;
         }
       }
     }
-    return counts;
+    for (int i = 1; i < sums.length; i++) {
+      sums[i] += sums[i - 1];
+    }
+    return sums;
   }
 }

@@ -1,6 +1,5 @@
 package org.daymount.evaluate;
 
-import java.awt.image.BufferedImage;
 import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,6 +8,7 @@ import java.util.function.Function;
 import org.daymount.crop.Crop;
 import org.daymount.crop.CropSettings;
 import org.daymount.crop.Cropper;
+import org.daymount.look.Face;
 import org.daymount.look.Looked;
 import org.daymount.look.Measures;
 import org.daymount.unit.PaperSize;
@@ -17,9 +17,16 @@ import org.daymount.unit.PixelSize;
 import org.daymount.unit.Ppi;
 
 /**
- * How much of the marked subject the crops keep, over four shapes. The window that fills the piece
- * is judged, so that a border fit cannot flatter the figures; how many would be border fits is
- * counted beside it.
+ * How much of the marked subject the crops keep, over four shapes, in three ways:
+ *
+ * <ul>
+ *   <li>the window that fills the piece, against the best of all windows, whatever that one cuts;
+ *   <li>the same against the best window that holds the faces ours holds: a window on the middle of
+ *       a standing person keeps most of the subject's area, and no head;
+ *   <li>the crop as proposed, border fits included, against the best of all windows.
+ * </ul>
+ *
+ * Each is the share of crops that keep nearly the best (0.95 of it), and of bad ones (below 0.8).
  */
 final class SubjectTable {
   private static final List<PaperSize> SHAPES =
@@ -30,7 +37,7 @@ final class SubjectTable {
           PaperSize.inches(3, 4));
   private static final double NOTHING_TO_DECIDE = 0.93; // of the area kept by any window
   private static final double NEARLY_BEST = 0.95;
-  private static final double BAD = 0.8; // of the subject
+  private static final double BAD = 0.8;
   private static final CropSettings ANY_PPI =
       CropSettings.of(Ppi.ppi(1), Ppi.ppi(1)); // the photographs are small
 
@@ -41,94 +48,135 @@ final class SubjectTable {
     this.out = out;
     out.printf(
         Locale.ROOT,
-        "%-34s %6s %8s %12s %8s %8s%n",
-        "Subject kept",
+        "%n%-34s %6s %12s %16s %16s %16s%n",
+        "Subject kept: >= .95 / < .80 of",
         "crops",
-        "kept",
-        ">= 95% best",
-        "bad",
-        "border");
+        "mean/best",
+        "best window",
+        "with faces",
+        "as proposed");
   }
 
-  /** A row for windows that need no measures. */
-  void rowOf(String name, List<EvalPhoto> photos, Function<EvalPhoto, Measures> measuring) {
-    List<String> worst = new ArrayList<>();
-    int crops = 0;
-    int good = 0;
-    int bad = 0;
-    int borders = 0;
-    double keptSum = 0;
-    double bestSum = 0;
+  /** Shares of the subject's pixels, for one photo and one shape. */
+  private record Kept(
+      String what, double filling, double best, double bestWithFaces, double proposed) {}
+
+  /** One row for all photographs, and with details one each for every other photograph. */
+  void rowOf(
+      String name,
+      List<EvalPhoto> photos,
+      Function<EvalPhoto, Measures> measuring,
+      boolean details) {
+    List<List<Kept>> halves = List.of(new ArrayList<>(), new ArrayList<>());
+    int marked = 0;
     for (EvalPhoto photo : photos) {
-      if (photo.subject().isEmpty()) {
+      if (photo.subject().isPresent()) {
+        halves.get(marked++ % 2).addAll(kept(photo, measuring.apply(photo)));
+      }
+    }
+    List<Kept> all = new ArrayList<>(halves.get(0));
+    all.addAll(halves.get(1));
+    print(name, all);
+    if (details) {
+      print("    every other photo, tuned on", halves.get(0));
+      print("    the others, not tuned on", halves.get(1));
+      all.stream()
+          .filter(kept -> kept.filling < BAD * kept.bestWithFaces)
+          .map(
+              kept ->
+                  String.format(
+                      Locale.ROOT,
+                      "    %s keeps %.2f, could keep %.2f",
+                      kept.what,
+                      kept.filling,
+                      kept.bestWithFaces))
+          .forEach(out::println);
+    }
+  }
+
+  private List<Kept> kept(EvalPhoto photo, Measures measures) {
+    List<Kept> kept = new ArrayList<>();
+    Looked looked = new Looked(photo.photo(), measures);
+    for (PaperSize piece : SHAPES) {
+      PixelBox window = cropper.fill(looked, piece, ANY_PPI).window();
+      if (window.area() > NOTHING_TO_DECIDE * photo.size().area()) {
         continue;
       }
-      Looked looked = new Looked(photo.photo(), measuring.apply(photo));
-      for (PaperSize piece : SHAPES) {
-        PixelBox window = cropper.fill(looked, piece, ANY_PPI).window();
-        if (window.area() > NOTHING_TO_DECIDE * photo.size().area()) {
-          continue;
-        }
-        double best = best(photo, window);
-        double kept = kept(photo, window);
-        crops++;
-        keptSum += kept;
-        bestSum += best;
-        good += kept >= NEARLY_BEST * best ? 1 : 0;
-        bad += kept < BAD * best ? 1 : 0;
-        borders += cropper.crop(looked, piece, ANY_PPI).fit() == Crop.Fit.BORDER ? 1 : 0;
-        if (kept < BAD * best) {
-          worst.add(String.format(Locale.ROOT, "%s %s %.2f/%.2f", photo.name(), piece, kept, best));
-        }
-      }
+      Crop proposed = cropper.crop(looked, piece, ANY_PPI);
+      kept.add(
+          new Kept(
+              photo.name() + " " + piece,
+              share(photo, window),
+              best(photo, window, List.of()),
+              best(photo, window, heads(measures, window, piece, photo.size())),
+              proposed.fit() == Crop.Fit.BORDER ? 1 : share(photo, window)));
     }
+    return kept;
+  }
+
+  private void print(String name, List<Kept> all) {
+    double crops = all.size();
     out.printf(
         Locale.ROOT,
-        "%-34s %6d %4.2f/%4.2f %10.1f%% %7.1f%% %8d%n",
+        "%-34s %6d %7.2f/%4.2f %16s %16s %16s%n",
         name,
-        crops,
-        keptSum / crops,
-        bestSum / crops,
-        100.0 * good / crops,
-        100.0 * bad / crops,
-        borders);
-    if (Boolean.getBoolean("eval.names")) {
-      worst.forEach(line -> out.println("    " + line));
-    }
+        all.size(),
+        all.stream().mapToDouble(Kept::filling).sum() / crops,
+        all.stream().mapToDouble(Kept::best).sum() / crops,
+        goodAndBad(all, Kept::filling, Kept::best),
+        goodAndBad(all, Kept::filling, Kept::bestWithFaces),
+        goodAndBad(all, Kept::proposed, Kept::best));
   }
 
-  private static double kept(EvalPhoto photo, PixelBox window) {
-    boolean sideways = window.height() == photo.size().height();
-    int[] profile = photo.subject().orElseThrow().profile(sideways);
-    int from = sideways ? window.x() : window.y();
-    int length = sideways ? window.width() : window.height();
-    return share(profile, from, length);
+  private static String goodAndBad(
+      List<Kept> all, Function<Kept, Double> ours, Function<Kept, Double> best) {
+    double good = all.stream().filter(k -> ours.apply(k) >= NEARLY_BEST * best.apply(k)).count();
+    double bad = all.stream().filter(k -> ours.apply(k) < BAD * best.apply(k)).count();
+    return String.format(
+        Locale.ROOT, "%.1f%% /%5.1f%%", 100 * good / all.size(), 100 * bad / all.size());
   }
 
-  private static double best(EvalPhoto photo, PixelBox window) {
+  /** The most that a window of the same size keeps, of those that hold every face ours holds. */
+  private static double best(EvalPhoto photo, PixelBox window, List<PixelBox> heads) {
     PixelSize size = photo.size();
     boolean sideways = window.height() == size.height();
-    int[] profile = photo.subject().orElseThrow().profile(sideways);
     int length = sideways ? window.width() : window.height();
+    int slack = (sideways ? size.width() : size.height()) - length;
+    long[] upTo = photo.subject().orElseThrow().upTo(sideways);
+    List<PixelBox> held = heads.stream().filter(window::contains).toList();
     double best = 0;
-    for (int from = 0; from + length <= profile.length; from++) {
-      best = Math.max(best, share(profile, from, length));
+    for (int at = 0; at <= slack; at++) {
+      PixelBox other =
+          new PixelBox(sideways ? at : 0, sideways ? 0 : at, window.width(), window.height());
+      if (held.stream().allMatch(other::contains)) {
+        best = Math.max(best, share(upTo, at, length));
+      }
     }
     return best;
   }
 
-  private static double share(int[] profile, int from, int length) {
-    long all = 0;
-    long inside = 0;
-    for (int i = 0; i < profile.length; i++) {
-      all += profile[i];
-      inside += i >= from && i < from + length ? profile[i] : 0;
+  /** Faces with the room they need: hair, ears, chin, and 1/8 in to the piece's edge. */
+  private static List<PixelBox> heads(
+      Measures measures, PixelBox window, PaperSize piece, PixelSize size) {
+    int safe = (int) Math.ceil(window.width() / piece.width().inInches() / 8);
+    List<PixelBox> heads = new ArrayList<>();
+    for (Face face : measures.faces()) {
+      int aside = (int) Math.ceil(0.25 * face.box().width()) + safe;
+      int up = (int) Math.ceil(0.60 * face.box().height()) + safe;
+      int down = (int) Math.ceil(0.20 * face.box().height()) + safe;
+      heads.add(face.box().grown(aside, up, aside, down).within(size));
     }
-    return inside / (double) all;
+    return heads;
   }
 
-  /** Keeps the measures of a picture, so that several rows cost one look. */
-  static Function<EvalPhoto, Measures> measuredBy(Function<BufferedImage, Measures> measuring) {
-    return photo -> measuring.apply(photo.picture());
+  private static double share(EvalPhoto photo, PixelBox window) {
+    boolean sideways = window.height() == photo.size().height();
+    long[] upTo = photo.subject().orElseThrow().upTo(sideways);
+    return share(
+        upTo, sideways ? window.x() : window.y(), sideways ? window.width() : window.height());
+  }
+
+  private static double share(long[] upTo, int from, int length) {
+    return (upTo[from + length] - upTo[from]) / (double) upTo[upTo.length - 1];
   }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
+import org.daymount.look.cache.Memory;
 import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
@@ -80,6 +81,28 @@ class LookerTest {
             });
     List<Photo> photos = photos();
     assertThrows(LinkageError.class, () -> looker.first(photos, 2, () -> {}));
+  }
+
+  @Test
+  void onlyPhotosThatAreNewAreDecoded() {
+    Memory memory = Memory.empty("test");
+    AtomicInteger decoded = new AtomicInteger();
+    Looker looker =
+        new Looker(
+            (photo, edge) -> {
+              decoded.incrementAndGet();
+              return Painted.scene(90, 60, photo.bytes());
+            },
+            memory);
+    List<Photo> photos = photos();
+    LookResult before = looker.first(photos.subList(0, PHOTOS - 2), 2, () -> {});
+    LookResult all = looker.first(photos, 2, () -> {});
+    assertEquals(PHOTOS, decoded.get());
+    assertEquals(before.looked(), all.looked().subList(0, PHOTOS - 2));
+    LookResult fresh =
+        new Looker((photo, edge) -> Painted.scene(90, 60, photo.bytes()))
+            .first(photos, 2, () -> {});
+    assertEquals(fresh, all);
   }
 
   private static List<Photo> photos() {

@@ -117,7 +117,7 @@ class BurstAndCopyTest {
     List<Copy> found = copies.smaller(List.of(copy, other, original));
     assertEquals(List.of(new Copy(copy.photo().file(), original.photo().file(), false)), found);
     assertEquals(Problem.Kind.SMALLER_COPY, found.get(0).problem().kind());
-    assertEquals("a smaller copy of IMG_1.jpg, which is used", found.get(0).problem().text());
+    assertEquals("is a smaller copy of IMG_1.jpg, which is used", found.get(0).problem().text());
   }
 
   @Test

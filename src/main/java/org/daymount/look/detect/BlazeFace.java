@@ -30,7 +30,7 @@ final class BlazeFace implements AutoCloseable {
   }
 
   List<Spot> detect(Pixels picture, double threshold) {
-    Letterbox square = picture.fitted(SIDE, true);
+    Letterbox square = picture.centred(SIDE);
     Map<String, float[]> out = model.run(square.signed());
     List<Spot> spots = new ArrayList<>();
     addGrid(spots, square, out.get("scores16"), out.get("boxes16"), 16, 2, threshold);

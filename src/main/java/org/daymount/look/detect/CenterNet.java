@@ -14,11 +14,11 @@ import java.util.Map;
 final class CenterNet implements AutoCloseable {
   private static final int SIDE = 512;
 
-  /** Width and height of the heat map. */
-  private static final int CELLS = 128;
+  /** Of the coarsest grid inside the network. */
+  private static final int STEP = 32;
 
-  private static final int PLANE = CELLS * CELLS;
-  private static final double PIXELS_PER_CELL = SIDE / (double) CELLS;
+  /** Of the heat map. */
+  private static final int PIXELS_PER_CELL = 4;
 
   private final Model model;
 
@@ -32,16 +32,17 @@ final class CenterNet implements AutoCloseable {
 
   /** Surest first. */
   List<Thing> detect(Pixels picture, double threshold) {
-    Letterbox square = picture.fitted(SIDE, false);
-    Map<String, float[]> out = model.run(square.planes());
-    float[] heat = out.get("heat");
-    float[] reach = out.get("reach");
+    Letterbox square = picture.topLeft(SIDE, STEP);
+    Map<String, float[]> out = model.run(square.planes(), square.height(), square.width());
+    Grid heat =
+        new Grid(
+            out.get("heat"), square.width() / PIXELS_PER_CELL, square.height() / PIXELS_PER_CELL);
+    Grid reach = new Grid(out.get("reach"), heat.columns, heat.rows);
     List<Thing> things = new ArrayList<>();
     for (ThingKind kind : ThingKind.values()) {
-      int plane = kind.ordinal() * PLANE;
-      for (int cell = 0; cell < PLANE; cell++) {
-        float confidence = heat[plane + cell];
-        if (confidence >= threshold && isPeak(heat, plane, cell)) {
+      for (int cell = 0; cell < heat.cells(); cell++) {
+        float confidence = heat.at(kind.ordinal(), cell);
+        if (confidence >= threshold && heat.isPeak(kind.ordinal(), cell)) {
           things.add(new Thing(kind, box(square, reach, cell, confidence)));
         }
       }
@@ -50,29 +51,40 @@ final class CenterNet implements AutoCloseable {
     return things;
   }
 
-  private static Spot box(Letterbox square, float[] reach, int cell, double confidence) {
-    double x = cell % CELLS * PIXELS_PER_CELL;
-    double y = cell / CELLS * PIXELS_PER_CELL;
+  private static Spot box(Letterbox square, Grid reach, int cell, double confidence) {
+    double x = cell % reach.columns * PIXELS_PER_CELL;
+    double y = cell / reach.columns * PIXELS_PER_CELL;
     return square.inPicture(
-        x - reach[cell],
-        y - reach[PLANE + cell],
-        x + reach[2 * PLANE + cell],
-        y + reach[3 * PLANE + cell],
+        x - reach.at(0, cell),
+        y - reach.at(1, cell),
+        x + reach.at(2, cell),
+        y + reach.at(3, cell),
         confidence);
   }
 
-  /** Whether none of the eight neighbours is warmer. */
-  private static boolean isPeak(float[] heat, int plane, int cell) {
-    int x = cell % CELLS;
-    int y = cell / CELLS;
-    for (int row = Math.max(0, y - 1); row <= Math.min(CELLS - 1, y + 1); row++) {
-      for (int column = Math.max(0, x - 1); column <= Math.min(CELLS - 1, x + 1); column++) {
-        if (heat[plane + row * CELLS + column] > heat[plane + cell]) {
-          return false;
+  /** Planes of cells, one after the other. */
+  private record Grid(float[] values, int columns, int rows) {
+    int cells() {
+      return columns * rows;
+    }
+
+    float at(int plane, int cell) {
+      return values[plane * cells() + cell];
+    }
+
+    /** Whether none of the eight neighbours is warmer. */
+    boolean isPeak(int plane, int cell) {
+      int x = cell % columns;
+      int y = cell / columns;
+      for (int row = Math.max(0, y - 1); row <= Math.min(rows - 1, y + 1); row++) {
+        for (int column = Math.max(0, x - 1); column <= Math.min(columns - 1, x + 1); column++) {
+          if (at(plane, row * columns + column) > at(plane, cell)) {
+            return false;
+          }
         }
       }
+      return true;
     }
-    return true;
   }
 
   @Override

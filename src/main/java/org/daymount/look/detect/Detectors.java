@@ -26,7 +26,7 @@ public final class Detectors implements AutoCloseable {
   public static final double SCORE_FACE = FaceJudge.SCORE;
 
   /** Things less sure than this are not told. */
-  public static final double SUBJECT = 0.25;
+  public static final double SUBJECT = 0.2;
 
   /** Fainter things still say whose a face is. */
   private static final double FAINT_THING = 0.1;
@@ -108,12 +108,9 @@ public final class Detectors implements AutoCloseable {
 
   private CloseLook look(Pixels picture) {
     List<Thing> things = centerNet.detect(picture, FAINT_THING);
-    List<Spot> blaze =
-        Tiles.wholeAndParts(picture, part -> blazeFace.detect(part, FaceJudge.FAINT));
-    List<Spot> ssd = faceSsd.detect(picture, FaceJudge.FAINT);
     PixelSize size = new PixelSize(picture.width(), picture.height());
     List<Face> faces =
-        FaceJudge.judge(blaze, ssd, things, size.longEdge()).stream()
+        faceSpots(picture, things).stream()
             .map(spot -> new Face(spot.box().within(size), spot.confidence()))
             .toList();
     List<Subject> subjects = new ArrayList<>();
@@ -124,6 +121,24 @@ public final class Detectors implements AutoCloseable {
       }
     }
     return new CloseLook(faces, subjects, 0);
+  }
+
+  /**
+   * The costly looks are for pictures that may show people: where there is no sign of any, the
+   * first of the two face detectors on the whole picture is all.
+   */
+  private List<Spot> faceSpots(Pixels picture, List<Thing> things) {
+    List<Spot> whole = blazeFace.detect(picture, FaceJudge.FAINT);
+    List<Spot> persons =
+        things.stream().filter(thing -> thing.kind() == ThingKind.PERSON).map(Thing::spot).toList();
+    if (whole.isEmpty() && persons.isEmpty()) {
+      return List.of();
+    }
+    List<Spot> ssd = faceSsd.detect(picture, FaceJudge.FAINT);
+    List<Spot> open = FaceJudge.open(whole, ssd, persons);
+    List<Spot> blaze =
+        Tiles.wholeAndParts(picture, whole, open, part -> blazeFace.detect(part, FaceJudge.FAINT));
+    return FaceJudge.judge(blaze, ssd, things, Math.max(picture.width(), picture.height()));
   }
 
   /** A lying person is often taken for a person still, or for something else, but never surely. */

@@ -60,6 +60,21 @@ final class FaceJudge {
     return Spots.surest(faces, SAME_OVERLAP, SAME_NESTING);
   }
 
+  /**
+   * Where a nearer look may still find a face, or place one better: at persons, and at faces that
+   * only one detector sees.
+   */
+  static List<Spot> open(List<Spot> blazeFaces, List<Spot> ssdFaces, List<Spot> persons) {
+    List<Spot> open = new ArrayList<>(persons);
+    ssdFaces.stream().filter(face -> !seconded(face, blazeFaces)).forEach(open::add);
+    blazeFaces.stream().filter(face -> !seconded(face, ssdFaces)).forEach(open::add);
+    return open;
+  }
+
+  private static boolean seconded(Spot face, List<Spot> others) {
+    return others.stream().anyMatch(other -> face.overlap(other) > SAME_OVERLAP);
+  }
+
   /** Both detectors' faces; where both see one, it is BlazeFace's box and doubted by neither. */
   private static List<Spot> joined(List<Spot> blazeFaces, List<Spot> ssdFaces) {
     List<Spot> joined = new ArrayList<>();

@@ -12,6 +12,10 @@ import java.util.Map;
  */
 final class FaceSsd implements AutoCloseable {
   private static final int SIDE = 512;
+
+  /** Of the finest two grids inside the network; coarser ones may be cut unevenly. */
+  private static final int STEP = 64;
+
   private static final int[] GRIDS = {32, 16, 8, 4, 2, 1};
   private static final int CLASSES = 3;
   private static final int FACE = 1;
@@ -33,34 +37,47 @@ final class FaceSsd implements AutoCloseable {
   }
 
   List<Spot> detect(Pixels picture, double threshold) {
-    Letterbox square = picture.fitted(SIDE, false);
-    return Spots.surest(spots(model.run(square.signed()), square, threshold), SAME_FACE, 1);
+    Letterbox square = picture.topLeft(SIDE, STEP);
+    Map<String, float[]> out = model.run(square.signed(), square.height(), square.width());
+    return Spots.surest(spots(out, square, threshold), SAME_FACE, 1);
   }
 
   /** Every anchor that is sure enough, in the order of the anchors: by grid, by cell, by shape. */
   static List<Spot> spots(Map<String, float[]> out, Letterbox square, double threshold) {
     float[] anchors = out.get("anchors");
     List<Spot> spots = new ArrayList<>();
-    int anchor = 0;
+    int firstAnchor = 0; // of the grid; anchors are counted over the whole square
     for (int cells : GRIDS) {
+      int columns = cellsAlong(square.width(), cells);
+      int plane = columns * cellsAlong(square.height(), cells);
       float[] classes = out.get("classes" + cells);
       float[] boxes = out.get("boxes" + cells);
-      int plane = cells * cells;
       int shapes = boxes.length / 4 / plane;
       for (int cell = 0; cell < plane; cell++) {
-        for (int shape = 0; shape < shapes; shape++, anchor++) {
+        int cellOfSquare = cell / columns * cells + cell % columns;
+        for (int shape = 0; shape < shapes; shape++) {
           double confidence = Logistic.of(classes[(shape * CLASSES + FACE) * plane + cell]);
           if (confidence >= threshold) {
             double[] code = new double[4];
             for (int i = 0; i < code.length; i++) {
               code[i] = boxes[(shape * code.length + i) * plane + cell];
             }
+            int anchor = firstAnchor + cellOfSquare * shapes + shape;
             spots.add(decoded(square, anchors, 4 * anchor, code, confidence));
           }
         }
       }
+      firstAnchor += cells * cells * shapes;
     }
     return spots;
+  }
+
+  /**
+   * How many cells of a grid a picture has that fills only part of the square; begun ones count.
+   */
+  private static int cellsAlong(int length, int cellsOfSquare) {
+    int pixels = SIDE / cellsOfSquare;
+    return (length + pixels - 1) / pixels;
   }
 
   /**

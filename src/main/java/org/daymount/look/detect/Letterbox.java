@@ -1,15 +1,16 @@
 package org.daymount.look.detect;
 
 /**
- * A picture scaled into a square for a detector.
+ * A picture scaled into a square for a detector, or into as much of the square as it needs.
  *
- * @param side of the square in pixels
+ * @param width of the planes in pixels, at most the square's side
+ * @param height of the planes in pixels, at most the square's side
  * @param planes red, then green, then blue, each row by row, 0 to 255
  * @param scale pixels of the picture for one of the square
  * @param left where the picture begins in the square
  * @param top where the picture begins in the square
  */
-record Letterbox(int side, float[] planes, double scale, int left, int top) {
+record Letterbox(int width, int height, float[] planes, double scale, int left, int top) {
 
   /** The planes with 0 to 255 as -1 to 1. */
   float[] signed() {

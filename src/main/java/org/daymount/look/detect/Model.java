@@ -9,12 +9,18 @@ import ai.onnxruntime.OrtSession;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InterruptedIOException;
 import java.nio.FloatBuffer;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 
 /** One trained network. Safe to run from many threads; each run uses its caller's thread only. */
 final class Model implements AutoCloseable {
+  private static final long DEEP_STACK_BYTES = 16L << 20;
+
   private final OrtEnvironment environment;
   private final OrtSession session;
   private final int side;
@@ -37,7 +43,31 @@ final class Model implements AutoCloseable {
       options.setIntraOpNumThreads(1);
       options.setInterOpNumThreads(1);
       options.setSessionLogLevel(OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR);
-      return new Model(environment, environment.createSession(bytes(resource), options), side);
+      byte[] bytes = bytes(resource);
+      return new Model(
+          environment, onADeepStack(() -> environment.createSession(bytes, options)), side);
+    }
+  }
+
+  /**
+   * ONNX Runtime calls itself once for every step of a network on the way from its end to its
+   * beginning. For the largest one that is more than the stack of an ordinary Java thread holds,
+   * and running over it ends the process without a word.
+   */
+  private static OrtSession onADeepStack(Callable<OrtSession> reading)
+      throws IOException, OrtException {
+    FutureTask<OrtSession> task = new FutureTask<>(reading);
+    new Thread(null, task, "reading a model", DEEP_STACK_BYTES).start();
+    try {
+      return task.get();
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof OrtException fault) {
+        throw fault;
+      }
+      throw new IllegalStateException(e.getCause());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new InterruptedIOException("interrupted while reading a model");
     }
   }
 
@@ -52,7 +82,12 @@ final class Model implements AutoCloseable {
 
   /** The network's outputs by name, each flat, for a picture as red, green and blue planes. */
   Map<String, float[]> run(float[] planes) {
-    long[] shape = {1, 3, side, side};
+    return run(planes, side, side);
+  }
+
+  /** The same for one that is not square, where the model allows it. */
+  Map<String, float[]> run(float[] planes, int rows, int columns) {
+    long[] shape = {1, 3, rows, columns};
     try (OnnxTensor picture =
             OnnxTensor.createTensor(environment, FloatBuffer.wrap(planes), shape);
         OrtSession.Result result = session.run(Map.of("picture", picture))) {

@@ -58,19 +58,36 @@ final class Pixels {
     return new Pixels(height, width, turned);
   }
 
+  /** The whole picture scaled into the middle of a square; what is left over stays black. */
+  Letterbox centred(int side) {
+    int fittedWidth = fitted(width, side);
+    int fittedHeight = fitted(height, side);
+    return fitted(side, side, side, (side - fittedWidth) / 2, (side - fittedHeight) / 2);
+  }
+
   /**
-   * The whole picture scaled into a square, keeping its shape; what is left over stays black.
+   * The whole picture scaled into the top left of a square, without the part of the square that it
+   * leaves empty.
    *
-   * @param side of the square
-   * @param centred in the middle of the square, otherwise at its top left
+   * @param side of the square, a multiple of {@code step}
+   * @param step to which width and height are rounded up; the rest stays black
    */
-  Letterbox fitted(int side, boolean centred) {
+  Letterbox topLeft(int side, int step) {
+    int usedWidth = (fitted(width, side) + step - 1) / step * step;
+    int usedHeight = (fitted(height, side) + step - 1) / step * step;
+    return fitted(side, usedWidth, usedHeight, 0, 0);
+  }
+
+  private int fitted(int length, int side) {
     double scale = Math.max(width, height) / (double) side;
-    int fittedWidth = Math.max(1, Math.min(side, (int) Math.round(width / scale)));
-    int fittedHeight = Math.max(1, Math.min(side, (int) Math.round(height / scale)));
-    int left = centred ? (side - fittedWidth) / 2 : 0;
-    int top = centred ? (side - fittedHeight) / 2 : 0;
-    float[] planes = new float[3 * side * side];
+    return Math.max(1, Math.min(side, (int) Math.round(length / scale)));
+  }
+
+  private Letterbox fitted(int side, int planeWidth, int planeHeight, int left, int top) {
+    int fittedWidth = fitted(width, side);
+    int fittedHeight = fitted(height, side);
+    int plane = planeWidth * planeHeight;
+    float[] planes = new float[3 * plane];
     Taps[] columns = Taps.across(width, fittedWidth);
     Taps[] rows = Taps.across(height, fittedHeight);
     float[] line = new float[3 * fittedWidth];
@@ -79,14 +96,15 @@ final class Pixels {
       for (int i = 0; i < rows[y].weights().length; i++) {
         addLine(line, rows[y].at(i), rows[y].weights()[i], columns);
       }
-      int at = (top + y) * side + left;
+      int at = (top + y) * planeWidth + left;
       for (int x = 0; x < fittedWidth; x++) {
         planes[at + x] = line[3 * x];
-        planes[at + x + side * side] = line[3 * x + 1];
-        planes[at + x + 2 * side * side] = line[3 * x + 2];
+        planes[at + x + plane] = line[3 * x + 1];
+        planes[at + x + 2 * plane] = line[3 * x + 2];
       }
     }
-    return new Letterbox(side, planes, scale, left, top);
+    double scale = Math.max(width, height) / (double) side;
+    return new Letterbox(planeWidth, planeHeight, planes, scale, left, top);
   }
 
   private void addLine(float[] line, int row, float weight, Taps[] columns) {

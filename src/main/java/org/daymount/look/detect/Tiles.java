@@ -20,13 +20,25 @@ final class Tiles {
 
   private Tiles() {}
 
-  static List<Spot> wholeAndParts(Pixels picture, Function<Pixels, List<Spot>> detector) {
-    List<Spot> spots = new ArrayList<>(detector.apply(picture));
+  /**
+   * @param whole what the detector saw in the picture as a whole
+   * @param worthALook places of the picture; a part that touches none of them is passed over
+   */
+  static List<Spot> wholeAndParts(
+      Pixels picture,
+      List<Spot> whole,
+      List<Spot> worthALook,
+      Function<Pixels, List<Spot>> detector) {
+    List<Spot> spots = new ArrayList<>(whole);
     int shortSide = Math.min(picture.width(), picture.height());
     double exactSide = shortSide / (ALONG_SHORT_SIDE - (ALONG_SHORT_SIDE - 1) * COMMON);
     int side = Math.max(1, (int) Math.round(exactSide));
     for (int top : starts(picture.height(), side)) {
       for (int left : starts(picture.width(), side)) {
+        Spot tile = new Spot(left, top, side, side, 1);
+        if (worthALook.stream().noneMatch(place -> place.sharedArea(tile) > 0)) {
+          continue;
+        }
         for (Spot spot : detector.apply(picture.square(left, top, side))) {
           Spot there = spot.moved(left, top);
           if (!isCut(there, picture, left, top, side)) {

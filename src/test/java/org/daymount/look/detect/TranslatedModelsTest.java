@@ -40,7 +40,7 @@ class TranslatedModelsTest {
 
   @Test
   void theFaceSsdGivesTheBoxesAndScoresItsPublisherGets() throws Exception {
-    Letterbox asIs = new Letterbox(512, new float[0], 1, 0, 0);
+    Letterbox asIs = new Letterbox(512, 512, new float[0], 1, 0, 0);
     List<Spot> ours = FaceSsd.spots(outputs("face-ssd", 512), asIs, 0);
     float[] edges = read("face-ssd.edges");
     float[] scores = read("face-ssd.scores");

@@ -1,0 +1,113 @@
+package org.daymount.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.util.HexFormat;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import org.daymount.image.Pictures;
+import org.daymount.month.MonthJson;
+import org.daymount.pipeline.MonthMaker;
+import org.daymount.pipeline.Progress;
+import org.daymount.pipeline.Request;
+import org.daymount.pipeline.Surveyed;
+import org.daymount.review.ReviewServer;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** {@code daymount review}: the month in the browser of this computer. */
+@Command(
+    name = "review",
+    mixinStandardHelpOptions = true,
+    headerHeading = "For example: daymount review Pictures/June --note june.txt --out June%n%n",
+    header = "Shows the month in the browser of this computer, to agree or change it.",
+    description = {
+      "",
+      "What you change is saved by itself in --out and obeyed by every later run. Only this computer"
+          + " can open the page. Ctrl-C ends it.",
+      ""
+    },
+    exitCodeListHeading = ExitCode.HEADING,
+    exitCodeList = {ExitCode.IS_DONE, ExitCode.IS_FAILED, ExitCode.IS_WRONG},
+    sortOptions = false)
+final class ReviewCommand extends SurroundedCommand {
+  private static final int TOKEN_BYTES = 16;
+  private static final int LAST_PORT = 65535;
+
+  @Spec CommandSpec spec;
+  @Mixin PhotoOptions photos;
+
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "DIR",
+      description =
+          "The folder that choices and sheets are written to. Default: one named after the month,"
+              + " such as daymount-2026-06, in the folder you are in.")
+  Path out;
+
+  @Option(
+      names = {"-p", "--port"},
+      paramLabel = "N",
+      description =
+          "The port on this computer that the page is served at. Default: any that is free.")
+  int port;
+
+  @Mixin PageOptions pages;
+
+  @Option(
+      names = {"-q", "--quiet"},
+      description = "Says only the address, and errors.")
+  boolean quiet;
+
+  @Option(
+      names = {"-v", "--verbose"},
+      description = "Tells the whole story of an error.")
+  boolean verbose;
+
+  ReviewCommand(Surroundings around) {
+    super(around);
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    if (port < 0 || port > LAST_PORT) {
+      throw new ParameterException(
+          spec.commandLine(), "--port takes a number from 0 to " + LAST_PORT + ", was " + port);
+    }
+    Request request = Requests.of(spec, around, photos, pages, Optional.ofNullable(out));
+    Progress progress =
+        quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
+    Pictures pictures = new Pictures();
+    Surveyed surveyed = new MonthMaker(pictures, progress).survey(request);
+    progress.end();
+    // Small answers at once: without it each waits for the browser's acknowledgement (40 ms).
+    System.setProperty("sun.net.httpserver.nodelay", "true");
+    String token = token();
+    try (ReviewServer server =
+        ReviewServer.start(
+            pictures, new MonthJson(Version.tool()), request, surveyed, port, token)) {
+      server.warmUp();
+      around
+          .out()
+          .println(
+              "open this address in the browser of this computer (Ctrl-C here ends the review):");
+      around.out().println("http://127.0.0.1:" + server.port() + "/#" + token);
+      around.out().flush();
+      new CountDownLatch(1).await();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+    return ExitCode.DONE;
+  }
+
+  private static String token() {
+    byte[] random = new byte[TOKEN_BYTES];
+    new SecureRandom().nextBytes(random);
+    return HexFormat.of().formatHex(random);
+  }
+}

@@ -1,0 +1,125 @@
+package org.daymount.image.jpeg;
+
+import java.util.Arrays;
+
+/**
+ * A scan of a sequential picture (F.2): each block complete, its DC coefficient and then the others
+ * in zigzag order, each as "so many zeros, then this value", until "the rest is zero".
+ */
+final class BaselineScan extends ScanReader {
+  private static final int ZEROS_ONLY = 15; // ZRL: sixteen zeros and no value
+
+  private final CellMeans cells;
+  private final HuffmanTable[] dcTables;
+  private final int[][] acLookups;
+  private final HuffmanTable[] acTables;
+  private final int[] block = new int[Block.COEFFICIENTS];
+
+  /**
+   * @param cells null for an eighth, where a block's only cell is its DC coefficient
+   */
+  BaselineScan(Frame frame, ScanHeader header, BitReader bits, CellMeans cells) throws JpegRefused {
+    super(frame, header, bits);
+    this.cells = cells;
+    int parts = header.parts().size();
+    dcTables = new HuffmanTable[parts];
+    acTables = new HuffmanTable[parts];
+    acLookups = new int[parts][];
+    for (int n = 0; n < parts; n++) {
+      dcTables[n] = present(header.parts().get(n).dc());
+      acTables[n] = present(header.parts().get(n).ac());
+      acLookups[n] = cells == null ? acTables[n].skipping() : acTables[n].lookup();
+    }
+  }
+
+  @Override
+  void block(int n, Component component, int blockX, int blockY) throws JpegRefused {
+    dcBefore[n] += dcStep(dcTables[n]);
+    int[] steps = component.quantization();
+    int dc = dcBefore[n] * steps[0];
+    int offset = component.offset(blockX, blockY);
+    if (cells == null) {
+      skipOthers(acLookups[n], acTables[n]);
+      component.samples()[offset] = CellMeans.ofFlatBlock(dc);
+      return;
+    }
+    Arrays.fill(block, 0);
+    block[0] = dc;
+    readOthers(acLookups[n], acTables[n], steps);
+    cells.put(block, component.samples(), offset, component.stride());
+  }
+
+  private void readOthers(int[] lookup, HuffmanTable table, int[] steps) throws JpegRefused {
+    byte[] bytes = bits.bytes();
+    long position = bits.position;
+    int k = 1;
+    while (k < Block.COEFFICIENTS) {
+      long next = BitReader.peek(bytes, position);
+      int entry = HuffmanTable.entry(lookup, next);
+      if (entry == 0) {
+        entry = known(table.longEntry(next));
+      }
+      int size = HuffmanTable.size(entry);
+      int run = HuffmanTable.run(entry);
+      int used = HuffmanTable.used(entry);
+      if (size == 0) {
+        position += used;
+        if (run != ZEROS_ONLY) {
+          break;
+        }
+        k += run + 1;
+        continue;
+      }
+      k += run;
+      if (k >= Block.COEFFICIENTS) {
+        throw noSuchCode();
+      }
+      int value = HuffmanTable.value(entry);
+      if (!HuffmanTable.isComplete(entry)) {
+        value = HuffmanTable.extended((int) (next << used >>> Long.SIZE - size), size);
+        used += size;
+      }
+      position += used;
+      block[Block.ZIGZAG[k]] = value * steps[k];
+      k++;
+    }
+    bits.position = position;
+  }
+
+  private void skipOthers(int[] skipping, HuffmanTable table) throws JpegRefused {
+    byte[] bytes = bits.bytes();
+    long position = bits.position;
+    int k = 1;
+    while (k < Block.COEFFICIENTS) {
+      long next = BitReader.peek(bytes, position);
+      int skip = HuffmanTable.entry(skipping, next);
+      int passed = k + HuffmanTable.skippedCoefficients(skip);
+      if (HuffmanTable.skippedBits(skip) > 0 && passed < Block.COEFFICIENTS) {
+        position += HuffmanTable.skippedBits(skip);
+        if (HuffmanTable.skippedToEnd(skip)) {
+          break;
+        }
+        k = passed;
+        continue;
+      }
+      int entry = HuffmanTable.entry(table.lookup(), next);
+      if (entry == 0) {
+        entry = known(table.longEntry(next));
+      }
+      int size = HuffmanTable.size(entry);
+      position += HuffmanTable.used(entry) + (HuffmanTable.isComplete(entry) ? 0 : size);
+      if (size == 0 && HuffmanTable.run(entry) != ZEROS_ONLY) {
+        break;
+      }
+      k += HuffmanTable.run(entry) + 1;
+    }
+    bits.position = position;
+  }
+
+  private static int known(int entry) throws JpegRefused {
+    if (entry == HuffmanTable.NO_CODE) {
+      throw noSuchCode();
+    }
+    return entry;
+  }
+}

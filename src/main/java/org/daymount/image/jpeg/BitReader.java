@@ -1,0 +1,76 @@
+package org.daymount.image.jpeg;
+
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
+import java.nio.ByteOrder;
+import java.util.Arrays;
+
+/**
+ * The bits of one stretch of coded data: from a scan's header or a restart marker to the next
+ * marker. In the file a byte 0xFF of the data is followed by a stuffed 0 (B.1.1.5), so that it is
+ * no marker; the zeros are taken out here, once for the whole stretch, and bits can then be read
+ * from any place, eight bytes at a time.
+ */
+final class BitReader {
+  /** Bytes; more than the longest block has: 64 times a code of 16 and a value of 15 bits. */
+  private static final int PADDING = 512;
+
+  private static final VarHandle LONGS =
+      MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.BIG_ENDIAN);
+
+  private byte[] bytes = new byte[0];
+  private long limit;
+
+  /** The bit that comes next. The decoders keep it in a local variable while they run. */
+  long position;
+
+  /**
+   * Takes the stretch that begins at {@code from}.
+   *
+   * @return where in the file it ends: at a marker, or at the file's end
+   */
+  int load(byte[] file, int from) {
+    if (bytes.length < file.length - from + PADDING) {
+      bytes = new byte[file.length - from + PADDING];
+    }
+    int length = 0;
+    int copied = from; // up to here it is in bytes
+    int at = from;
+    while (true) {
+      while (at < file.length && file[at] != (byte) 0xff) {
+        at++;
+      }
+      boolean stuffed = at + 1 < file.length && file[at + 1] == 0;
+      int until = stuffed ? at + 1 : at;
+      System.arraycopy(file, copied, bytes, length, until - copied);
+      length += until - copied;
+      if (!stuffed) {
+        break;
+      }
+      at += 2;
+      copied = at;
+    }
+    Arrays.fill(bytes, length, length + PADDING, (byte) 0);
+    position = 0;
+    limit = 8L * length;
+    return at;
+  }
+
+  byte[] bytes() {
+    return bytes;
+  }
+
+  /** At least 57 bits from {@code position} on, the next one highest, zeros below them. */
+  static long peek(byte[] bytes, long position) {
+    return (long) LONGS.get(bytes, (int) (position >>> 3)) << (position & 7);
+  }
+
+  long peek() {
+    return peek(bytes, position);
+  }
+
+  /** Whether more bits were asked for than there are; up to a block's worth gives zeros. */
+  boolean isPastEnd() {
+    return position > limit;
+  }
+}

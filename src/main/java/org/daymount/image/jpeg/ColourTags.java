@@ -1,0 +1,93 @@
+package org.daymount.image.jpeg;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * What application segments say about colours: whether the components are a brightness and two
+ * colour differences (ITU-T T.871, JFIF) or something else (T.872, 6.5.3, Adobe), and the ICC
+ * profile, which may be spread over several segments (ICC.1:2022, B.4).
+ */
+final class ColourTags {
+  private static final byte[] ICC = "ICC_PROFILE\0".getBytes(StandardCharsets.US_ASCII);
+  private static final byte[] JFIF = "JFIF\0".getBytes(StandardCharsets.US_ASCII);
+  private static final byte[] ADOBE = "Adobe".getBytes(StandardCharsets.US_ASCII);
+  private static final int ADOBE_TRANSFORM = 11;
+  private static final int BRIGHTNESS_AND_DIFFERENCES = 1;
+
+  private final TreeMap<Integer, byte[]> profile = new TreeMap<>();
+  private int profileParts;
+  private boolean jfif;
+  private Optional<Integer> adobe = Optional.empty();
+
+  void read(MarkerReader in) throws JpegRefused {
+    byte[] content = in.bytes(in.left());
+    switch (in.marker()) {
+      case MarkerReader.APP0 -> jfif |= begins(content, JFIF);
+      case MarkerReader.APP14 -> {
+        if (begins(content, ADOBE) && content.length > ADOBE_TRANSFORM) {
+          adobe = Optional.of(content[ADOBE_TRANSFORM] & 0xff);
+        }
+      }
+      case MarkerReader.APP2 -> {
+        if (begins(content, ICC) && content.length > ICC.length + 2) {
+          profileParts = content[ICC.length + 1] & 0xff;
+          profile.put(content[ICC.length] & 0xff, content);
+        }
+      }
+      default -> {}
+    }
+  }
+
+  private static boolean begins(byte[] content, byte[] with) {
+    if (content.length < with.length) {
+      return false;
+    }
+    for (int i = 0; i < with.length; i++) {
+      if (content[i] != with[i]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Red, green and blue themselves are left to others. */
+  void refuseOtherColours(Frame frame) throws JpegRefused {
+    if (frame.components().size() == 1) {
+      return;
+    }
+    boolean other;
+    if (adobe.isPresent()) {
+      other = adobe.get() != BRIGHTNESS_AND_DIFFERENCES;
+    } else {
+      other = !jfif && frame.components().get(0).id == 'R';
+    }
+    if (other) {
+      throw new JpegRefused("its colours are not stored as brightness and differences");
+    }
+  }
+
+  /** Empty when there is none, or when parts of it are missing. */
+  Optional<byte[]> profile() throws JpegRefused {
+    if (profile.isEmpty()) {
+      return Optional.empty();
+    }
+    int header = ICC.length + 2;
+    int length = profile.values().stream().mapToInt(part -> part.length - header).sum();
+    byte[] whole = new byte[length];
+    int at = 0;
+    for (int n = 1; n <= profileParts; n++) {
+      byte[] part = profile.get(n);
+      if (part == null) {
+        throw new JpegRefused("parts of its colour profile are missing");
+      }
+      System.arraycopy(part, header, whole, at, part.length - header);
+      at += part.length - header;
+    }
+    if (at != length) {
+      throw new JpegRefused("its colour profile has too many parts");
+    }
+    return Optional.of(whole);
+  }
+}

@@ -1,0 +1,112 @@
+package org.daymount.image.jpeg;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The frame header (B.2.2): the picture's size and its components. A picture is coded in minimum
+ * coded units (A.2), each holding a few blocks of every component: for brightness at twice the
+ * resolution of colour both ways, 2 x 2 blocks of brightness and one of each colour difference.
+ *
+ * @param mostAcross the largest horizontal sampling factor
+ * @param mostDown the largest vertical one
+ */
+record Frame(
+    int width,
+    int height,
+    boolean progressive,
+    List<Component> components,
+    int mostAcross,
+    int mostDown) {
+
+  /** Of a progressive picture, 2 bytes each: enough for 40 megapixels with subsampled colours. */
+  private static final long MOST_COEFFICIENTS = 60_000_000;
+
+  static Frame read(MarkerReader in, boolean progressive) throws JpegRefused {
+    int bits = in.u8();
+    if (bits != 8) {
+      throw new JpegRefused("has " + bits + " bits a sample, only 8 are read");
+    }
+    int height = in.u16();
+    int width = in.u16();
+    int count = in.u8();
+    if (width == 0 || height == 0) {
+      throw new JpegRefused("does not say its size in its header");
+    }
+    if (count != 1 && count != 3) {
+      throw new JpegRefused("has " + count + " components, only grey and colour are read");
+    }
+    List<Component> components = new ArrayList<>();
+    int mostAcross = 1;
+    int mostDown = 1;
+    for (int i = 0; i < count; i++) {
+      int id = in.u8();
+      int sampling = in.u8();
+      int across = sampling >> 4;
+      int down = sampling & 15;
+      int table = in.u8();
+      if (across < 1 || across > 4 || down < 1 || down > 4 || table > 3) {
+        throw new JpegRefused("has a broken frame header");
+      }
+      components.add(new Component(id, across, down, table));
+      mostAcross = Math.max(mostAcross, across);
+      mostDown = Math.max(mostDown, down);
+    }
+    for (Component component : components) {
+      if (mostAcross % component.across != 0 || mostDown % component.down != 0) {
+        throw new JpegRefused("has components whose resolutions do not divide evenly");
+      }
+    }
+    if (components.get(0).across != mostAcross || components.get(0).down != mostDown) {
+      throw new JpegRefused("has more detail in its colours than in its brightness");
+    }
+    return new Frame(width, height, progressive, List.copyOf(components), mostAcross, mostDown);
+  }
+
+  int unitsAcross() {
+    return ceil(width, Block.SIDE * mostAcross);
+  }
+
+  int unitsDown() {
+    return ceil(height, Block.SIDE * mostDown);
+  }
+
+  /** Blocks across that a scan of this component alone has: none beyond the picture (A.2.3). */
+  int blocksAcrossAlone(Component component) {
+    return ceil(ceil(width * component.across, mostAcross), Block.SIDE);
+  }
+
+  int blocksDownAlone(Component component) {
+    return ceil(ceil(height * component.down, mostDown), Block.SIDE);
+  }
+
+  /**
+   * @param codedBytes of the whole file: each block takes two bits of it at least, one of them in a
+   *     first scan, so a header that claims more is not believed before memory is taken
+   */
+  void allocate(Reduction reduction, int codedBytes) throws JpegRefused {
+    long blocks = 0;
+    for (Component component : components) {
+      blocks += (long) unitsAcross() * component.across * unitsDown() * component.down;
+    }
+    if (blocks > 8L * codedBytes) {
+      throw new JpegRefused("claims more pixels than its data can hold");
+    }
+    int side = reduction.blockSide();
+    int kept = !progressive ? 0 : side == 1 ? 1 : Block.COEFFICIENTS;
+    if (blocks * kept > MOST_COEFFICIENTS) {
+      throw new JpegRefused("is progressive and too large to be held");
+    }
+    if (blocks * side * side > Integer.MAX_VALUE / 2) {
+      throw new JpegRefused("has too many pixels");
+    }
+    for (Component component : components) {
+      component.allocate(
+          unitsAcross() * component.across, unitsDown() * component.down, side, kept);
+    }
+  }
+
+  private static int ceil(int value, int unit) {
+    return (value + unit - 1) / unit;
+  }
+}

@@ -1,0 +1,132 @@
+package org.daymount.image.jpeg;
+
+/**
+ * Walks through a file marker by marker (B.1.1). A marker is the byte 0xFF and a code; most are
+ * followed by a segment that begins with its own length (2 bytes, counting themselves).
+ */
+final class MarkerReader {
+  static final int START_OF_IMAGE = 0xd8;
+  static final int END_OF_IMAGE = 0xd9;
+  static final int START_OF_SCAN = 0xda;
+  static final int QUANTIZATION_TABLES = 0xdb;
+  static final int RESTART_INTERVAL = 0xdd;
+  static final int HUFFMAN_TABLES = 0xc4;
+  static final int BASELINE = 0xc0;
+  static final int EXTENDED = 0xc1;
+  static final int PROGRESSIVE = 0xc2;
+  static final int ARITHMETIC_CONDITIONING = 0xcc;
+  static final int RESTART_FIRST = 0xd0;
+  static final int RESTART_LAST = 0xd7;
+  static final int APP2 = 0xe2;
+  static final int APP0 = 0xe0;
+  static final int APP14 = 0xee;
+  private static final int TEMPORARY = 0x01;
+
+  private final byte[] file;
+  private int position;
+  private int segmentEnd;
+  private int marker;
+
+  MarkerReader(byte[] file) throws JpegRefused {
+    if (file.length < 4 || (file[0] & 0xff) != 0xff || (file[1] & 0xff) != START_OF_IMAGE) {
+      throw new JpegRefused("does not begin like a JPEG file");
+    }
+    this.file = file;
+    this.segmentEnd = 2;
+  }
+
+  /**
+   * Goes on to the next marker that has a segment, or to the end of the image. Stray bytes between
+   * segments are stepped over.
+   *
+   * @return false when the file ends first
+   */
+  boolean next() {
+    position = segmentEnd;
+    do {
+      while (position < file.length && file[position] != (byte) 0xff) {
+        position++;
+      }
+      while (position < file.length && file[position] == (byte) 0xff) {
+        position++; // any number of 0xFF may come before the code (B.1.1.2)
+      }
+      if (position >= file.length) {
+        return false;
+      }
+      marker = file[position++] & 0xff;
+    } while (standsAlone(marker));
+    if (marker == END_OF_IMAGE) {
+      return true;
+    }
+    if (position + 2 > file.length) {
+      return false;
+    }
+    int length = (file[position] & 0xff) << 8 | file[position + 1] & 0xff;
+    segmentEnd = position + Math.max(2, length);
+    position += 2;
+    return segmentEnd <= file.length;
+  }
+
+  private static boolean standsAlone(int code) {
+    return code == 0
+        || code == TEMPORARY
+        || code >= RESTART_FIRST && code <= RESTART_LAST
+        || code == START_OF_IMAGE;
+  }
+
+  int marker() {
+    return marker;
+  }
+
+  /** A frame of any kind: SOF0 to SOF15, without the three other codes among them. */
+  boolean isFrame() {
+    return marker >= BASELINE
+        && marker <= 0xcf
+        && marker != HUFFMAN_TABLES
+        && marker != 0xc8
+        && marker != ARITHMETIC_CONDITIONING;
+  }
+
+  boolean hasMore() {
+    return position < segmentEnd;
+  }
+
+  int u8() throws JpegRefused {
+    if (position >= segmentEnd) {
+      throw new JpegRefused("a segment is shorter than what it should hold");
+    }
+    return file[position++] & 0xff;
+  }
+
+  int u16() throws JpegRefused {
+    return u8() << 8 | u8();
+  }
+
+  byte[] bytes(int count) throws JpegRefused {
+    if (count > segmentEnd - position) {
+      throw new JpegRefused("a segment is shorter than what it should hold");
+    }
+    byte[] copy = new byte[count];
+    System.arraycopy(file, position, copy, 0, count);
+    position += count;
+    return copy;
+  }
+
+  int left() {
+    return segmentEnd - position;
+  }
+
+  byte[] file() {
+    return file;
+  }
+
+  /** Where the coded data behind the current segment begin. */
+  int behindSegment() {
+    return segmentEnd;
+  }
+
+  /** The next marker is looked for from here. */
+  void continueAt(int place) {
+    segmentEnd = place;
+  }
+}

@@ -1,0 +1,35 @@
+package org.daymount.image.jpeg;
+
+/**
+ * A scan of DC coefficients in a progressive picture (G.1.2.1): the first scan tells all but their
+ * lowest bits, later scans one more bit each.
+ */
+final class ProgressiveDcScan extends ScanReader {
+  private final HuffmanTable[] tables;
+  private final boolean first;
+  private final int lowestBit;
+
+  ProgressiveDcScan(Frame frame, ScanHeader header, BitReader bits) throws JpegRefused {
+    super(frame, header, bits);
+    this.first = header.bitsBefore() == 0;
+    this.lowestBit = header.lowestBit();
+    tables = new HuffmanTable[header.parts().size()];
+    for (int n = 0; first && n < tables.length; n++) {
+      tables[n] = present(header.parts().get(n).dc());
+    }
+  }
+
+  @Override
+  void block(int n, Component component, int blockX, int blockY) throws JpegRefused {
+    int at = component.coefficientsOf(blockX, blockY);
+    short[] coefficients = component.coefficients();
+    if (first) {
+      dcBefore[n] += dcStep(tables[n]);
+      coefficients[at] = (short) (dcBefore[n] << lowestBit);
+    } else {
+      long bit = bits.peek() >>> Long.SIZE - 1;
+      bits.position++;
+      coefficients[at] |= (short) (bit << lowestBit);
+    }
+  }
+}

@@ -1,0 +1,97 @@
+package org.daymount.image.jpeg;
+
+import java.util.List;
+import java.util.Optional;
+import org.daymount.unit.PixelSize;
+
+/**
+ * A picture decoded at a half, a quarter or an eighth of its size, as stored (not turned upright),
+ * in the colours of its profile.
+ */
+public final class ReducedJpeg {
+  private final PixelSize stored;
+  private final PixelSize size;
+  private final Frame frame;
+  private final Optional<byte[]> profile;
+  private final boolean cutOff;
+
+  ReducedJpeg(Frame frame, Reduction reduction, Optional<byte[]> profile, boolean cutOff) {
+    this.stored = new PixelSize(frame.width(), frame.height());
+    this.size = reduction.of(stored);
+    this.frame = frame;
+    this.profile = profile;
+    this.cutOff = cutOff;
+  }
+
+  /**
+   * @param file a whole JPEG file
+   * @throws JpegRefused when it is damaged, or of a kind that is not read here: more than 8 bits,
+   *     four colours, red-green-blue, arithmetic coding, lossless, and very large progressive
+   *     pictures at more than an eighth
+   */
+  public static ReducedJpeg decode(byte[] file, Reduction reduction) throws JpegRefused {
+    return new ReducedDecoder(file, reduction).decode();
+  }
+
+  /** Of the whole picture as the header states it. */
+  public PixelSize stored() {
+    return stored;
+  }
+
+  /** Of what was decoded. */
+  public PixelSize size() {
+    return size;
+  }
+
+  public boolean isGrey() {
+    return frame.components().size() == 1;
+  }
+
+  /** Whether the file ends, or a part of it ends, before the picture does; the rest is grey. */
+  public boolean isCutOff() {
+    return cutOff;
+  }
+
+  /** The ICC profile as stored; empty: sRGB. */
+  public Optional<byte[]> profile() {
+    return profile.map(byte[]::clone);
+  }
+
+  /** Brightness (Y') of each pixel, row by row, 0 to 255. */
+  public byte[] brightness() {
+    Component component = frame.components().get(0);
+    byte[] pixels = new byte[size.width() * size.height()];
+    for (int y = 0; y < size.height(); y++) {
+      System.arraycopy(
+          component.samples(), y * component.stride(), pixels, y * size.width(), size.width());
+    }
+    return pixels;
+  }
+
+  /** Red, green and blue of each pixel, row by row. */
+  public byte[] rgb() {
+    byte[] rgb = new byte[size.width() * size.height() * 3];
+    List<Component> components = frame.components();
+    if (isGrey()) {
+      byte[] grey = brightness();
+      for (int i = 0; i < grey.length; i++) {
+        rgb[3 * i] = grey[i];
+        rgb[3 * i + 1] = grey[i];
+        rgb[3 * i + 2] = grey[i];
+      }
+      return rgb;
+    }
+    ColourRows blue = new ColourRows(components.get(1), frame, size);
+    ColourRows red = new ColourRows(components.get(2), frame, size);
+    Component brightness = components.get(0);
+    int[] blues = new int[size.width()];
+    int[] reds = new int[size.width()];
+    for (int y = 0; y < size.height(); y++) {
+      blue.read(y, blues);
+      red.read(y, reds);
+      YccToRgb.convert(
+          brightness.samples(), y * brightness.stride(), blues, reds, rgb, y * size.width() * 3);
+    }
+    return rgb;
+  }
+}

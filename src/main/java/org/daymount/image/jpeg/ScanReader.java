@@ -1,0 +1,126 @@
+package org.daymount.image.jpeg;
+
+import java.util.Arrays;
+import org.daymount.image.jpeg.ScanHeader.Part;
+
+/** The order of the blocks in a scan (A.2) and its restarts (E.2.4); subclasses read the blocks. */
+abstract sealed class ScanReader permits BaselineScan, ProgressiveDcScan, ProgressiveAcScan {
+  final BitReader bits;
+  private final Frame frame;
+  private final ScanHeader header;
+
+  /** A block's DC coefficient is told as the step from that of the component's block before. */
+  final int[] dcBefore;
+
+  ScanReader(Frame frame, ScanHeader header, BitReader bits) {
+    this.frame = frame;
+    this.header = header;
+    this.bits = bits;
+    this.dcBefore = new int[header.parts().size()];
+  }
+
+  /**
+   * @param n which part of the scan's header the block belongs to
+   */
+  abstract void block(int n, Component component, int blockX, int blockY) throws JpegRefused;
+
+  /** What is remembered from block to block is forgotten (E.1.3). */
+  void restart() {}
+
+  /** Where a scan ended, and whether that was too early. */
+  record End(int place, boolean isCutOff) {}
+
+  /**
+   * Reads the whole scan.
+   *
+   * @param from where its coded data begin
+   * @param restartInterval units between restart markers; 0: there are none
+   */
+  End read(byte[] file, int from, int restartInterval) throws JpegRefused {
+    boolean alone = header.parts().size() == 1;
+    Component first = header.parts().get(0).component();
+    int across = alone ? frame.blocksAcrossAlone(first) : frame.unitsAcross();
+    int units = across * (alone ? frame.blocksDownAlone(first) : frame.unitsDown());
+    int end = from;
+    for (int unit = 0; unit < units; unit++) {
+      if (unit == 0 || restartInterval > 0 && unit % restartInterval == 0) {
+        if (unit > 0) {
+          if (end >= file.length) {
+            return new End(end, true);
+          }
+          end = behindRestart(file, end, unit / restartInterval - 1);
+        }
+        end = bits.load(file, end);
+        Arrays.fill(dcBefore, 0);
+        restart();
+      }
+      if (alone) {
+        block(0, first, unit % across, unit / across);
+      } else {
+        unit(unit % across, unit / across);
+      }
+      if (bits.isPastEnd()) {
+        return new End(end, true);
+      }
+    }
+    return new End(end, false);
+  }
+
+  private void unit(int unitX, int unitY) throws JpegRefused {
+    for (int n = 0; n < dcBefore.length; n++) {
+      Part part = header.parts().get(n);
+      Component component = part.component();
+      for (int y = 0; y < component.down; y++) {
+        for (int x = 0; x < component.across; x++) {
+          block(n, component, unitX * component.across + x, unitY * component.down + y);
+          if (bits.isPastEnd()) {
+            return;
+          }
+        }
+      }
+    }
+  }
+
+  private static int behindRestart(byte[] file, int marker, int number) throws JpegRefused {
+    int at = marker;
+    while (at < file.length && file[at] == (byte) 0xff) {
+      at++;
+    }
+    int expected = MarkerReader.RESTART_FIRST + number % 8;
+    if (at >= file.length || (file[at] & 0xff) != expected) {
+      throw new JpegRefused("a restart marker is missing");
+    }
+    return at + 1;
+  }
+
+  static HuffmanTable present(HuffmanTable table) throws JpegRefused {
+    if (table == null) {
+      throw new JpegRefused("a Huffman table is missing");
+    }
+    return table;
+  }
+
+  /** A DC coefficient's step from the one before (F.2.2.1): its size, then that many bits. */
+  final int dcStep(HuffmanTable table) throws JpegRefused {
+    long next = bits.peek();
+    int entry = HuffmanTable.entry(table.lookup(), next);
+    if (entry == 0) {
+      entry = table.longEntry(next);
+      if (entry == HuffmanTable.NO_CODE) {
+        throw noSuchCode();
+      }
+    }
+    int used = HuffmanTable.used(entry);
+    if (HuffmanTable.isComplete(entry)) {
+      bits.position += used;
+      return HuffmanTable.value(entry);
+    }
+    int size = HuffmanTable.size(entry);
+    bits.position += used + size;
+    return HuffmanTable.extended((int) (next << used >>> Long.SIZE - size), size);
+  }
+
+  static JpegRefused noSuchCode() {
+    return new JpegRefused("its coded data are damaged");
+  }
+}

@@ -1,0 +1,183 @@
+package org.daymount.look.cache;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.daymount.look.Face;
+import org.daymount.look.Fingerprint;
+import org.daymount.look.Measures;
+import org.daymount.look.Measures.CloseLook;
+import org.daymount.look.Subject;
+import org.daymount.look.SubjectMap;
+import org.daymount.unit.PixelBox;
+
+/** Measures to bytes and back, every number bit for bit as it was. */
+final class MeasuresCodec {
+  private MeasuresCodec() {}
+
+  /** Something that is written or read field by field. */
+  @FunctionalInterface
+  private interface Writing {
+    void to(DataOutputStream out) throws IOException;
+  }
+
+  @FunctionalInterface
+  private interface Reading<T> {
+    T from(DataInputStream in) throws IOException;
+  }
+
+  /** All but the close look. */
+  static byte[] firstLook(Measures measures) {
+    return written(
+        out -> {
+          out.writeDouble(measures.sharpness());
+          out.writeDouble(measures.clarity());
+          out.writeDouble(measures.exposure());
+          Fingerprint fingerprint = measures.fingerprint();
+          out.writeLong(fingerprint.horizontal());
+          out.writeLong(fingerprint.vertical());
+          out.writeInt(fingerprint.moments().size());
+          for (float moment : fingerprint.moments()) {
+            out.writeFloat(moment);
+          }
+          SubjectMap map = measures.map();
+          out.writeInt(map.columns());
+          out.writeInt(map.rows());
+          for (float share : map.shares()) {
+            out.writeFloat(share);
+          }
+        });
+  }
+
+  /** Empty when these are not the bytes of a first look. */
+  static Optional<Measures> firstLook(byte[] bytes) {
+    return read(
+        bytes,
+        in -> {
+          double sharpness = in.readDouble();
+          double clarity = in.readDouble();
+          double exposure = in.readDouble();
+          long horizontal = in.readLong();
+          long vertical = in.readLong();
+          List<Float> moments = new ArrayList<>();
+          for (int left = count(in, bytes.length); left > 0; left--) {
+            moments.add(in.readFloat());
+          }
+          int columns = count(in, bytes.length);
+          int rows = count(in, bytes.length);
+          if ((long) columns * rows > bytes.length) {
+            throw new IOException("a map larger than its bytes");
+          }
+          float[] shares = new float[columns * rows];
+          for (int i = 0; i < shares.length; i++) {
+            shares[i] = in.readFloat();
+          }
+          return new Measures(
+              sharpness,
+              clarity,
+              exposure,
+              new Fingerprint(horizontal, vertical, moments),
+              SubjectMap.ofShares(columns, rows, shares),
+              Optional.empty());
+        });
+  }
+
+  static byte[] closeLooks(List<Optional<CloseLook>> looks) {
+    return written(
+        out -> {
+          out.writeInt(looks.size());
+          for (Optional<CloseLook> look : looks) {
+            out.writeBoolean(look.isPresent());
+            if (look.isPresent()) {
+              write(look.get(), out);
+            }
+          }
+        });
+  }
+
+  private static void write(CloseLook look, DataOutputStream out) throws IOException {
+    out.writeInt(look.faces().size());
+    for (Face face : look.faces()) {
+      write(face.box(), out);
+      out.writeDouble(face.confidence());
+    }
+    out.writeInt(look.subjects().size());
+    for (Subject subject : look.subjects()) {
+      write(subject.box(), out);
+      out.writeUTF(subject.what());
+      out.writeDouble(subject.confidence());
+    }
+    out.writeDouble(look.sharpnessThere());
+  }
+
+  private static void write(PixelBox box, DataOutputStream out) throws IOException {
+    out.writeInt(box.x());
+    out.writeInt(box.y());
+    out.writeInt(box.width());
+    out.writeInt(box.height());
+  }
+
+  /** Empty when these are not the bytes of close looks. */
+  static Optional<List<Optional<CloseLook>>> closeLooks(byte[] bytes) {
+    return read(
+        bytes,
+        in -> {
+          List<Optional<CloseLook>> looks = new ArrayList<>();
+          for (int left = count(in, bytes.length); left > 0; left--) {
+            looks.add(
+                in.readBoolean() ? Optional.of(closeLook(in, bytes.length)) : Optional.empty());
+          }
+          return looks;
+        });
+  }
+
+  private static CloseLook closeLook(DataInputStream in, int most) throws IOException {
+    List<Face> faces = new ArrayList<>();
+    for (int left = count(in, most); left > 0; left--) {
+      faces.add(new Face(box(in), in.readDouble()));
+    }
+    List<Subject> subjects = new ArrayList<>();
+    for (int left = count(in, most); left > 0; left--) {
+      subjects.add(new Subject(box(in), in.readUTF(), in.readDouble()));
+    }
+    return new CloseLook(faces, subjects, in.readDouble());
+  }
+
+  private static PixelBox box(DataInputStream in) throws IOException {
+    return new PixelBox(in.readInt(), in.readInt(), in.readInt(), in.readInt());
+  }
+
+  /** Each thing counted takes a byte at least. */
+  private static int count(DataInputStream in, int most) throws IOException {
+    int count = in.readInt();
+    if (count < 0 || count > most) {
+      throw new IOException("a count that cannot be");
+    }
+    return count;
+  }
+
+  private static byte[] written(Writing writing) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (DataOutputStream out = new DataOutputStream(bytes)) {
+      writing.to(out);
+    } catch (IOException e) {
+      throw new UncheckedIOException("memory cannot be written", e);
+    }
+    return bytes.toByteArray();
+  }
+
+  private static <T> Optional<T> read(byte[] bytes, Reading<T> reading) {
+    try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes))) {
+      T value = reading.from(in);
+      return in.read() < 0 ? Optional.of(value) : Optional.empty();
+    } catch (IOException | IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+}

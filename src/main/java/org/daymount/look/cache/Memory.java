@@ -1,0 +1,180 @@
+package org.daymount.look.cache;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import org.daymount.ingest.FileContent;
+import org.daymount.ingest.KnownContents;
+import org.daymount.look.Measures;
+import org.daymount.look.Measures.CloseLook;
+import org.daymount.look.Remembered;
+import org.daymount.photo.Photo;
+import org.daymount.problem.Problem;
+
+/**
+ * All that a run need not find out again: what a file holds, by its length, its time and its first
+ * and last bytes; and what was measured in a picture, by what the file holds. Safe for several
+ * threads.
+ */
+public final class Memory implements Remembered, KnownContents {
+  /** The file's name in the folder that a run leaves its files in. */
+  public static final String FILE = ".daymount-cache";
+
+  /** To be raised with every change of what is measured, or how. */
+  private static final int MEASURING = 1;
+
+  /** More than these, and what this run had no use for is dropped. */
+  private static final int MOST_VALUES = 40_000;
+
+  private final String maker;
+  private final Map<String, byte[]> before;
+  private final Map<String, byte[]> used = new ConcurrentHashMap<>();
+  private final List<String> notes;
+
+  private Memory(String maker, Map<String, byte[]> before, List<String> notes) {
+    this.maker = maker;
+    this.before = before;
+    this.notes = List.copyOf(notes);
+  }
+
+  /** Remembers nothing yet. */
+  public static Memory empty(String maker) {
+    return new Memory(madeBy(maker), Map.of(), List.of());
+  }
+
+  /**
+   * @param files of earlier runs; those that are missing, of another maker or damaged hold nothing
+   * @param maker this program and what it runs on, because another decoder's pixels may differ in
+   *     the last bit
+   */
+  public static Memory read(List<Path> files, String maker) {
+    Map<String, byte[]> values = new TreeMap<>();
+    List<String> notes = new ArrayList<>();
+    for (Path file : files) {
+      KeptValues.Read read = KeptValues.read(file, madeBy(maker));
+      values.putAll(read.values());
+      read.damage()
+          .ifPresent(
+              why ->
+                  notes.add(
+                      file
+                          + " is damaged ("
+                          + why
+                          + "); everything is measured again and the file made anew"));
+    }
+    return new Memory(madeBy(maker), values, notes);
+  }
+
+  private static String madeBy(String maker) {
+    return maker + ", measuring " + MEASURING;
+  }
+
+  /** What a person should hear about the files that were read. */
+  public List<String> notes() {
+    return notes;
+  }
+
+  /**
+   * Puts everything into a file for the next run, with what another run has put there meanwhile.
+   * Nothing is written when there is nothing new.
+   */
+  public void write(Path file) throws IOException {
+    if (used.keySet().stream().allMatch(before::containsKey) && Files.isRegularFile(file)) {
+      return;
+    }
+    Map<String, byte[]> all = new TreeMap<>(KeptValues.read(file, maker).values());
+    all.putAll(before);
+    if (all.size() + used.size() > MOST_VALUES) {
+      all.clear();
+    }
+    all.putAll(used);
+    KeptValues.write(file, maker, all);
+  }
+
+  @Override
+  public FileContent content(Path file, long bytes, FileTime modified, Reading reading)
+      throws IOException {
+    String key = "file " + bytes + " " + modified.toMillis() + " " + QuickHash.of(file, bytes);
+    Optional<FileContent> known = get(key).flatMap(Memory::content);
+    if (known.isPresent()) {
+      return known.get();
+    }
+    FileContent content = reading.read();
+    keep(key, bytes(content));
+    return content;
+  }
+
+  private static byte[] bytes(FileContent content) {
+    String damage = content.damage().map(d -> d.name() + "\n" + content.damageText()).orElse("");
+    return (content.sha256() + "\n" + damage).getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static Optional<FileContent> content(byte[] bytes) {
+    String[] lines = new String(bytes, StandardCharsets.UTF_8).split("\n", 3);
+    try {
+      return Optional.of(
+          lines.length < 3
+              ? FileContent.whole(lines[0])
+              : new FileContent(lines[0], Optional.of(Problem.Kind.valueOf(lines[1])), lines[2]));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+
+  @Override
+  public Optional<Measures> firstLook(Photo photo) {
+    return get(firstKey(photo)).flatMap(MeasuresCodec::firstLook);
+  }
+
+  @Override
+  public void keepFirstLook(Photo photo, Measures measures) {
+    keep(firstKey(photo), MeasuresCodec.firstLook(measures));
+  }
+
+  @Override
+  public Optional<List<Optional<CloseLook>>> closeLook(List<Photo> frames) {
+    return get(closeKey(frames))
+        .flatMap(MeasuresCodec::closeLooks)
+        .filter(looks -> looks.size() == frames.size());
+  }
+
+  @Override
+  public void keepCloseLook(List<Photo> frames, List<Optional<CloseLook>> closeLooks) {
+    keep(closeKey(frames), MeasuresCodec.closeLooks(closeLooks));
+  }
+
+  private static String firstKey(Photo photo) {
+    return "first " + photo.sha256();
+  }
+
+  private static String closeKey(List<Photo> frames) {
+    StringBuilder all = new StringBuilder();
+    frames.forEach(frame -> all.append(frame.sha256()).append('\n'));
+    byte[] hash = QuickHash.sha256(all.toString().getBytes(StandardCharsets.US_ASCII));
+    return "close " + HexFormat.of().formatHex(hash);
+  }
+
+  private Optional<byte[]> get(String key) {
+    byte[] value = used.get(key);
+    if (value == null) {
+      value = before.get(key);
+      if (value != null) {
+        used.put(key, value);
+      }
+    }
+    return Optional.ofNullable(value);
+  }
+
+  private void keep(String key, byte[] value) {
+    used.put(key, value);
+  }
+}

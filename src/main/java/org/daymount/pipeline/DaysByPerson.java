@@ -1,0 +1,55 @@
+package org.daymount.pipeline;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.daymount.album.Choices;
+import org.daymount.day.Days;
+import org.daymount.day.PhotoDay;
+import org.daymount.photo.Photo;
+
+/** Photos without a date of their own go to the day a person gave them, after that day's others. */
+final class DaysByPerson {
+  private DaysByPerson() {}
+
+  static Days of(Days days, Choices choices) {
+    Map<LocalDate, List<Photo>> given = new HashMap<>();
+    List<Photo> undated = new ArrayList<>();
+    for (Photo photo : days.undated()) {
+      Optional<LocalDate> day =
+          choices
+              .dayOf(photo.sha256())
+              .filter(date -> days.days().stream().anyMatch(d -> d.day().equals(date)));
+      if (day.isPresent()) {
+        given.computeIfAbsent(day.get(), any -> new ArrayList<>()).add(photo);
+      } else {
+        undated.add(photo);
+      }
+    }
+    if (given.isEmpty()) {
+      return days;
+    }
+    List<PhotoDay> changed = new ArrayList<>();
+    for (PhotoDay day : days.days()) {
+      List<Photo> photos = new ArrayList<>(day.photos());
+      photos.addAll(given.getOrDefault(day.day(), List.of()));
+      changed.add(new PhotoDay(day.day(), photos));
+    }
+    return new Days(
+        days.month(),
+        changed,
+        days.otherMonths(),
+        days.otherDays(),
+        undated,
+        days.problems().stream()
+            .filter(
+                problem ->
+                    given.values().stream()
+                        .flatMap(List::stream)
+                        .noneMatch(photo -> photo.file().equals(problem.file())))
+            .toList());
+  }
+}

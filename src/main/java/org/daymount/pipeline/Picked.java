@@ -1,0 +1,116 @@
+package org.daymount.pipeline;
+
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.daymount.album.Choices;
+import org.daymount.album.DayPage;
+import org.daymount.day.Days;
+import org.daymount.day.PhotoDay;
+import org.daymount.look.Looked;
+import org.daymount.month.Warning;
+import org.daymount.photo.Photo;
+import org.daymount.photo.PhotoFile;
+import org.daymount.pick.DayPick;
+import org.daymount.problem.Problem;
+
+/** A month with a picture for every space, not yet laid out on sheets. */
+public final class Picked {
+  private final AlbumPages album;
+  private final Days days;
+  private final Bursts bursts;
+  private final CloseLooks close;
+  private final Map<PhotoFile, Looked> looked;
+  private final List<DayPick> picks;
+  private final Map<PhotoFile, Problem> problems;
+
+  Picked(
+      Surveyed surveyed,
+      AlbumPages album,
+      Days days,
+      Bursts bursts,
+      CloseLooks close,
+      List<DayPick> picks) {
+    this.album = album;
+    this.days = days;
+    this.bursts = bursts;
+    this.close = close;
+    this.looked = surveyed.looked(close);
+    this.picks = List.copyOf(picks);
+    this.problems =
+        PersonsWord.on(
+            FileProblems.of(surveyed.found(), days, surveyed.copies(), surveyed.firstLook()),
+            surveyed.photos(),
+            album.choices(),
+            usedFiles());
+  }
+
+  public List<DayPick> picks() {
+    return picks;
+  }
+
+  /** The day's page as the defaults and the note alone have it. */
+  public DayPage noted(LocalDate day) {
+    return album.noted().get(day);
+  }
+
+  /** The choices as they were obeyed: with the photos that are there now. */
+  public Choices obeyed() {
+    return album.choices();
+  }
+
+  /** Every wanted day of the month with its photos in order of time, empty ones too. */
+  public List<PhotoDay> photosByDay() {
+    return days.days();
+  }
+
+  /** Photos whose day nobody knows. */
+  public List<Photo> undated() {
+    return days.undated();
+  }
+
+  /** The burst a photo is in. */
+  public Map<PhotoFile, Optional<String>> groups() {
+    return bursts.groups();
+  }
+
+  /** What was measured, for every photo that was decoded. */
+  public Map<PhotoFile, Looked> looked() {
+    return looked;
+  }
+
+  /** Why a photo is not printed, or is left out of the picking. */
+  public Map<PhotoFile, Problem> problems() {
+    return new TreeMap<>(problems);
+  }
+
+  /** What the person should know about the note, the choices and the pages. */
+  public List<Warning> pageWarnings() {
+    return album.warnings();
+  }
+
+  AlbumPages album() {
+    return album;
+  }
+
+  Days days() {
+    return days;
+  }
+
+  CloseLooks close() {
+    return close;
+  }
+
+  Set<PhotoFile> usedFiles() {
+    Set<PhotoFile> used = new HashSet<>();
+    for (DayPick pick : picks) {
+      pick.spaces()
+          .forEach(space -> space.hero().ifPresent(hero -> used.add(hero.looked().photo().file())));
+    }
+    return used;
+  }
+}

@@ -1,0 +1,325 @@
+package org.daymount.review;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.daymount.album.Choices;
+import org.daymount.album.CropChoice;
+import org.daymount.album.DayChoice;
+import org.daymount.album.DayPage;
+import org.daymount.album.OtherFields;
+import org.daymount.album.PhotoChoice;
+import org.daymount.album.PhotoKey;
+import org.daymount.album.SpaceChoice;
+import org.daymount.album.SpaceWords;
+import org.daymount.album.StoryChoice;
+import org.daymount.photo.Photo;
+import org.daymount.pick.Candidate;
+import org.daymount.pick.DayPick;
+import org.daymount.pick.SpacePick;
+import org.daymount.pipeline.Picked;
+import org.daymount.unit.Direction;
+import org.daymount.unit.PaperSize;
+import org.daymount.unit.PixelBox;
+import org.daymount.unit.SizeText;
+
+/** What the page asks to change, made into new choices. */
+final class ChangeReader {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+  private static final int LONGEST_STORY = 20_000; // letters
+
+  private final Shelf shelf;
+  private final Choices choices;
+  private final Picked picked;
+  private final JsonNode asked;
+
+  /**
+   * @param picked what the person saw when asking
+   */
+  ChangeReader(Shelf shelf, Choices choices, Picked picked, JsonNode asked) {
+    this.shelf = shelf;
+    this.choices = choices;
+    this.picked = picked;
+    this.asked = asked;
+  }
+
+  Change read() throws Refused {
+    String session = asked.path("session").asText("");
+    String what = asked.path("what").asText("");
+    try {
+      return switch (what) {
+        case "photo" -> change(photo(), "picture on " + words(day()), "");
+        case "crop" -> change(crop(), "crop on " + words(day()), session);
+        case "turn" -> change(turn(), "turn on " + words(day()), "");
+        case "size" -> change(size(), "size on " + words(day()), "");
+        case "direction" -> change(direction(), "direction on " + words(day()), "");
+        case "story" -> change(story(), "story of " + words(day()), session);
+        case "swap" ->
+            change(
+                choices.withPagesSwapped(day(), date("other")),
+                "swap of " + words(day()) + " and " + words(date("other")),
+                "");
+        case "used" -> change(used(), "use of " + known("photo").file().lastName(), "");
+        case "given" -> change(given(), "day of " + known("photo").file().lastName(), "");
+        default -> throw new Refused(Refused.BAD_REQUEST, "'" + what + "' cannot be changed");
+      };
+    } catch (IllegalArgumentException e) {
+      throw new Refused(Refused.BAD_REQUEST, e.getMessage());
+    }
+  }
+
+  private static Change change(Choices changed, String words, String session) {
+    return new Change(changed, words, session.isEmpty() ? "" : words + "/" + session);
+  }
+
+  private Choices photo() throws Refused {
+    SpaceChoice before = space();
+    if (!asked.hasNonNull("photo")) {
+      return with(
+          before.withPhoto(Optional.empty()).withCrop(Optional.empty()).withQuarterTurns(0));
+    }
+    Photo photo = known("photo");
+    SpaceChoice after = before.withPhoto(Optional.of(key(photo)));
+    if (!after.photo().equals(before.photo())) {
+      after = after.withCrop(Optional.empty()).withQuarterTurns(0);
+    }
+    Choices changed = with(after);
+    return changed.used(photo.sha256()).equals(Optional.of(false))
+        ? withUsed(changed, photo, Optional.empty())
+        : changed;
+  }
+
+  /** A crop settles the picture too: it was drawn on this one. */
+  private Choices crop() throws Refused {
+    SpaceChoice before = space();
+    if (!asked.hasNonNull("crop")) {
+      return with(before.withCrop(Optional.empty()));
+    }
+    Photo shown = hero().looked().photo();
+    JsonNode box = asked.get("crop");
+    PixelBox window =
+        new PixelBox(whole(box, "x"), whole(box, "y"), whole(box, "width"), whole(box, "height"));
+    if (!shown.size().whole().contains(window)) {
+      throw new Refused(Refused.BAD_REQUEST, "the crop reaches beyond the picture");
+    }
+    SpaceChoice settled = settled(before, shown);
+    return with(
+        settled.withCrop(
+            Optional.of(
+                new CropChoice(
+                    window.turned(shown.size(), -settled.quarterTurns()), shown.sha256()))));
+  }
+
+  private Choices turn() throws Refused {
+    int turns = whole(asked, "quarterTurns");
+    SpaceChoice settled = settled(space(), hero().looked().photo());
+    return with(
+        settled
+            .withCrop(Optional.empty())
+            .withQuarterTurns(Math.floorMod(settled.quarterTurns() + turns, 4)));
+  }
+
+  private static SpaceChoice settled(SpaceChoice space, Photo shown) {
+    return space.photo().filter(key -> key.sha256().equals(shown.sha256())).isPresent()
+        ? space
+        : space.withPhoto(Optional.of(key(shown))).withCrop(Optional.empty()).withQuarterTurns(0);
+  }
+
+  private Choices size() throws Refused {
+    Optional<PaperSize> size = text("size").map(SizeText::parseSize);
+    return onPage(space().withSize(size).withCrop(Optional.empty()));
+  }
+
+  private Choices direction() throws Refused {
+    Optional<Direction> way =
+        text("direction").map(word -> Direction.valueOf(word.toUpperCase(Locale.ROOT)));
+    return onPage(space().withDirection(way).withCrop(Optional.empty()));
+  }
+
+  /**
+   * The page's words at the time are kept with the change, so that a later edit of the note is
+   * noticed. Where the note was edited after an earlier change, that change no longer holds and
+   * goes.
+   */
+  private Choices onPage(SpaceChoice changed) throws Refused {
+    DayChoice day = choices.day(day());
+    DayPage noted = picked.noted(choices.pageOf(day()));
+    String now = noted == null ? "" : SpaceWords.text(noted);
+    if (day.pageReplaced().filter(before -> !before.equals(now)).isPresent()) {
+      for (int place : day.spaces().keySet()) {
+        SpaceChoice other = day.space(place);
+        day =
+            day.withSpace(place, other.withSize(Optional.empty()).withDirection(Optional.empty()));
+      }
+    }
+    day = day.withSpace(place(), changed);
+    boolean any = day.spaces().values().stream().anyMatch(SpaceChoice::changesPage);
+    return choices.withDay(day(), day.withPageReplaced(any ? Optional.of(now) : Optional.empty()));
+  }
+
+  private Choices story() throws Refused {
+    DayChoice day = choices.day(day());
+    DayPage noted = picked.noted(day());
+    Optional<String> before = noted == null ? Optional.empty() : noted.story();
+    if (!asked.hasNonNull("text")) {
+      return choices.withDay(day(), day.withStory(Optional.empty()));
+    }
+    String text = asked.get("text").asText().replace("\r\n", "\n");
+    if (text.length() > LONGEST_STORY) {
+      throw new Refused(Refused.BAD_REQUEST, "a story has at most 20,000 letters");
+    }
+    boolean asNoted = text.equals(before.orElse(""));
+    return choices.withDay(
+        day(),
+        day.withStory(asNoted ? Optional.empty() : Optional.of(new StoryChoice(text, before))));
+  }
+
+  private Choices used() throws Refused {
+    Photo photo = known("photo");
+    Optional<Boolean> word =
+        asked.hasNonNull("used") ? Optional.of(asked.get("used").asBoolean()) : Optional.empty();
+    Choices changed = withUsed(choices, photo, word);
+    return word.equals(Optional.of(false)) ? withoutIn(changed, photo) : changed;
+  }
+
+  /** A photo that is left out leaves the spaces it was chosen for. */
+  private static Choices withoutIn(Choices choices, Photo photo) {
+    Choices changed = choices;
+    for (LocalDate date : choices.days().keySet()) {
+      for (Map.Entry<Integer, SpaceChoice> space : choices.day(date).spaces().entrySet()) {
+        if (space
+            .getValue()
+            .photo()
+            .filter(key -> key.sha256().equals(photo.sha256()))
+            .isPresent()) {
+          changed =
+              changed.withDay(
+                  date,
+                  changed
+                      .day(date)
+                      .withSpace(
+                          space.getKey(),
+                          space
+                              .getValue()
+                              .withPhoto(Optional.empty())
+                              .withCrop(Optional.empty())
+                              .withQuarterTurns(0)));
+        }
+      }
+    }
+    return changed;
+  }
+
+  private Choices given() throws Refused {
+    Photo photo = known("photo");
+    Optional<LocalDate> day = asked.hasNonNull("day") ? Optional.of(date("day")) : Optional.empty();
+    PhotoChoice before = photoChoice(choices, photo);
+    return with(choices, new PhotoChoice(key(photo), before.used(), day, before.other()));
+  }
+
+  private static Choices withUsed(Choices choices, Photo photo, Optional<Boolean> used) {
+    PhotoChoice before = photoChoice(choices, photo);
+    return with(choices, new PhotoChoice(key(photo), used, before.day(), before.other()));
+  }
+
+  private static PhotoChoice photoChoice(Choices choices, Photo photo) {
+    return choices
+        .photos()
+        .getOrDefault(
+            photo.sha256(), new PhotoChoice(key(photo), Optional.empty(), Optional.empty()));
+  }
+
+  private static Choices with(Choices choices, PhotoChoice changed) {
+    boolean saysNothing =
+        changed.used().isEmpty()
+            && changed.day().isEmpty()
+            && changed.other().equals(OtherFields.NONE);
+    if (!saysNothing) {
+      return choices.withPhoto(changed);
+    }
+    Map<String, PhotoChoice> left = new TreeMap<>(choices.photos());
+    left.remove(changed.photo().sha256());
+    return new Choices(choices.days(), left, choices.other());
+  }
+
+  private Choices with(SpaceChoice changed) throws Refused {
+    return choices.withDay(day(), choices.day(day()).withSpace(place(), changed));
+  }
+
+  private SpaceChoice space() throws Refused {
+    return choices.space(day(), place());
+  }
+
+  private Candidate hero() throws Refused {
+    return pick()
+        .hero()
+        .orElseThrow(() -> new Refused(Refused.BAD_REQUEST, "there is no picture in this space"));
+  }
+
+  private SpacePick pick() throws Refused {
+    return dayPick().spaces().get(place());
+  }
+
+  private DayPick dayPick() throws Refused {
+    LocalDate day = day();
+    return picked.picks().stream()
+        .filter(pick -> pick.page().day().equals(day))
+        .findFirst()
+        .orElseThrow(() -> new Refused(Refused.BAD_REQUEST, day + " is not in this month"));
+  }
+
+  private int place() throws Refused {
+    int place = whole(asked, "space");
+    if (place < 0 || place >= dayPick().spaces().size()) {
+      throw new Refused(Refused.BAD_REQUEST, "there is no space " + (place + 1) + " on this day");
+    }
+    return place;
+  }
+
+  private LocalDate day() throws Refused {
+    return date("day");
+  }
+
+  private LocalDate date(String field) throws Refused {
+    try {
+      LocalDate date = LocalDate.parse(asked.path(field).asText(""));
+      if (picked.picks().stream().noneMatch(pick -> pick.page().day().equals(date))) {
+        throw new Refused(Refused.BAD_REQUEST, date + " is not in this month");
+      }
+      return date;
+    } catch (DateTimeException e) {
+      throw new Refused(Refused.BAD_REQUEST, "a day is missing");
+    }
+  }
+
+  private Photo known(String field) throws Refused {
+    return shelf
+        .photo(asked.path(field).asText(""))
+        .orElseThrow(() -> new Refused(Refused.BAD_REQUEST, "there is no such picture"));
+  }
+
+  private Optional<String> text(String field) {
+    return asked.hasNonNull(field) ? Optional.of(asked.get(field).asText()) : Optional.empty();
+  }
+
+  private static int whole(JsonNode node, String field) throws Refused {
+    if (!node.path(field).isIntegralNumber() || !node.path(field).canConvertToInt()) {
+      throw new Refused(Refused.BAD_REQUEST, field + " must be a whole number");
+    }
+    return node.get(field).intValue();
+  }
+
+  private static PhotoKey key(Photo photo) {
+    return new PhotoKey(photo.sha256(), photo.file().name());
+  }
+
+  private static String words(LocalDate day) {
+    return DAY.format(day);
+  }
+}

@@ -1,0 +1,59 @@
+package org.daymount.review;
+
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Arrays;
+import org.daymount.album.Choices;
+import org.daymount.album.ChoicesFile;
+import org.daymount.pipeline.PersonsFiles;
+
+/**
+ * choices.json on the disk. It is written beside its place and moved there, so that whoever reads
+ * it, or finds it after the power failed, has either all of the old or all of the new.
+ */
+final class ChoicesStore {
+  private static final byte[] NOTHING = {};
+
+  private final Path file;
+  private byte[] known;
+
+  /**
+   * @param file need not be there yet, nor its folder
+   */
+  ChoicesStore(Path file) {
+    this.file = file;
+  }
+
+  Choices read() throws IOException {
+    known = bytes();
+    return PersonsFiles.choices(file);
+  }
+
+  /** Whether something else has written the file since it was last read or written here. */
+  boolean isChangedByOthers() throws IOException {
+    return !Arrays.equals(known, bytes());
+  }
+
+  void write(Choices choices) throws IOException {
+    byte[] bytes = ChoicesFile.write(choices);
+    if (Arrays.equals(bytes, known)) {
+      return;
+    }
+    Files.createDirectories(file.toAbsolutePath().getParent());
+    Path part = file.resolveSibling(file.getFileName() + ".part");
+    Files.write(part, bytes);
+    try {
+      Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+    }
+    known = bytes;
+  }
+
+  private byte[] bytes() throws IOException {
+    return Files.exists(file) ? Files.readAllBytes(file) : NOTHING;
+  }
+}

@@ -1,0 +1,197 @@
+package org.daymount.review;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+import org.daymount.album.Choices;
+import org.daymount.image.Pictures;
+import org.daymount.month.Month;
+import org.daymount.pipeline.MonthMaker;
+import org.daymount.pipeline.PersonsFiles;
+import org.daymount.pipeline.Picked;
+import org.daymount.pipeline.Progress;
+import org.daymount.pipeline.Request;
+import org.daymount.pipeline.Surveyed;
+import org.daymount.problem.UnusablePicture;
+
+/**
+ * The month while it is being changed: the choices, every step back and forth, and the picks that
+ * follow from them. Each change is saved before it is shown. A change says which version it was
+ * made on; one made on an older version is refused, so that two tabs do not undo each other.
+ */
+final class Editing {
+  private final MonthMaker maker;
+  private final Request request;
+  private final Surveyed surveyed;
+  private final Shelf shelf;
+  private final ChoicesStore store;
+  private final Deque<Step> done = new ArrayDeque<>();
+  private final Deque<Step> undone = new ArrayDeque<>();
+  private Choices choices;
+  private Picked picked;
+  private Optional<String> note;
+  private long version = 1;
+
+  /** What a change replaced, or an undo took back. */
+  private record Step(Choices choices, String words, String session) {}
+
+  /**
+   * All that a view needs, of one moment.
+   *
+   * @param undo what the next undo would take back, in words
+   */
+  record Now(
+      long version,
+      Choices choices,
+      Picked picked,
+      Optional<String> undo,
+      Optional<String> redo,
+      Optional<String> message) {}
+
+  Editing(Pictures pictures, Request request, Surveyed surveyed, Shelf shelf) throws IOException {
+    this.maker = new MonthMaker(pictures, Progress.SILENT);
+    this.request = request;
+    this.surveyed = surveyed;
+    this.shelf = shelf;
+    this.store = new ChoicesStore(request.out().choices(surveyed.month()));
+    this.choices = store.read();
+    pickAgain();
+  }
+
+  /** Reads the note again if it was edited, and the choices if something else wrote them. */
+  synchronized Now now() throws IOException {
+    Optional<String> message = Optional.empty();
+    if (store.isChangedByOthers()) {
+      reload();
+      message = Optional.of("choices.json was changed by something else and has been read again.");
+    } else if (!note.equals(noteNow())) {
+      pickAgain();
+      version++;
+      message = Optional.of("The note was edited and has been read again.");
+    }
+    return state(message);
+  }
+
+  synchronized Now change(JsonNode asked) throws Refused, IOException {
+    check(asked);
+    Change change = new ChangeReader(shelf, choices, picked, asked).read();
+    if (change.choices().equals(choices)) {
+      return state(Optional.empty());
+    }
+    store.write(change.choices());
+    Step last = done.peek();
+    boolean continued =
+        last != null && !change.session().isEmpty() && change.session().equals(last.session());
+    if (!continued) {
+      done.push(new Step(choices, change.words(), change.session()));
+    }
+    undone.clear();
+    choices = change.choices();
+    return settle();
+  }
+
+  synchronized Now undo(JsonNode asked) throws Refused, IOException {
+    return step(asked, done, undone);
+  }
+
+  synchronized Now redo(JsonNode asked) throws Refused, IOException {
+    return step(asked, undone, done);
+  }
+
+  private Now step(JsonNode asked, Deque<Step> from, Deque<Step> to) throws Refused, IOException {
+    check(asked);
+    if (from.isEmpty()) {
+      return state(Optional.empty());
+    }
+    Step step = from.peek();
+    store.write(step.choices());
+    from.pop();
+    to.push(new Step(choices, step.words(), ""));
+    choices = step.choices();
+    return settle();
+  }
+
+  /** The finished month as it stands; slower, since the sheets are packed. */
+  Month finish(Progress progress, Pictures pictures) {
+    Picked now;
+    synchronized (this) {
+      now = picked;
+    }
+    return new MonthMaker(pictures, progress).finish(request, surveyed, now);
+  }
+
+  /** Makes the small pictures of all heroes. */
+  void warmUp(Shelf shelf) {
+    Picked now;
+    synchronized (this) {
+      now = picked;
+    }
+    now.picks().stream()
+        .flatMap(day -> day.spaces().stream())
+        .flatMap(space -> space.hero().stream())
+        .map(hero -> hero.looked().photo())
+        .parallel()
+        .forEach(
+            photo -> {
+              String id = shelf.id(photo.file());
+              int turns =
+                  photo.orientation().quarterTurnsFrom(shelf.photo(id).orElseThrow().orientation());
+              try {
+                shelf.jpeg(id, turns, Shelf.FIRST_VIEW);
+              } catch (Refused | UnusablePicture e) {
+                // the page asks for it again and hears why
+              }
+            });
+  }
+
+  private void check(JsonNode asked) throws Refused, IOException {
+    if (store.isChangedByOthers()) {
+      reload();
+      throw new Refused(
+          Refused.CONFLICT,
+          "choices.json was changed by something else meanwhile; it has been read again. Look at it"
+              + " and make your change once more.");
+    }
+    if (asked.path("version").asLong(-1) != version) {
+      throw new Refused(
+          Refused.CONFLICT,
+          "This month was changed in another tab meanwhile. What you see now is the newest; make"
+              + " your change once more.");
+    }
+  }
+
+  private void reload() throws IOException {
+    done.push(new Step(choices, "what was read again", ""));
+    undone.clear();
+    choices = store.read();
+    pickAgain();
+    version++;
+  }
+
+  private Now settle() {
+    version++;
+    pickAgain();
+    return state(Optional.empty());
+  }
+
+  private void pickAgain() {
+    note = noteNow();
+    picked = maker.pick(request, surveyed, choices);
+  }
+
+  private Optional<String> noteNow() {
+    return request.note().map(PersonsFiles::note);
+  }
+
+  private Now state(Optional<String> message) {
+    return new Now(
+        version,
+        choices,
+        picked,
+        Optional.ofNullable(done.peek()).map(Step::words),
+        Optional.ofNullable(undone.peek()).map(Step::words),
+        message);
+  }
+}

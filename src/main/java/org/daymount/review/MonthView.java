@@ -1,0 +1,214 @@
+package org.daymount.review;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.daymount.album.DayPage;
+import org.daymount.album.Space;
+import org.daymount.album.SpaceChoice;
+import org.daymount.crop.Crop;
+import org.daymount.day.PhotoDay;
+import org.daymount.look.Face;
+import org.daymount.month.Warning;
+import org.daymount.photo.Photo;
+import org.daymount.pick.Candidate;
+import org.daymount.pick.DayPick;
+import org.daymount.pick.SpacePick;
+import org.daymount.pipeline.Picked;
+import org.daymount.pipeline.Request;
+import org.daymount.pipeline.Surveyed;
+import org.daymount.unit.Direction;
+import org.daymount.unit.PaperSize;
+import org.daymount.unit.PixelBox;
+import org.daymount.unit.PixelSize;
+
+/**
+ * The month as data for the page. Lengths are inches; boxes are pixels of the picture as it is
+ * shown (upright, and turned if the person turned it).
+ */
+final class MonthView {
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+  private static final DateTimeFormatter TITLE =
+      DateTimeFormatter.ofPattern("MMMM uuuu", Locale.ENGLISH);
+  private static final DateTimeFormatter WEEKDAY =
+      DateTimeFormatter.ofPattern("EEEE", Locale.ENGLISH);
+
+  /** How surely a face must be one to be drawn: the crops keep those whole. */
+  private static final double DRAWN_FACE = 0.3;
+
+  /** Of the piece; a picture that covers less is one to look at. */
+  private static final double PRINTED_SMALL = 0.4;
+
+  private final Request request;
+  private final Surveyed surveyed;
+  private final Shelf shelf;
+
+  MonthView(Request request, Surveyed surveyed, Shelf shelf) {
+    this.request = request;
+    this.surveyed = surveyed;
+    this.shelf = shelf;
+  }
+
+  ObjectNode of(Editing.Now now) {
+    Picked picked = now.picked();
+    ObjectNode root = NODES.objectNode();
+    root.put("version", now.version());
+    root.put("title", TITLE.format(surveyed.month()));
+    root.put("out", request.out().name(surveyed.month()).toString());
+    root.put("undo", now.undo().orElse(null));
+    root.put("redo", now.redo().orElse(null));
+    root.put("message", now.message().orElse(null));
+    root.put("ppi", request.crop().wanted().value());
+    root.put("minPpi", request.crop().minimum().value());
+    root.put("safeEdge", request.crop().safeEdge().inInches());
+    root.put("sheet", request.settings().sheet().toString());
+    root.put("hasNote", request.note().isPresent());
+    root.put("cards", request.cards().map(Object::toString).orElse(null));
+    root.put("photos", surveyed.photos().size());
+    root.put("undated", picked.undated().size());
+    Map<LocalDate, Integer> counts = new HashMap<>();
+    for (PhotoDay day : picked.photosByDay()) {
+      counts.put(day.day(), day.photos().size());
+    }
+    ArrayNode days = root.putArray("days");
+    for (DayPick pick : picked.picks()) {
+      days.add(day(now, pick, counts.getOrDefault(pick.page().day(), 0)));
+    }
+    ArrayNode general = root.putArray("remarks");
+    picked.pageWarnings().stream()
+        .filter(warning -> warning.day().isEmpty())
+        .forEach(warning -> general.add(warning.text()));
+    return root;
+  }
+
+  private ObjectNode day(Editing.Now now, DayPick pick, int photos) {
+    LocalDate date = pick.page().day();
+    ObjectNode node = NODES.objectNode();
+    node.put("day", date.toString());
+    node.put("number", date.getDayOfMonth());
+    node.put("weekday", WEEKDAY.format(date));
+    node.put("kind", pick.page().kind().name().toLowerCase(Locale.ROOT));
+    node.put("photos", photos);
+    node.put("story", pick.page().story().orElse(null));
+    DayPage noted = now.picked().noted(date);
+    node.put("notedStory", noted == null ? null : noted.story().orElse(null));
+    node.put("storyIsYours", now.choices().day(date).story().isPresent());
+    LocalDate pageOf = now.choices().pageOf(date);
+    node.put("pageOf", pageOf.equals(date) ? null : pageOf.toString());
+    ArrayNode spaces = node.putArray("spaces");
+    List<String> attention = new ArrayList<>();
+    for (int i = 0; i < pick.spaces().size(); i++) {
+      spaces.add(space(now, date, i, pick.spaces().get(i), attention));
+    }
+    ArrayNode remarks = node.putArray("remarks");
+    for (Warning warning : now.picked().pageWarnings()) {
+      if (warning.day().filter(date::equals).isPresent()) {
+        remarks.add(warning.text());
+        attention.add(word(warning.code()));
+      }
+    }
+    ArrayNode words = node.putArray("attention");
+    attention.stream().distinct().forEach(words::add);
+    return node;
+  }
+
+  private static String word(String code) {
+    return switch (code) {
+      case "story-conflict" -> "story differs from note";
+      case "page-conflict" -> "page differs from note";
+      case "photo-renamed" -> "file renamed";
+      case "photo-changed" -> "file changed";
+      case "photo-missing" -> "file missing";
+      case "page-full" -> "large page";
+      default -> "see remark";
+    };
+  }
+
+  private ObjectNode space(
+      Editing.Now now, LocalDate date, int place, SpacePick pick, List<String> attention) {
+    Space space = pick.space();
+    SpaceChoice choice = now.choices().space(date, place);
+    ObjectNode node = NODES.objectNode();
+    node.put("space", place);
+    node.put("size", space.name());
+    node.put("direction", pick.direction().word());
+    node.put("directionFixed", space.direction().map(Direction::word).orElse(null));
+    node.put("sizeIsYours", choice.size().isPresent());
+    node.put("directionIsYours", choice.direction().isPresent());
+    node.put("reveal", space.reveal().map(reveal -> reveal.inInches()).orElse(0.0));
+    size(node.putObject("whole"), space.size(pick.direction()));
+    size(node.putObject("piece"), space.pieceSize(pick.direction()));
+    boolean chosen = pick.chosenBy() == SpacePick.ChosenBy.PERSON;
+    node.put("chosenBy", pick.chosenBy().word());
+    node.put("cropIsYours", chosen && choice.crop().isPresent());
+    texts(node.putArray("reasons"), pick.reasons());
+    if (pick.hero().isPresent()) {
+      hero(node, now.picked(), pick.hero().get());
+      Crop crop = pick.hero().get().crop();
+      if (crop.picture().squareInches() < PRINTED_SMALL * crop.piece().squareInches()) {
+        attention.add("printed small");
+      }
+      if (crop.ppi().isBelow(request.crop().minimum())) {
+        attention.add("small print");
+      }
+    } else {
+      node.putNull("photo");
+      attention.add(chosen ? "file missing" : "picture missing");
+    }
+    ArrayNode others = node.putArray("next");
+    for (Candidate candidate : pick.runnersUp()) {
+      ObjectNode other = others.addObject();
+      other.put("photo", shelf.id(candidate.looked().photo().file()));
+      texts(other.putArray("reasons"), candidate.reasons());
+    }
+    return node;
+  }
+
+  private void hero(ObjectNode node, Picked picked, Candidate hero) {
+    Photo shown = hero.looked().photo();
+    Photo asTaken = shelf.photo(shelf.id(shown.file())).orElseThrow();
+    Crop crop = hero.crop();
+    node.put("photo", shelf.id(shown.file()));
+    node.put("name", shown.file().name());
+    node.put("turns", shown.orientation().quarterTurnsFrom(asTaken.orientation()));
+    pixels(node.putObject("picture"), shown.size());
+    box(node.putObject("crop"), crop.window());
+    size(node.putObject("printed"), crop.picture());
+    node.put("fit", crop.fit().word());
+    node.put("ppi", crop.ppi().value());
+    ArrayNode faces = node.putArray("faces");
+    for (Face face : hero.looked().measures().faces()) {
+      if (face.confidence() >= DRAWN_FACE) {
+        box(faces.addObject(), face.box().within(shown.size()));
+      }
+    }
+  }
+
+  private static void texts(ArrayNode node, List<String> texts) {
+    texts.forEach(node::add);
+  }
+
+  private static void size(ObjectNode node, PaperSize size) {
+    node.put("width", size.width().inInches());
+    node.put("height", size.height().inInches());
+  }
+
+  private static void pixels(ObjectNode node, PixelSize size) {
+    node.put("width", size.width());
+    node.put("height", size.height());
+  }
+
+  private static void box(ObjectNode node, PixelBox box) {
+    node.put("x", box.x());
+    node.put("y", box.y());
+    node.put("width", box.width());
+    node.put("height", box.height());
+  }
+}

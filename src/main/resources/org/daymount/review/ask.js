@@ -1,0 +1,136 @@
+// Talks with the program: one change after the other, each with the version it was made on.
+
+const KEPT_AS = 'review-word';
+
+export const state = { month: null };
+const listeners = new Set();
+const waiting = [];
+let sending = false;
+let word = '';
+
+/** The word stands behind the # of the printed address; it is kept for this tab and taken from sight. */
+export function takeWord() {
+  const given = /^#([0-9a-f]{32})$/.exec(location.hash);
+  if (given) {
+    sessionStorage.setItem(KEPT_AS, given[1]);
+    history.replaceState(null, '', '#/');
+  }
+  word = sessionStorage.getItem(KEPT_AS) ?? '';
+}
+
+/** Called with the month after each change, whoever made it. */
+export function onMonth(listener) {
+  listeners.add(listener);
+}
+
+export const pictureAddress = (id, turns, edge) => `/picture/${id}/${turns}/${edge}?key=${word}`;
+export const sheetAddress = (index, run) => `/sheet/${index}/${run}?key=${word}`;
+export const progressAddress = () => `/api/progress?key=${word}`;
+
+export class Failure extends Error {
+  constructor(message, status) {
+    super(message);
+    this.status = status;
+  }
+}
+
+async function ask(path, options) {
+  let reply;
+  try {
+    reply = await fetch(`/api/${path}`, {
+      ...options,
+      headers: { 'X-Review-Word': word, 'Content-Type': 'application/json' },
+    });
+  } catch {
+    throw new Failure('the review has ended; start daymount review again', 0);
+  }
+  const body = await reply.json();
+  if (!reply.ok) {
+    throw new Failure(body.message, reply.status);
+  }
+  return body;
+}
+
+export const get = (path) => ask(path, {});
+export const post = (path, body) => ask(path, { method: 'POST', body: JSON.stringify(body) });
+
+export async function readMonth() {
+  accept(await get('month'));
+}
+
+function accept(month) {
+  state.month = month;
+  listeners.forEach((listener) => listener(month));
+  if (month.message) {
+    notice(month.message);
+  }
+}
+
+/** Saves a change; of a word being typed or a frame being dragged only the newest waits. */
+export function change(what) {
+  const last = waiting.at(-1);
+  const newer =
+    last && what.session && last.session === what.session && last.what === what.what;
+  if (newer) {
+    waiting[waiting.length - 1] = what;
+  } else {
+    waiting.push(what);
+  }
+  send();
+}
+
+export const undo = () => change({ path: 'undo' });
+export const redo = () => change({ path: 'redo' });
+export const isSaving = () => sending;
+
+async function send() {
+  if (sending) {
+    return;
+  }
+  sending = true;
+  say('saving', 'saving');
+  while (waiting.length > 0) {
+    const { path = 'change', ...what } = waiting.shift();
+    try {
+      accept(await post(path, { ...what, version: state.month.version }));
+    } catch (failure) {
+      waiting.length = 0;
+      await failed(failure);
+      sending = false;
+      return;
+    }
+  }
+  sending = false;
+  say('saved', 'saved');
+}
+
+async function failed(failure) {
+  const lost = failure.status === 0 || failure.status >= 500;
+  say(lost ? 'failed' : 'saved', lost ? 'not saved' : 'saved');
+  notice(failure.message);
+  if (!lost) {
+    await readMonth().catch(() => {});
+    notice(failure.message);
+  }
+}
+
+function say(kind, text) {
+  const saved = document.getElementById('saved');
+  saved.dataset.state = kind;
+  saved.textContent = text;
+}
+
+/** A sentence the person must not miss; an empty one clears it. */
+export function notice(text) {
+  const place = document.getElementById('notice');
+  place.replaceChildren();
+  if (text) {
+    const line = document.createElement('p');
+    line.textContent = text;
+    const close = document.createElement('button');
+    close.type = 'button';
+    close.textContent = 'Understood';
+    close.addEventListener('click', () => notice(''));
+    place.append(line, close);
+  }
+}

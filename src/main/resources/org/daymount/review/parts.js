@@ -1,0 +1,85 @@
+// Small pieces of page.
+
+import { pictureAddress } from './ask.js';
+
+/** An element with attributes, listeners (on…) and children; text is always text. */
+export function el(tag, given = {}, ...children) {
+  const made = document.createElement(tag);
+  for (const [name, value] of Object.entries(given)) {
+    if (name.startsWith('on')) {
+      made.addEventListener(name.slice(2), value);
+    } else if (value === true) {
+      made.setAttribute(name, '');
+    } else if (value !== false && value !== null && value !== undefined) {
+      made.setAttribute(name, value);
+    }
+  }
+  made.append(...children.flat().filter((child) => child !== null && child !== undefined));
+  return made;
+}
+
+export function svg(tag, given = {}, ...children) {
+  const made = document.createElementNS('http://www.w3.org/2000/svg', tag);
+  for (const [name, value] of Object.entries(given)) {
+    made.setAttribute(name, value);
+  }
+  made.append(...children);
+  return made;
+}
+
+export const percent = (part, whole) => `${(100 * part) / whole}%`;
+
+/**
+ * A space at the scale of `--in` (one inch): its mat, the piece on it, and the part of the picture
+ * that will be printed.
+ */
+export function printed(space, edge) {
+  const frame = el('span', { class: 'space' });
+  frame.style.width = `calc(var(--in) * ${space.whole.width})`;
+  frame.style.aspectRatio = `${space.whole.width} / ${space.whole.height}`;
+  if (!space.photo) {
+    frame.classList.add('missing');
+    frame.append(el('span', { class: 'word' }, 'missing'));
+    return frame;
+  }
+  const piece = el('span', { class: 'piece' });
+  piece.style.width = percent(space.piece.width, space.whole.width);
+  piece.style.height = percent(space.piece.height, space.whole.height);
+  const cut = el('span', { class: 'cut' });
+  cut.style.width = percent(space.printed.width, space.piece.width);
+  cut.style.height = percent(space.printed.height, space.piece.height);
+  const image = el('img', {
+    src: pictureAddress(space.photo, space.turns, edge),
+    alt: '',
+    draggable: 'false',
+    decoding: 'async',
+  });
+  image.style.width = percent(space.picture.width, space.crop.width);
+  image.style.height = percent(space.picture.height, space.crop.height);
+  image.style.left = percent(-space.crop.x, space.crop.width);
+  image.style.top = percent(-space.crop.y, space.crop.height);
+  cut.append(image);
+  piece.append(cut);
+  frame.append(piece);
+  if (space.reveal > 0) {
+    frame.classList.add('mat');
+  }
+  return frame;
+}
+
+/** "1 picture", "3 pictures" */
+export const counted = (count, what) => `${count} ${what}${count === 1 ? '' : 's'}`;
+
+/** "Wednesday 3" */
+export const dayName = (day) => `${day.weekday} ${day.number}`;
+
+/** Keeps the focus where it was when a part is drawn again: by the name in data-at. */
+export function redraw(place, ...children) {
+  const at = place.contains(document.activeElement)
+    ? document.activeElement.closest('[data-at]')?.dataset.at
+    : null;
+  place.replaceChildren(...children.flat().filter(Boolean));
+  if (at) {
+    place.querySelector(`[data-at="${CSS.escape(at)}"]`)?.focus({ preventScroll: true });
+  }
+}

@@ -1,0 +1,111 @@
+// Making the sheets, and looking at each before it is printed.
+
+import { get, post, notice, progressAddress, sheetAddress, state } from './ask.js';
+import { counted, el } from './parts.js';
+
+export function showSheets(root) {
+  const make = el('button', { type: 'button', class: 'main', onclick: start }, 'Make the sheets');
+  const words = el('p', { role: 'status', id: 'made' });
+  const bar = el('progress', { 'aria-label': 'Making the sheets', hidden: true });
+  const list = el('ol', { class: 'sheets' });
+  root.replaceChildren(
+    el('h1', {}, 'Sheets'),
+    el(
+      'p',
+      { class: 'quiet' },
+      `Prints of ${state.month.sheet} in, shown at their true size where the window allows. They are written to ${state.month.out}, with the guide for cutting and mounting.`,
+    ),
+    el('p', {}, make),
+    words,
+    bar,
+    list,
+  );
+  let events = null;
+
+  async function start() {
+    try {
+      follow(await post('make', {}));
+    } catch (failure) {
+      notice(failure.message);
+    }
+  }
+
+  function follow(made) {
+    draw(made);
+    if (made.state.kind !== 'running' || events) {
+      return;
+    }
+    events = new EventSource(progressAddress());
+    events.onmessage = async (event) => {
+      const now = JSON.parse(event.data);
+      say(now);
+      if (now.kind !== 'running') {
+        leave();
+        draw(await get('sheets'));
+      }
+    };
+    events.onerror = () => leave();
+  }
+
+  function say(now) {
+    const running = now.kind === 'running';
+    make.disabled = running;
+    bar.hidden = !running;
+    if (running && now.steps > 0) {
+      bar.max = now.steps;
+      bar.value = now.done;
+    } else {
+      bar.removeAttribute('value');
+    }
+    words.dataset.state = now.kind;
+    words.classList.toggle('warn', now.kind === 'failed');
+    words.textContent = {
+      idle: '',
+      running: now.steps > 0 ? `${now.words}: ${now.done} of ${now.steps}` : `${now.words} …`,
+      done: `made: ${now.words}`,
+      failed: `not made: ${now.words}`,
+    }[now.kind];
+  }
+
+  function draw(made) {
+    say(made.state);
+    if (made.state.kind === 'done' && !made.upToDate) {
+      words.textContent = 'something was changed since these were made; make them again';
+      words.classList.add('warn');
+    }
+    list.replaceChildren(
+      ...made.sheets.map((sheet, i) => {
+        const image = el('img', {
+          src: sheetAddress(i, made.run),
+          alt: `Sheet ${i + 1} with ${sheet.pieces.length === 1 ? 'piece' : 'pieces'} ${sheet.pieces.join(', ')}`,
+          loading: 'lazy',
+        });
+        image.style.width = `${sheet.width}in`;
+        image.style.aspectRatio = `${sheet.width} / ${sheet.height}`;
+        return el(
+          'li',
+          {},
+          el(
+            'figure',
+            {},
+            image,
+            el(
+              'figcaption',
+              {},
+              `Sheet ${i + 1}: ${sheet.pieces.join(', ')}; ${sheet.cuts === 0 ? 'no cut' : counted(sheet.cuts, 'cut')}`,
+            ),
+          ),
+        );
+      }),
+    );
+  }
+
+  function leave() {
+    events?.close();
+    events = null;
+  }
+
+  const update = async () => follow(await get('sheets'));
+  update();
+  return { title: 'Sheets', update, leave };
+}

@@ -1,0 +1,35 @@
+package org.daymount.benchmark;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.daymount.image.Pictures;
+import org.daymount.ingest.ClockCorrections;
+import org.daymount.ingest.FolderReader;
+import org.daymount.ingest.IngestSettings;
+import org.daymount.ingest.Ingested;
+import org.daymount.look.LookResult;
+import org.daymount.look.Looker;
+
+/** The analysis alone: tags, hash and completeness of every file, and the first look at it. */
+final class FirstLook {
+  private FirstLook() {}
+
+  public static void main(String[] arguments) {
+    int jobs = Integer.parseInt(arguments[1]);
+    FolderReader reader = new FolderReader();
+    Ingested found =
+        reader.read(
+            reader.list(List.of(Path.of(arguments[0]))),
+            new IngestSettings(
+                ClockCorrections.parse(List.of()), LocalDate.of(2026, 7, 1), ZoneOffset.UTC),
+            jobs,
+            () -> {});
+    LookResult looked = new Looker(new Pictures()).first(found.photos(), jobs, () -> {});
+    System.out.println(looked.looked().size() + " looked at");
+    if (!looked.problems().isEmpty()) {
+      throw new IllegalStateException(looked.problems().toString());
+    }
+  }
+}

@@ -1,0 +1,150 @@
+package org.daymount.benchmark;
+
+import java.awt.Color;
+import java.awt.GradientPaint;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import javax.imageio.IIOImage;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
+import org.daymount.testphoto.ExifPhoto;
+
+/**
+ * A folder of photos of one month, painted from a fixed seed: of every ten, eight of 12 megapixels,
+ * one of 12 that is progressive and one of 48. A few scenes are painted and each is used many times
+ * with dates of its own, so that every file differs and a large month is quickly made.
+ */
+final class PaintedMonth {
+  private static final int SCENES = 6;
+  private static final int WIDTH = 4032;
+  private static final int HEIGHT = 3024;
+  private static final float QUALITY = 0.9f;
+  private static final int MINUTES_IN_JUNE = 30 * 24 * 60;
+  private static final DateTimeFormatter EXIF = DateTimeFormatter.ofPattern("yyyy:MM:dd HH:mm:ss");
+
+  private PaintedMonth() {}
+
+  /** Makes what is not there yet; the names tell the order. */
+  static List<Path> make(Path folder, int photos) throws IOException {
+    Files.createDirectories(folder);
+    List<Path> files = new ArrayList<>();
+    List<byte[]> plain = new ArrayList<>();
+    byte[] progressive = null;
+    byte[] large = null;
+    for (int i = 0; i < photos; i++) {
+      Path file = folder.resolve(String.format("photo-%05d.jpg", i));
+      files.add(file);
+      if (Files.exists(file)) {
+        continue;
+      }
+      if (plain.isEmpty()) {
+        for (int scene = 0; scene < SCENES; scene++) {
+          plain.add(jpeg(scene(WIDTH, HEIGHT, scene), false));
+        }
+        progressive = jpeg(scene(WIDTH, HEIGHT, SCENES), true);
+        large = jpeg(scene(2 * WIDTH, 2 * HEIGHT, SCENES + 1), false);
+      }
+      byte[] picture =
+          switch (i % 10) {
+            case 3 -> progressive;
+            case 7 -> large;
+            default -> plain.get(i % SCENES);
+          };
+      LocalDateTime taken =
+          LocalDateTime.of(2026, 6, 1, 0, 0).plusMinutes((long) i * MINUTES_IN_JUNE / photos);
+      write(file, picture, taken);
+    }
+    return files;
+  }
+
+  private static void write(Path file, byte[] jpeg, LocalDateTime taken) throws IOException {
+    byte[] exif =
+        ExifPhoto.painted()
+            .model("Tarn T4")
+            .orientation(1)
+            .original(EXIF.format(taken))
+            .exifBlock();
+    int length = exif.length + 8;
+    try (OutputStream out = Files.newOutputStream(file)) {
+      out.write(jpeg, 0, 2); // SOI
+      out.write(new byte[] {(byte) 0xff, (byte) 0xe1, (byte) (length >> 8), (byte) length});
+      out.write(new byte[] {'E', 'x', 'i', 'f', 0, 0});
+      out.write(exif);
+      out.write(jpeg, 2, jpeg.length - 2);
+    }
+  }
+
+  /** Shapes on a slope of colour, with the grain of a sensor. */
+  private static BufferedImage scene(int width, int height, long seed) {
+    Random chance = new Random(seed);
+    BufferedImage picture = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    Graphics2D pen = picture.createGraphics();
+    pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    pen.setPaint(
+        new GradientPaint(
+            0,
+            0,
+            new Color(chance.nextInt(1 << 24)),
+            width,
+            height,
+            new Color(chance.nextInt(1 << 24))));
+    pen.fillRect(0, 0, width, height);
+    for (int i = 0; i < 600; i++) {
+      pen.setColor(new Color(chance.nextInt(256), chance.nextInt(256), chance.nextInt(256), 110));
+      int side = 12 + chance.nextInt(width / 9);
+      int x = chance.nextInt(width);
+      int y = chance.nextInt(height);
+      if (i % 2 == 0) {
+        pen.fillOval(x, y, side, side);
+      } else {
+        pen.fillRect(x, y, side, side / 3);
+      }
+    }
+    pen.dispose();
+    int[] pixels = ((DataBufferInt) picture.getRaster().getDataBuffer()).getData();
+    int[] grain = chance.ints(1 << 16, -7, 8).toArray();
+    for (int i = 0; i < pixels.length; i++) {
+      int noise = grain[(i * 31 ^ i >> 11) & 0xffff];
+      pixels[i] =
+          level((pixels[i] >> 16 & 255) + noise) << 16
+              | level((pixels[i] >> 8 & 255) + noise) << 8
+              | level((pixels[i] & 255) + noise);
+    }
+    return picture;
+  }
+
+  private static int level(int value) {
+    return Math.max(0, Math.min(255, value));
+  }
+
+  private static byte[] jpeg(BufferedImage picture, boolean progressive) throws IOException {
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+    ImageWriteParam params = writer.getDefaultWriteParam();
+    params.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+    params.setCompressionQuality(QUALITY);
+    params.setProgressiveMode(
+        progressive ? ImageWriteParam.MODE_DEFAULT : ImageWriteParam.MODE_DISABLED);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
+      writer.setOutput(out);
+      writer.write(null, new IIOImage(picture, null, null), params);
+    } finally {
+      writer.dispose();
+    }
+    return bytes.toByteArray();
+  }
+}

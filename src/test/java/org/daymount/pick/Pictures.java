@@ -1,0 +1,65 @@
+package org.daymount.pick;
+
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.daymount.crop.CropSettings;
+import org.daymount.look.Fingerprint;
+import org.daymount.look.Looked;
+import org.daymount.look.Measures;
+import org.daymount.look.SubjectMap;
+import org.daymount.photo.Orientation;
+import org.daymount.photo.Photo;
+import org.daymount.photo.PhotoFile;
+import org.daymount.photo.PhotoFormat;
+import org.daymount.photo.Taken;
+import org.daymount.unit.PixelSize;
+import org.daymount.unit.Ppi;
+
+/** Photos with measures made up for a test of the picking. */
+final class Pictures {
+  static final PixelSize LANDSCAPE = new PixelSize(4032, 3024);
+  static final PixelSize PORTRAIT = new PixelSize(3024, 4032);
+  static final PickSettings SETTINGS =
+      new PickSettings(CropSettings.of(Ppi.ppi(300), Ppi.ppi(200)));
+
+  private Pictures() {}
+
+  /**
+   * @param scene pictures of one scene look nearly the same, those of others do not
+   * @param light 0 to 1: the better one wins when all else is equal
+   */
+  static Looked of(String name, PixelSize size, int scene, double light) {
+    return of(name, size, scene, light, 100);
+  }
+
+  static Looked of(String name, PixelSize size, int scene, double light, double sharpness) {
+    Random colours = new Random(scene);
+    Fingerprint fingerprint =
+        new Fingerprint(
+            colours.nextLong(), colours.nextLong(), Collections.nCopies(81, colours.nextFloat()));
+    Measures measures =
+        new Measures(sharpness, 0.5, light, fingerprint, SubjectMap.even(4, 3), Optional.empty());
+    return new Looked(photo(name, size), measures);
+  }
+
+  static Photo photo(String name, PixelSize size) {
+    return new Photo(
+        new PhotoFile(Path.of("june"), name),
+        1_000_000,
+        name,
+        PhotoFormat.JPEG,
+        size,
+        Orientation.TOP_LEFT,
+        true,
+        Taken.UNKNOWN,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  static Contender alone(Looked looked) {
+    return new Contender(looked, List.of());
+  }
+}

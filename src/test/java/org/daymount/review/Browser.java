@@ -1,0 +1,259 @@
+package org.daymount.review;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.File;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.logging.Level;
+import javax.imageio.ImageIO;
+import org.daymount.image.Previews;
+import org.openqa.selenium.By;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebDriverException;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+
+/** Debian's chromium without a window; a test that needs it is skipped, with a word, without it. */
+final class Browser implements AutoCloseable {
+  private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+  private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
+  private static final Duration PATIENCE = Duration.ofSeconds(60); // a busy machine
+
+  private final ChromeDriver driver;
+
+  private Browser(ChromeDriver driver) {
+    this.driver = driver;
+  }
+
+  static Browser start(int width, int height) throws IOException {
+    assumeTrue(
+        Files.isExecutable(CHROMIUM) && Files.isExecutable(DRIVER),
+        "no chromium and chromedriver here: the review is not tested in a browser");
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(CHROMIUM.toFile());
+    options.addArguments(
+        "--headless",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--disable-dev-shm-usage",
+        "--hide-scrollbars",
+        "--window-size=" + width + "," + height,
+        "--user-data-dir=" + Files.createTempDirectory("daymount-browser"));
+    LoggingPreferences logs = new LoggingPreferences();
+    logs.enable(LogType.PERFORMANCE, Level.ALL);
+    logs.enable(LogType.BROWSER, Level.ALL);
+    options.setCapability("goog:loggingPrefs", logs);
+    ChromeDriverService service =
+        new ChromeDriverService.Builder()
+            .usingDriverExecutable(new File(DRIVER.toString()))
+            .build();
+    ChromeDriver driver = new ChromeDriver(service, options);
+    driver.manage().timeouts().scriptTimeout(PATIENCE);
+    return new Browser(driver);
+  }
+
+  ChromeDriver driver() {
+    return driver;
+  }
+
+  /** Width in CSS pixels, also below what a window can be. */
+  void size(int width, int height, double scale) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", height, "deviceScaleFactor", scale, "mobile", false));
+  }
+
+  void dark(boolean dark) {
+    driver.executeCdpCommand(
+        "Emulation.setEmulatedMedia",
+        Map.of(
+            "features",
+            List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
+  }
+
+  void open(String address) {
+    driver.get(address);
+  }
+
+  void go(String view) {
+    driver.executeScript("location.hash = arguments[0]", view);
+  }
+
+  WebElement find(String css) {
+    return waitFor(css, () -> driver.findElements(By.cssSelector(css)).stream().findFirst());
+  }
+
+  List<WebElement> all(String css) {
+    return driver.findElements(By.cssSelector(css));
+  }
+
+  void click(String css) {
+    retry(
+        () -> {
+          WebElement element = find(css);
+          driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", element);
+          element.click();
+          return true;
+        });
+  }
+
+  void choose(String css, String value) {
+    WebElement element = find(css);
+    driver.executeScript(
+        "arguments[0].value = arguments[1];"
+            + "arguments[0].dispatchEvent(new Event('change', {bubbles: true}))",
+        element,
+        value);
+  }
+
+  String text(String css) {
+    return retry(() -> find(css).getText());
+  }
+
+  /** Until everything a person did is on the disk. */
+  void saved() {
+    waitFor(
+        "saved",
+        () ->
+            Optional.of(driver.findElement(By.id("saved")))
+                .filter(saved -> saved.getText().equals("saved")));
+  }
+
+  void waitForText(String css, String text) {
+    waitFor(
+        "'" + text + "' in " + css,
+        () -> Optional.of(text(css)).filter(found -> found.contains(text)));
+  }
+
+  /** Until all pictures that are on the screen have come. */
+  void pictures() {
+    waitFor(
+        "pictures",
+        () ->
+            Optional.of(
+                    driver.executeScript(
+                        "return [...document.images].filter(i => {"
+                            + "const b = i.getBoundingClientRect();"
+                            + "return b.bottom > 0 && b.top < innerHeight && !i.complete;"
+                            + "}).length"))
+                .filter(count -> count.equals(0L)));
+  }
+
+  <T> T waitFor(String what, Supplier<Optional<T>> found) {
+    long end = System.nanoTime() + PATIENCE.toNanos();
+    while (System.nanoTime() < end) {
+      try {
+        Optional<T> there = found.get();
+        if (there.isPresent()) {
+          return there.get();
+        }
+      } catch (WebDriverException notYet) {
+        // the page was just drawn anew
+      }
+      pause();
+    }
+    throw new AssertionError(
+        "waited in vain for " + what + "; the page says: " + driver.getPageSource());
+  }
+
+  private <T> T retry(Supplier<T> action) {
+    return waitFor("a steady page", () -> Optional.of(action.get()));
+  }
+
+  private static void pause() {
+    try {
+      Thread.sleep(40);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new AssertionError(e);
+    }
+  }
+
+  Object run(String script, Object... arguments) {
+    return driver.executeScript(script, arguments);
+  }
+
+  /**
+   * No violation of any rule axe-core 4 knows (WCAG 2.0 to 2.2, A and AA, and its best practices).
+   */
+  void checkAccessible(String view) throws IOException {
+    if (driver.executeScript("return typeof axe").equals("undefined")) {
+      driver.executeScript(axe());
+    }
+    Object found =
+        driver.executeAsyncScript(
+            "const done = arguments[arguments.length - 1];"
+                + "axe.run(document).then(r => done(r.violations.map(v => v.id + ': ' + v.help + ' at '"
+                + " + v.nodes.map(n => n.target.join(' ') + ' ' + n.failureSummary).join(' | '))),"
+                + " e => done(['axe failed: ' + e]))");
+    assertEquals(List.of(), found, view);
+  }
+
+  private static String axe() throws IOException {
+    try (InputStream in =
+        Browser.class.getResourceAsStream(
+            "/META-INF/resources/webjars/axe-core/4.6.3/axe.min.js")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  /** Addresses of all requests since it was last asked. */
+  List<String> requests() {
+    List<String> addresses = new ArrayList<>();
+    for (LogEntry entry : driver.manage().logs().get(LogType.PERFORMANCE)) {
+      String message = entry.getMessage();
+      if (message.contains("\"Network.requestWillBeSent\"")) {
+        int at = message.indexOf("\"url\":\"", message.indexOf("\"request\":{"));
+        if (at > 0) {
+          addresses.add(message.substring(at + 7, message.indexOf('"', at + 7)));
+        }
+      }
+    }
+    return addresses;
+  }
+
+  /** Errors on the page's console since it was last asked. */
+  List<String> errors() {
+    return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+        .filter(entry -> entry.getLevel().intValue() >= Level.SEVERE.intValue())
+        .map(LogEntry::getMessage)
+        .toList();
+  }
+
+  /** A picture of what is on the screen. */
+  void shoot(Path jpeg) throws IOException {
+    pictures();
+    byte[] png = driver.getScreenshotAs(OutputType.BYTES);
+    var picture = ImageIO.read(new ByteArrayInputStream(png));
+    Files.createDirectories(jpeg.getParent());
+    Files.write(
+        jpeg, Previews.jpeg(picture, Math.max(picture.getWidth(), picture.getHeight()), 0.82));
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+  }
+}

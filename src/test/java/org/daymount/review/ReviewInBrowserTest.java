@@ -1,0 +1,442 @@
+package org.daymount.review;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.imageio.ImageIO;
+import org.daymount.cli.CommandLines;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
+
+/** The whole story of a review, by a person's mouse and keyboard. */
+class ReviewInBrowserTest {
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final String DAY = "2026-06-0";
+
+  @TempDir static Path home;
+  private static Browser browser;
+
+  @BeforeAll
+  static void open() throws IOException {
+    browser = Browser.start(1280, 900);
+  }
+
+  @AfterAll
+  static void close() {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  private Path out;
+  private Path photos;
+
+  private String[] arguments(String name) throws IOException {
+    photos = SmallMonth.paint(home.resolve(name));
+    out = home.resolve(name + "-out");
+    return new String[] {
+      photos.toString(), "--out", out.toString(), "--days", "1-6", "--cards", "3x4", "--jobs", "2"
+    };
+  }
+
+  @Test
+  void whatAPersonChangesIsExactlyWhatIsPrinted() throws Exception {
+    String[] arguments = arguments("story");
+    JsonNode drawn;
+    BufferedImage madeInThePage;
+    try (RunningReview review = RunningReview.start(arguments)) {
+      browser.requests();
+      browser.errors();
+      browser.open(review.address());
+      browser.find(".month li");
+      assertEquals(30, browser.all(".month li").size(), "all days of June");
+      assertFalse(
+          browser.run("return location.href").toString().contains(review.token()),
+          "the word is taken out of sight");
+      browser.checkAccessible("month");
+
+      changeTheHero();
+      cropByMouseAndKeyboard();
+      drawn = choices().get("days").get(0).get("spaces").get(0).get("crop");
+      turnAPicture();
+      layASpaceTheOtherWay();
+      writeAStory();
+      swapPages();
+      leaveOutAndTakeBack();
+      giveADay();
+      makeTheSheets();
+      madeInThePage = sheetWith("01a");
+      for (String request : browser.requests()) {
+        assertTrue(
+            request.startsWith(review.origin() + "/") || request.startsWith("data:"),
+            "asked elsewhere: " + request);
+      }
+      assertEquals(List.of(), browser.errors());
+    }
+
+    assertEquals(0, sheets(arguments));
+    JsonNode month = JSON.readTree(out.resolve("month.json").toFile());
+    JsonNode first = space(month, 1, 0);
+    assertEquals("one-b.jpg", first.get("photo").asText());
+    assertEquals("person", first.get("chosenBy").asText());
+    for (String side : List.of("x", "y", "width", "height")) {
+      assertEquals(drawn.get(side).asInt(), first.get("crop").get(side).asInt(), 2, side);
+    }
+    assertEquals(1, space(month, 4, 0).get("quarterTurns").asInt());
+    assertEquals("landscape", space(month, 3, 0).get("direction").asText());
+    assertEquals("3x4", space(month, 5, 0).get("space").asText(), "the page came from day 2");
+    assertEquals(2, day(month, 5).get("spaces").size());
+    assertEquals("4x6", space(month, 2, 0).get("space").asText());
+    assertEquals("A boat came in.\nIt left again.", day(month, 1).get("story").asText());
+    assertEquals("tool", space(month, 2, 0).get("chosenBy").asText(), "leaving out was undone");
+    assertEquals("nodate.jpg", space(month, 6, 0).get("photo").asText());
+    JsonNode photo = photo(month, "nodate.jpg");
+    assertEquals(DAY + "6", photo.get("day").asText());
+
+    // the sheet's pixels against the picture as it was painted, cut where the crop was drawn
+    BufferedImage sheet = sheetWith("01a");
+    assertEquals(0, difference(madeInThePage, sheet), 0.0, "the page made the same sheet");
+    BufferedImage painted = SmallMonth.scene(1800, 1200, 2);
+    double off = offFromPainted(month, sheet, painted, first.get("crop"));
+    assertTrue(off < 6, "the crop on the sheet is off by " + off + " of 255");
+    JsonNode elsewhere = JSON.readTree("{\"x\":0,\"y\":0,\"width\":1800,\"height\":1200}");
+    assertTrue(
+        offFromPainted(month, sheet, painted, elsewhere) > 20, "another crop looks otherwise");
+  }
+
+  private void changeTheHero() throws IOException {
+    browser.click("a[href='#/day/" + DAY + "1']");
+    browser.find(".photos li");
+    browser.checkAccessible("day");
+    String shown = browser.text(".why .file");
+    // make it the other one, whichever is proposed
+    String other = shown.equals("one-b.jpg") ? "one-a.jpg" : "one-b.jpg";
+    browser.click("button.put[aria-label*='" + other + "']");
+    browser.waitForText(".why .file", other);
+    browser.click("button.put[aria-label*='one-b.jpg']");
+    browser.waitForText(".why .file", "one-b.jpg");
+    browser.waitForText(".right h2", "your choice");
+    browser.saved();
+    assertEquals(
+        "one-b.jpg", choices().get("days").get(0).get("spaces").get(0).get("file").asText());
+  }
+
+  private void cropByMouseAndKeyboard() throws IOException {
+    WebElement hold = browser.find(".hold");
+    browser.run("arguments[0].scrollIntoView({block: 'center'})", hold);
+    double wide = number("return document.querySelector('.hold').getBoundingClientRect().width");
+    new Actions(browser.driver())
+        .moveToElement(browser.find(".corner.se"))
+        .clickAndHold()
+        .moveByOffset((int) (-wide * 0.4), (int) (-wide * 0.26))
+        .release()
+        .perform();
+    browser.saved();
+    JsonNode smaller = crop();
+    assertTrue(smaller.get("width").asInt() < 1300, "made smaller: " + smaller);
+    assertEquals(1.5, smaller.get("width").asDouble() / smaller.get("height").asInt(), 0.01);
+    assertEquals(0, smaller.get("x").asInt(), 2, "the other corner stays");
+
+    new Actions(browser.driver())
+        .moveToElement(browser.find(".hold"))
+        .clickAndHold()
+        .moveByOffset(60, 30)
+        .release()
+        .perform();
+    browser.saved();
+    JsonNode moved = crop();
+    assertTrue(moved.get("x").asInt() > 40 && moved.get("y").asInt() > 20, "moved: " + moved);
+    assertEquals(smaller.get("width").asInt(), moved.get("width").asInt(), 2);
+
+    browser.find(".hold").sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_UP, "-");
+    browser.saved();
+    JsonNode nudged = crop();
+    assertTrue(nudged.get("width").asInt() < moved.get("width").asInt(), "minus makes it smaller");
+    assertNotEquals(moved.get("x").asInt(), nudged.get("x").asInt());
+    double ppi = nudged.get("width").asDouble() / 6;
+    assertTrue(
+        browser.text("#ppi").startsWith((int) Math.floor(ppi) + " ppi"),
+        "live: " + browser.text("#ppi") + " for " + ppi);
+    assertTrue(browser.text("#ppi").contains("below 200") == ppi < 200);
+  }
+
+  private void turnAPicture() throws IOException {
+    browser.go("#/day/" + DAY + "4");
+    browser.waitForText("h1", "Thursday 4");
+    browser.click("[data-at='turn-right']");
+    browser.waitForText(".right h2", "your choice");
+    browser.saved();
+    browser.waitFor(
+        "the burst folded",
+        () ->
+            browser.all(".fold").stream()
+                .findFirst()
+                .filter(fold -> fold.getText().equals("2 more alike")));
+    browser.click(".fold");
+    browser.waitFor(
+        "three frames",
+        () -> java.util.Optional.of(browser.all(".tile")).filter(all -> all.size() == 3));
+  }
+
+  private void layASpaceTheOtherWay() {
+    browser.go("#/day/" + DAY + "3");
+    browser.waitForText("h1", "Wednesday 3");
+    browser.choose("#space-direction", "landscape");
+    browser.waitForText(".right h2", "landscape");
+    browser.saved();
+  }
+
+  private void writeAStory() throws IOException {
+    browser.go("#/day/" + DAY + "1");
+    browser.waitForText("h1", "Monday 1");
+    WebElement story = browser.find("#story");
+    assertEquals("The note's own words.", story.getDomProperty("value"));
+    story.sendKeys(Keys.chord(Keys.CONTROL, "a"), "A boat came in.", Keys.ENTER, "It left again.");
+    browser.saved();
+    browser.find(".cards img[alt='Card 1 of 1 as it will be printed']");
+    assertTrue(number("return document.querySelector('.cards img').naturalWidth") > 300);
+    JsonNode saved = choices().get("days").get(0).get("story");
+    assertEquals("A boat came in.\nIt left again.", saved.get("text").asText());
+    assertEquals("The note's own words.", saved.get("replaced").asText());
+  }
+
+  private void swapPages() {
+    browser.go("#/day/" + DAY + "2");
+    browser.waitForText("h1", "Tuesday 2");
+    assertEquals(2, browser.all(".page.large .pick").size());
+    browser.choose("#swap-with", DAY + "5");
+    browser.click("[data-at='swap']");
+    browser.waitForText(".left .quiet", "uses the page of Friday 5");
+    browser.saved();
+    assertEquals(1, browser.all(".page.large .pick").size());
+  }
+
+  private void leaveOutAndTakeBack() throws IOException {
+    String shown = browser.text(".why .file");
+    browser.click("[data-at='leave']");
+    browser.waitFor(
+        "another picture",
+        () -> java.util.Optional.of(browser.text(".why .file")).filter(now -> !now.equals(shown)));
+    browser.saved();
+    browser.waitForText(".photos", "you left it out");
+    assertEquals(1, choices().get("photos").size());
+    browser.find("main").sendKeys(Keys.chord(Keys.CONTROL, "z"));
+    browser.waitForText(".why .file", shown);
+    browser.saved();
+    assertEquals(0, choices().get("photos").size());
+    browser.click("#redo");
+    browser.waitForText(".photos", "you left it out");
+    browser.click("#undo");
+    browser.waitForText(".why .file", shown);
+    browser.saved();
+  }
+
+  private void giveADay() throws IOException {
+    browser.click("#to-undated");
+    browser.find(".photos li select");
+    browser.checkAccessible("undated");
+    browser.choose(".photos li select", DAY + "6");
+    browser.waitFor(
+        "nothing without a day",
+        () -> java.util.Optional.of(browser.all(".photos li")).filter(List::isEmpty));
+    browser.saved();
+  }
+
+  private void makeTheSheets() throws IOException {
+    browser.go("#/sheets");
+    browser.click("button.main");
+    browser.waitForText("#made", "made:");
+    browser.find(".sheets li img");
+    browser.waitFor(
+        "the sheets' pictures",
+        () ->
+            java.util.Optional.of(
+                    browser.run(
+                        "const all = [...document.querySelectorAll('.sheets img')];"
+                            + "all.forEach(i => i.loading = 'eager');"
+                            + "return all.length > 0 && all.every(i => i.complete && i.naturalWidth > 0)"))
+                .filter(Boolean.TRUE::equals));
+    Object proportion =
+        browser.run(
+            "const i = document.querySelector('.sheets img');"
+                + "return Math.abs(i.width / i.height - i.naturalWidth / i.naturalHeight) < 0.02");
+    assertEquals(true, proportion, "sheets are shown in their true proportion");
+    browser.checkAccessible("sheets");
+  }
+
+  @Test
+  void everyViewReadsWellInLightAndDarkOnSmallAndLargeScreens() throws Exception {
+    try (RunningReview review = RunningReview.start(arguments("looks"))) {
+      Files.delete(photos.resolve("five.jpg"));
+      for (boolean dark : List.of(false, true)) {
+        browser.dark(dark);
+        for (int[] size : new int[][] {{360, 740}, {1280, 900}, {3840, 2160}}) {
+          browser.size(size[0], size[1], 1);
+          browser.open(review.address());
+          browser.find(".month li");
+          for (String view : List.of("#/", "#/day/" + DAY + "1", "#/undated", "#/sheets")) {
+            browser.go(view);
+            browser.find("h1");
+            browser.saved();
+            assertTrue(
+                number(
+                        "return document.documentElement.scrollWidth"
+                            + " - document.documentElement.clientWidth")
+                    <= 0,
+                view + " is wider than " + size[0]);
+            if (size[0] != 3840) {
+              browser.checkAccessible(view + (dark ? " dark " : " light ") + size[0]);
+            }
+          }
+        }
+      }
+      browser.dark(false);
+      browser.size(1280, 900, 1);
+      browser
+          .driver()
+          .executeCdpCommand(
+              "Emulation.setEmulatedMedia",
+              java.util.Map.of(
+                  "features",
+                  List.of(java.util.Map.of("name", "prefers-reduced-motion", "value", "reduce"))));
+      browser.open(review.address());
+      browser.find(".month li a");
+      assertEquals(
+          "0s",
+          browser.run(
+              "return getComputedStyle(document.querySelector('.day a')).transitionDuration"),
+          "nothing moves for those who asked for that");
+    } finally {
+      browser.dark(false);
+      browser.size(1280, 900, 1);
+    }
+  }
+
+  private static double number(String script) {
+    return ((Number) browser.run(script)).doubleValue();
+  }
+
+  private JsonNode choices() throws IOException {
+    return JSON.readTree(out.resolve("choices.json").toFile());
+  }
+
+  private JsonNode crop() throws IOException {
+    return choices().get("days").get(0).get("spaces").get(0).get("crop");
+  }
+
+  private static int sheets(String[] arguments) {
+    ByteArrayOutputStream told = new ByteArrayOutputStream();
+    PrintStream print = new PrintStream(told, true, StandardCharsets.UTF_8);
+    String[] all = new String[arguments.length + 1];
+    all[0] = "sheets";
+    System.arraycopy(arguments, 0, all, 1, arguments.length);
+    int code = CommandLines.runHere(print, print, all);
+    if (code != 0) {
+      throw new AssertionError(told.toString(StandardCharsets.UTF_8));
+    }
+    return code;
+  }
+
+  private static JsonNode day(JsonNode month, int number) {
+    for (JsonNode day : month.get("days")) {
+      if (day.get("day").asText().equals(DAY + number)) {
+        return day;
+      }
+    }
+    throw new AssertionError("no day " + number);
+  }
+
+  private static JsonNode space(JsonNode month, int day, int space) {
+    return day(month, day).get("spaces").get(space);
+  }
+
+  private static JsonNode photo(JsonNode month, String file) {
+    for (JsonNode photo : month.get("photos")) {
+      if (photo.get("file").asText().equals(file)) {
+        return photo;
+      }
+    }
+    throw new AssertionError("no photo " + file);
+  }
+
+  private BufferedImage sheetWith(String piece) throws IOException {
+    JsonNode month = JSON.readTree(out.resolve("month.json").toFile());
+    return ImageIO.read(out.resolve(placed(month, piece)[0].asText()).toFile());
+  }
+
+  /** The sheet's file, and where the piece lies on it. */
+  private static JsonNode[] placed(JsonNode month, String piece) {
+    for (JsonNode sheet : month.get("sheets")) {
+      for (JsonNode each : sheet.get("pieces")) {
+        if (each.get("piece").asText().equals(piece)) {
+          return new JsonNode[] {sheet.get("file"), each};
+        }
+      }
+    }
+    throw new AssertionError("no piece " + piece);
+  }
+
+  private static double difference(BufferedImage one, BufferedImage other) {
+    double sum = 0;
+    for (int y = 0; y < one.getHeight(); y += 7) {
+      for (int x = 0; x < one.getWidth(); x += 7) {
+        sum += apart(one.getRGB(x, y), other.getRGB(x, y));
+      }
+    }
+    return sum;
+  }
+
+  /** Mean difference per channel between the piece on the sheet and the crop of the painting. */
+  private static double offFromPainted(
+      JsonNode month, BufferedImage sheet, BufferedImage painted, JsonNode crop) {
+    JsonNode piece = placed(month, "01a")[1];
+    double ppi = 300;
+    double left = piece.get("x").asDouble() * ppi;
+    double top = piece.get("y").asDouble() * ppi;
+    double wide = piece.get("width").asDouble() * ppi;
+    double tall = piece.get("height").asDouble() * ppi;
+    boolean turned = piece.get("turned").asBoolean();
+    double sum = 0;
+    int points = 0;
+    for (double v = 0.03; v < 1; v += 0.0173) {
+      for (double u = 0.03; u < 1; u += 0.0173) {
+        // turned a quarter clockwise: what was the top is on the right
+        double x = turned ? (1 - v) * wide : u * wide;
+        double y = turned ? u * tall : v * tall;
+        int on = sheet.getRGB((int) (left + x), (int) (top + y));
+        int in =
+            painted.getRGB(
+                (int) (crop.get("x").asInt() + u * crop.get("width").asInt()),
+                (int) (crop.get("y").asInt() + v * crop.get("height").asInt()));
+        sum += apart(on, in);
+        points++;
+      }
+    }
+    return sum / points / 3;
+  }
+
+  private static double apart(int one, int other) {
+    double sum = 0;
+    for (int shift = 0; shift <= 16; shift += 8) {
+      sum += Math.abs((one >> shift & 255) - (other >> shift & 255));
+    }
+    return sum;
+  }
+}

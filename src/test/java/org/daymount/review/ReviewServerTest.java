@@ -1,0 +1,350 @@
+package org.daymount.review;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.net.NetworkInterface;
+import java.net.Socket;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collections;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The review's server as programs meet it, without a browser. */
+class ReviewServerTest {
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  @TempDir static Path home;
+  private static Path photos;
+  private static Path out;
+  private static RunningReview review;
+
+  @BeforeAll
+  static void start() throws Exception {
+    photos = SmallMonth.paint(home.resolve("photos"));
+    out = home.resolve("out");
+    review = start(out);
+  }
+
+  @AfterAll
+  static void stop() throws Exception {
+    if (review != null) {
+      review.close();
+    }
+  }
+
+  private static RunningReview start(Path out) throws Exception {
+    return RunningReview.start(
+        photos.toString(), "--out", out.toString(), "--days", "1-6", "--jobs", "2");
+  }
+
+  @Test
+  void itListensOnTheLoopbackAddressAlone() throws Exception {
+    for (NetworkInterface each : Collections.list(NetworkInterface.getNetworkInterfaces())) {
+      for (InetAddress address : Collections.list(each.getInetAddresses())) {
+        if (address.isLoopbackAddress() || address.isLinkLocalAddress()) {
+          continue;
+        }
+        try (Socket socket = new Socket()) {
+          assertThrows(
+              IOException.class,
+              () -> socket.connect(new InetSocketAddress(address, review.port()), 500),
+              "reached from " + address);
+        }
+      }
+    }
+    assertEquals(200, review.get("/").statusCode());
+  }
+
+  @Test
+  void withoutTheWordNothingOfThePersonIsShown() throws Exception {
+    for (String path :
+        new String[] {
+          "/api/month", "/picture/p0/0/240", "/picture/p0/0/240?key=", "/api/progress"
+        }) {
+      HttpRequest request =
+          HttpRequest.newBuilder(java.net.URI.create(review.origin() + path)).build();
+      assertEquals(403, RunningReview.send(request).statusCode(), path);
+    }
+    assertEquals(200, review.get("/picture/p0/0/240?key=" + review.token()).statusCode());
+  }
+
+  @Test
+  void aForeignHostOrOriginIsTurnedAway() throws Exception {
+    String word = "X-Review-Word: " + review.token() + "\r\n";
+    String mine = "Host: 127.0.0.1:" + review.port() + "\r\n";
+    assertEquals(200, status("GET /api/month", mine + word));
+    assertEquals(403, status("GET /api/month", "Host: photos.example\r\n" + word));
+    assertEquals(403, status("GET /", "Host: photos.example\r\n"));
+    assertEquals(403, status("GET /api/month", mine + word + "Origin: http://photos.example\r\n"));
+    assertEquals(403, status("GET /api/month", mine + word + "Origin: null\r\n"));
+    assertEquals(403, status("GET /api/month", mine + word + "Sec-Fetch-Site: cross-site\r\n"));
+    // another server on this computer is the same site, yet not the same origin
+    assertEquals(403, status("GET /api/month", mine + word + "Sec-Fetch-Site: same-site\r\n"));
+  }
+
+  @Test
+  void photosAreKnownByNumberAndNoPathLeadsOut() throws Exception {
+    String key = "?key=" + review.token();
+    for (String path :
+        new String[] {
+          "/picture/one-a.jpg/0/240",
+          "/picture/..%2f..%2fnote.txt/0/240",
+          "/picture/p999/0/240",
+          "/picture/p0/0/240/../../../etc/passwd",
+          "/sheet/0/0",
+          "/..%2f..%2fpom.xml",
+          "/ReviewServer.class"
+        }) {
+      assertEquals(404, review.get(path + key).statusCode(), path);
+    }
+    assertEquals(400, review.get("/picture/p0/0/999" + key).statusCode(), "only some sizes");
+  }
+
+  @Test
+  void changesAreMadeByPostOnly() throws Exception {
+    for (String path : new String[] {"/api/change", "/api/undo", "/api/redo", "/api/make"}) {
+      assertEquals(405, review.get(path).statusCode(), path);
+    }
+    assertEquals(405, review.post("/api/month", "{}").statusCode());
+    assertEquals(400, review.post("/api/change", "not json").statusCode());
+  }
+
+  @Test
+  void aChangeMadeOnAnOlderVersionIsRefusedWithAClearMessage() throws Exception {
+    long version = version(review);
+    assertEquals(200, story(review, version, 3, "first tab").statusCode());
+    HttpResponse<String> second = story(review, version, 3, "second tab");
+    assertEquals(409, second.statusCode());
+    assertTrue(
+        JSON.readTree(second.body())
+            .get("message")
+            .asText()
+            .startsWith("This month was changed in another tab meanwhile."));
+    assertEquals("first tab", storyIn(out, 3));
+  }
+
+  @Test
+  void everyStepIsUndoneAndDoneAgain() throws Exception {
+    Path own = home.resolve("undo");
+    try (RunningReview here = start(own)) {
+      for (int i = 0; i < 30; i++) {
+        assertEquals(200, story(here, version(here), 3, "story " + i).statusCode());
+      }
+      for (int i = 0; i < 30; i++) {
+        here.post("/api/undo", "{\"version\":" + version(here) + "}");
+      }
+      assertTrue(month(here).get("undo").isNull());
+      assertTrue(month(here).get("days").get(2).get("story").isNull());
+      for (int i = 0; i < 30; i++) {
+        here.post("/api/redo", "{\"version\":" + version(here) + "}");
+      }
+      assertEquals("story 29", storyIn(own, 3));
+    }
+  }
+
+  @Test
+  void aServerKilledWhileSavingLosesAtMostTheLastUnsavedKeystroke() throws Exception {
+    Path own = home.resolve("killed");
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty(
+                    "surefire.test.class.path", System.getProperty("java.class.path")),
+                "org.daymount.Main",
+                "review",
+                "--quiet",
+                photos.toString(),
+                "--out",
+                own.toString(),
+                "--days",
+                "1-6")
+            .redirectError(home.resolve("killed.err").toFile())
+            .start();
+    try {
+      String address = address(process);
+      String origin = address.substring(0, address.indexOf("/#"));
+      String word = address.substring(address.indexOf('#') + 1);
+      int acknowledged = 0;
+      long version = 1;
+      for (int typed = 1; typed <= 40; typed++) {
+        HttpResponse<String> reply =
+            RunningReview.send(
+                HttpRequest.newBuilder(java.net.URI.create(origin + "/api/change"))
+                    .header("X-Review-Word", word)
+                    .POST(HttpRequest.BodyPublishers.ofString(typed(version++, typed)))
+                    .build());
+        assertEquals(200, reply.statusCode());
+        acknowledged = typed;
+      }
+      // one more is on its way when the process is killed
+      byte[] body = typed(version, 41).getBytes(StandardCharsets.UTF_8);
+      try (Socket socket = new Socket("127.0.0.1", java.net.URI.create(origin).getPort())) {
+        OutputStream sending = socket.getOutputStream();
+        sending.write(
+            ("POST /api/change HTTP/1.1\r\nHost: "
+                    + origin.substring("http://".length())
+                    + "\r\nX-Review-Word: "
+                    + word
+                    + "\r\nContent-Length: "
+                    + body.length
+                    + "\r\n\r\n")
+                .getBytes(StandardCharsets.US_ASCII));
+        sending.write(body);
+        sending.flush();
+        process.destroyForcibly().waitFor();
+      }
+      int found = storyIn(own, 3).length();
+      assertTrue(
+          found == acknowledged || found == acknowledged + 1,
+          found + " letters of " + acknowledged);
+    } finally {
+      process.destroyForcibly();
+    }
+  }
+
+  @Test
+  void aHalfWrittenFileOfAKilledServerIsNotRead() throws Exception {
+    Path own = Files.createDirectories(home.resolve("half"));
+    ChoicesStore store = new ChoicesStore(own.resolve("choices.json"));
+    store.read();
+    store.write(
+        store
+            .read()
+            .withDay(
+                java.time.LocalDate.of(2026, 6, 3),
+                org.daymount.album.DayChoice.NONE.withStory(
+                    java.util.Optional.of(
+                        new org.daymount.album.StoryChoice("whole", java.util.Optional.empty())))));
+    Files.writeString(own.resolve("choices.json.part"), "{\"schema\":1,\"days\":[{\"da");
+    assertEquals("whole", storyIn(own, 3));
+    assertFalse(new ChoicesStore(own.resolve("choices.json")).read().days().isEmpty());
+  }
+
+  @Test
+  void choicesMeetAChangedFolderAndAnEditedNoteInTheOpen() throws Exception {
+    Path folder = SmallMonth.paint(home.resolve("moving"));
+    Path own = home.resolve("moved-out");
+    String[] arguments = {folder.toString(), "--out", own.toString(), "--days", "1-6"};
+    try (RunningReview here = RunningReview.start(arguments)) {
+      choose(here, 1, "one-a.jpg");
+      choose(here, 3, "three.jpg");
+      assertEquals(200, story(here, version(here), 1, "mine").statusCode());
+      // edited while the review is open: the newer words of the note hold, and that is said
+      Files.writeString(
+          folder.resolve("note.txt"), SmallMonth.NOTE.replace("The note's own words", "Newer"));
+      JsonNode now = month(here);
+      assertEquals("Newer.", now.get("days").get(0).get("story").asText());
+      assertEquals(
+          "story differs from note", now.get("days").get(0).get("attention").get(0).asText());
+      assertTrue(now.get("days").get(0).get("remarks").get(0).asText().contains("'mine'"));
+      // written again with the newer words in sight: the review holds
+      assertEquals(200, story(here, version(here), 1, "mine again").statusCode());
+      assertEquals("mine again", month(here).get("days").get(0).get("story").asText());
+    }
+    Files.move(folder.resolve("one-a.jpg"), folder.resolve("renamed.jpg"));
+    Files.delete(folder.resolve("three.jpg"));
+    try (RunningReview here = RunningReview.start(arguments)) {
+      JsonNode first = month(here).get("days").get(0).get("spaces").get(0);
+      assertEquals("renamed.jpg", first.get("name").asText());
+      assertEquals("person", first.get("chosenBy").asText());
+      JsonNode third = month(here).get("days").get(2);
+      assertTrue(third.get("spaces").get(0).get("photo").isNull(), "its place is kept");
+      assertEquals("file missing", third.get("attention").get(0).asText());
+      assertEquals(
+          "the picture you chose, three.jpg, is not among the photos any more; put it back or"
+              + " choose another",
+          third.get("spaces").get(0).get("reasons").get(0).asText());
+    }
+  }
+
+  private static void choose(RunningReview here, int day, String file) throws Exception {
+    JsonNode photos = JSON.readTree(here.get("/api/day/2026-06-0" + day).body()).get("photos");
+    for (JsonNode photo : photos) {
+      if (photo.get("name").asText().equals(file)) {
+        String change =
+            "{\"version\":%d,\"what\":\"photo\",\"day\":\"2026-06-0%d\",\"space\":0,\"photo\":\"%s\"}"
+                .formatted(version(here), day, photo.get("photo").asText());
+        assertEquals(200, here.post("/api/change", change).statusCode());
+        return;
+      }
+    }
+    throw new AssertionError("no " + file);
+  }
+
+  private static String typed(long version, int letters) {
+    return "{\"version\":%d,\"what\":\"story\",\"day\":\"2026-06-03\",\"session\":\"s\",\"text\":\"%s\"}"
+        .formatted(version, "a".repeat(letters));
+  }
+
+  private static HttpResponse<String> story(RunningReview here, long version, int day, String text)
+      throws Exception {
+    return here.post(
+        "/api/change",
+        "{\"version\":%d,\"what\":\"story\",\"day\":\"2026-06-0%d\",\"text\":\"%s\"}"
+            .formatted(version, day, text));
+  }
+
+  private static JsonNode month(RunningReview here) throws Exception {
+    return JSON.readTree(here.get("/api/month").body());
+  }
+
+  private static long version(RunningReview here) throws Exception {
+    return month(here).get("version").asLong();
+  }
+
+  private static String storyIn(Path out, int day) throws IOException {
+    for (JsonNode each : JSON.readTree(out.resolve("choices.json").toFile()).get("days")) {
+      if (each.get("day").asText().equals("2026-06-0" + day)) {
+        return each.get("story").get("text").asText();
+      }
+    }
+    throw new AssertionError("no story");
+  }
+
+  private static String address(Process process) throws Exception {
+    InputStream out = process.getInputStream();
+    StringBuilder said = new StringBuilder();
+    for (int c = out.read(); c >= 0; c = out.read()) {
+      said.append((char) c);
+      if (c == '\n' && said.indexOf("/#") > 0) {
+        return said.substring(said.indexOf("http://"), said.length() - 1).strip();
+      }
+    }
+    throw new AssertionError(
+        "the review ended with "
+            + process.waitFor()
+            + ": "
+            + said
+            + Files.readString(home.resolve("killed.err")));
+  }
+
+  /** A request as bytes, since Java's own client sets Host itself. */
+  private static int status(String line, String headers) throws IOException {
+    try (Socket socket = new Socket("127.0.0.1", review.port())) {
+      socket
+          .getOutputStream()
+          .write(
+              (line + " HTTP/1.1\r\n" + headers + "Connection: close\r\n\r\n")
+                  .getBytes(StandardCharsets.US_ASCII));
+      String reply = new String(socket.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);
+      return Integer.parseInt(reply.split(" ")[1]);
+    }
+  }
+}

@@ -1,0 +1,95 @@
+package org.daymount.review;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.daymount.cli.CommandLines;
+
+/** {@code daymount review} at work, started as a person would. */
+final class RunningReview implements AutoCloseable {
+  private static final Pattern ADDRESS =
+      Pattern.compile("http://127\\.0\\.0\\.1:(\\d+)/#([0-9a-f]{32})");
+
+  private final Thread command;
+  private final int port;
+  private final String token;
+
+  private RunningReview(Thread command, int port, String token) {
+    this.command = command;
+    this.port = port;
+    this.token = token;
+  }
+
+  static RunningReview start(String... arguments) throws InterruptedException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    List<String> all = new ArrayList<>(List.of("review", "--quiet"));
+    all.addAll(List.of(arguments));
+    Thread command =
+        new Thread(
+            () ->
+                CommandLines.runHere(
+                    new PrintStream(out, true, StandardCharsets.UTF_8),
+                    new PrintStream(err, true, StandardCharsets.UTF_8),
+                    all.toArray(String[]::new)),
+            "daymount review");
+    command.start();
+    while (command.isAlive()) {
+      Matcher address = ADDRESS.matcher(out.toString(StandardCharsets.UTF_8));
+      if (address.find()) {
+        return new RunningReview(command, Integer.parseInt(address.group(1)), address.group(2));
+      }
+      Thread.sleep(50);
+    }
+    throw new AssertionError("the review ended: " + err.toString(StandardCharsets.UTF_8));
+  }
+
+  String address() {
+    return origin() + "/#" + token;
+  }
+
+  String origin() {
+    return "http://127.0.0.1:" + port;
+  }
+
+  int port() {
+    return port;
+  }
+
+  String token() {
+    return token;
+  }
+
+  HttpResponse<String> get(String path) throws Exception {
+    return send(request(path).GET().build());
+  }
+
+  HttpResponse<String> post(String path, String json) throws Exception {
+    return send(request(path).POST(HttpRequest.BodyPublishers.ofString(json)).build());
+  }
+
+  HttpRequest.Builder request(String path) {
+    return HttpRequest.newBuilder(URI.create(origin() + path)).header("X-Review-Word", token);
+  }
+
+  static HttpResponse<String> send(HttpRequest request) throws Exception {
+    return HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofString());
+  }
+
+  @Override
+  public void close() throws InterruptedException {
+    command.interrupt();
+    command.join(20_000);
+    if (command.isAlive()) {
+      throw new AssertionError("the review did not end");
+    }
+  }
+}
