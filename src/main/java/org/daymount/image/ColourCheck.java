@@ -35,7 +35,7 @@ public final class ColourCheck {
         return isSound(profile.get(), ProfileBytes.colours(bytes, format))
             ? Optional.empty()
             : Optional.of(
-                "its colour profile is broken and was not used; its colours are taken for sRGB:"
+                "has a broken colour profile, which was not used; its colours are taken for sRGB:"
                     + " compare the print with the screen");
       }
       return format == PhotoFormat.HEIF || format == PhotoFormat.AVIF
@@ -52,7 +52,7 @@ public final class ColourCheck {
         .filter(colour -> colour.transfer() == PQ || colour.transfer() == HLG)
         .map(
             colour ->
-                "it is coded for HDR screens, which is not converted here, and will print pale;"
+                "is coded for HDR screens, which is not converted here, and will print pale;"
                     + " save a JPEG copy of it");
   }
 
