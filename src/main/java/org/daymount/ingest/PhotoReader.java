@@ -42,13 +42,8 @@ final class PhotoReader {
   private final TagReader tagReader = new TagReader();
   private final PictureHeaders headers = new PictureHeaders();
   private final Completeness completeness = new Completeness();
-<<<<<<< HEAD
-  private final KnownContents known;
-  private final ColourCheck colours = new ColourCheck();
-=======
   private final ColourCheck colours = new ColourCheck();
   private final KnownContents known;
->>>>>>> formats
 
   PhotoReader(IngestSettings settings) {
     this(settings, KnownContents.NONE);
@@ -107,15 +102,12 @@ final class PhotoReader {
         ScreenshotEvidence.in(file, header.format(), upright, tags));
   }
 
-<<<<<<< HEAD
-=======
   private Optional<Problem> remark(Photo photo) {
     return colours
         .whyIgnored(photo.file().path(), photo.format())
         .map(why -> new Problem(photo.file(), Problem.Kind.COLOUR_PROFILE_IGNORED, why));
   }
 
->>>>>>> formats
   private FileContent content(Path path, PictureHeader header) throws IOException {
     String sum = sha256(path);
     try {
@@ -126,15 +118,6 @@ final class PhotoReader {
     }
   }
 
-<<<<<<< HEAD
-  private Optional<Problem> remark(Photo photo) {
-    return colours
-        .whyIgnored(photo.file().path(), photo.format())
-        .map(why -> new Problem(photo.file(), Problem.Kind.COLOUR_PROFILE_IGNORED, why));
-  }
-
-=======
->>>>>>> formats
   private Optional<Problem> whyUnusable(Photo photo, PictureHeader header, FileContent content) {
     try {
       headers.refuseIfTooLarge(header, photo.bytes());
