@@ -70,7 +70,8 @@ public final class Evaluate {
   }
 
   /**
-   * @param tables some of speed, faces, crops, subjects, bursts, sharpness, exposure, copies; or all
+   * @param tables some of speed, faces, crops, subjects, bursts, sharpness, exposure, copies; or
+   *     all
    */
   void run(Set<String> tables) throws IOException {
     long masks = photos.stream().filter(photo -> photo.subject().isPresent()).count();
