@@ -10,12 +10,10 @@ import { OnnxGraph } from "./onnx-graph.mjs";
  * @param model as read by readGraphModel
  * @param outputs TensorFlow's names of the wanted results, each with its name in the ONNX model;
  *     what they do not need is left out
- * @param anySize whether the model takes a picture of any size in steps of 32 pixels; its
- *     enlargements are then taken for doublings, which a test checks at the published size
  * @returns the bytes of the ONNX file
  */
-export function translateGraph(model, outputs, { anySize = false } = {}) {
-  const translation = new Translation(model, anySize);
+export function translateGraph(model, outputs) {
+  const translation = new Translation(model);
   for (const [name, newName] of Object.entries(outputs)) {
     translation.graph.output(translation.value(name), newName);
   }
@@ -26,9 +24,8 @@ class Translation {
   graph = new OnnxGraph();
   #done = new Map();
 
-  constructor(model, anySize) {
+  constructor(model) {
     this.model = model;
-    this.anySize = anySize;
   }
 
   /** The ONNX value of a TensorFlow node, translated when it is first asked for. */
@@ -60,11 +57,8 @@ class Translation {
 }
 
 const operators = {
-  Placeholder: ({ graph, anySize }, node) => {
+  Placeholder: ({ graph }, node) => {
     const [pictures, rows, columns, channels] = node.attr.shape.shape.dim.map((d) => Number(d.size));
-    if (anySize) {
-      return graph.input("picture", [pictures, channels, "rows", "columns"]);
-    }
     return graph.input("picture", [pictures, channels, rows, columns]);
   },
   Const: ({ graph, model }, node) => {
@@ -122,14 +116,8 @@ const operators = {
     if (node.attr.align_corners?.b || node.attr.half_pixel_centers?.b) {
       throw new Error(`${node.name}: only resizing from the top left corner is known`);
     }
-    const { graph } = translation;
-    const inputs = [translation.input(node), "", ""];
-    if (translation.anySize) {
-      inputs[2] = graph.floats([2], [2, 2]);
-    } else {
-      inputs.push(graph.integers([...translation.constant(node, 1).values]));
-    }
-    return graph.node("Resize", inputs, {
+    const sizes = translation.graph.integers([...translation.constant(node, 1).values]);
+    return translation.graph.node("Resize", [translation.input(node), "", "", sizes], {
       axes: [2, 3],
       coordinate_transformation_mode: "asymmetric",
       mode: "linear",

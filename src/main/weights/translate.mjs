@@ -29,15 +29,14 @@ write(
   }),
 );
 
-// CenterNet (Zhou et al. 2019) for the 80 COCO things: picture 0..255, up to 512 x 512. What follows the
+// CenterNet (Zhou et al. 2019) for the 80 COCO things: picture 0..255, 512 x 512. What follows the
 // heat map in the published graph (finding peaks) is done by the program.
 write(
   "centernet.onnx",
-  translateGraph(
-    readGraphModel(join(human, "models/centernet.json")),
-    { "tower_0/keypoints": "heat", "tower_0/wh": "reach" },
-    { anySize: true },
-  ),
+  translateGraph(readGraphModel(join(human, "models/centernet.json")), {
+    "tower_0/keypoints": "heat",
+    "tower_0/wh": "reach",
+  }),
 );
 
 // SSD on MobileNet v1 (Liu et al. 2016, Howard et al. 2017), trained on faces: picture -1..1,

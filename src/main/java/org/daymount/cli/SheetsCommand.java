@@ -93,7 +93,7 @@ final class SheetsCommand extends SurroundedCommand {
       changed =
           new MonthWriter(pictures, json, progress)
               .write(month, request.out().folder(month.month()), force, request.jobs());
-      memory.ifPresent(m -> keep(m, folder, told));
+      memory.ifPresent(m -> keep(m, request.out().folder(month.month()), told));
     }
     if (talk.json) {
       around.out().print(new String(json.write(month), StandardCharsets.UTF_8));
@@ -115,7 +115,7 @@ final class SheetsCommand extends SurroundedCommand {
   /** Only time is lost when it cannot be written. */
   private void keep(Memory memory, Path folder, Told told) {
     try {
-      memory.write(around.here().resolve(folder).resolve(Memory.FILE));
+      memory.write(folder.resolve(Memory.FILE));
     } catch (IOException e) {
       told.note(
           "what was measured could not be kept in " + folder + "; the next run measures it again");

@@ -120,9 +120,14 @@ final class Told {
     return false;
   }
 
+  /** Said of a picture that is used all the same. */
+  private static boolean isUsed(Warning warning) {
+    return warning.code().equals(Problem.Kind.COLOUR_PROFILE_IGNORED.code());
+  }
+
   private static String line(Warning warning) {
     StringBuilder line = new StringBuilder();
-    line.append(warning.file().isPresent() ? "left out: " : "note: ");
+    line.append(warning.file().isPresent() && !isUsed(warning) ? "left out: " : "note: ");
     warning.file().ifPresent(file -> line.append(OneLine.of(file.name())).append(' '));
     warning.day().ifPresent(day -> line.append(day).append(": "));
     return line.append(OneLine.of(warning.text())).toString();

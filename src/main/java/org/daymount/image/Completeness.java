@@ -17,10 +17,11 @@ public final class Completeness {
    * JPEG must reach its end marker behind at least one scan (what follows it, such as the film of a
    * motion photo, does not matter), PNG its IEND, GIF its trailer; a WebP file must be as long as
    * its RIFF header says, the strips or tiles of a TIFF's first picture and the rows of a BMP must
-   * lie within the file, and so must all parts of HEIF and AVIF. Raw files are not looked at.
+   * lie within the file, and so must all parts of HEIF and AVIF. A raw file must have a preview to
+   * print.
    *
    * @throws UnusablePicture CUT_OFF with the bytes that are there; UNREADABLE when it cannot be
-   *     read
+   *     read; NOT_YET_READABLE for a raw file without a preview
    */
   public void check(Path file, PhotoFormat format) throws UnusablePicture {
     try (FileBytes bytes = FileBytes.open(file)) {
@@ -54,7 +55,7 @@ public final class Completeness {
       case GIF -> gif(bytes);
       case BMP -> bmp(bytes);
       case HEIF, AVIF -> HeifPicture.primary(bytes, HeifItems.read(bytes)).tiles().size() > 0;
-      case RAW -> true;
+      case RAW -> RawPreview.find(bytes).length() > 0;
     };
   }
 

@@ -17,20 +17,30 @@ final class FileBytes implements Closeable {
   private static final int WINDOW = 1 << 16;
 
   private final FileChannel channel;
+  private final long base;
   private final long size;
   private final byte[] window = new byte[WINDOW];
   private long windowStart;
   private int windowLength;
 
-  private FileBytes(FileChannel channel) throws IOException {
+  private FileBytes(FileChannel channel, long base, long size) {
     this.channel = channel;
-    this.size = channel.size();
+    this.base = base;
+    this.size = size;
+  }
+
+  /** A stretch of the file as if it were one of its own; closed with this one. */
+  FileBytes part(long from, long length) throws IOException {
+    if (from < 0 || length < 0 || from > size - length) {
+      throw new EOFException();
+    }
+    return new FileBytes(channel, base + from, length);
   }
 
   static FileBytes open(Path file) throws IOException {
     FileChannel channel = FileChannel.open(file, StandardOpenOption.READ);
     try {
-      return new FileBytes(channel);
+      return new FileBytes(channel, 0, channel.size());
     } catch (IOException | RuntimeException e) {
       channel.close();
       throw e;
@@ -124,7 +134,7 @@ final class FileBytes implements Closeable {
     byte[] copy = new byte[length];
     ByteBuffer target = ByteBuffer.wrap(copy);
     while (target.hasRemaining()) {
-      if (channel.read(target, position + target.position()) < 0) {
+      if (channel.read(target, base + position + target.position()) < 0) {
         return Arrays.copyOf(copy, target.position()); // the file shrank while it was read
       }
     }
@@ -138,7 +148,7 @@ final class FileBytes implements Closeable {
     windowLength = 0;
     windowStart = position;
     ByteBuffer target = ByteBuffer.wrap(window);
-    int read = channel.read(target, position);
+    int read = (int) Math.min(channel.read(target, base + position), size - position);
     if (read <= 0) {
       throw new EOFException();
     }

@@ -130,12 +130,23 @@ public final class PictureHeaders {
             case WEBP -> HeaderSizes.webp(bytes);
             case GIF -> HeaderSizes.gif(bytes);
             case BMP -> HeaderSizes.bmp(bytes);
-            case TIFF, RAW -> TiffDirectory.largest(bytes);
+            case TIFF -> TiffDirectory.largest(bytes);
+            case RAW -> raw(bytes);
             case HEIF, AVIF -> throw new IllegalStateException("told above");
           };
       return new PictureHeader(format, size.checked());
     } catch (EOFException e) {
       throw Completeness.cutOff(bytes.size());
+    }
+  }
+
+  /** Of its preview; of the sensor's own picture where there is none that can be printed. */
+  private static StoredSize raw(FileBytes bytes) throws IOException {
+    try {
+      PixelSize preview = RawPreview.find(bytes).size();
+      return new StoredSize(preview.width(), preview.height());
+    } catch (UnusablePicture e) {
+      return TiffDirectory.largest(bytes);
     }
   }
 

@@ -1,10 +1,10 @@
 package org.daymount.image;
 
-import java.awt.color.CMMException;
 import java.awt.color.ICC_Profile;
 import java.awt.image.BufferedImage;
 import java.io.BufferedInputStream;
 import java.io.DataInputStream;
+import java.io.EOFException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,6 +32,11 @@ final class PngProfile {
   }
 
   private static Optional<ICC_Profile> profile(Path file) {
+    return bytes(file).flatMap(Profiles::read);
+  }
+
+  /** Nothing at all when it cannot be inflated; empty when the file has none. */
+  static Optional<byte[]> bytes(Path file) {
     try (DataInputStream in =
         new DataInputStream(new BufferedInputStream(Files.newInputStream(file)))) {
       in.skipNBytes(SIGNATURE_BYTES);
@@ -46,19 +51,21 @@ final class PngProfile {
         }
         in.skipNBytes(length + CHECKSUM_BYTES);
       }
-    } catch (IOException | IllegalArgumentException | CMMException e) {
-      return Optional.empty();
+    } catch (EOFException e) {
+      return Optional.empty(); // no profile, and no pixels
+    } catch (IOException e) {
+      return Optional.of(new byte[0]);
     }
   }
 
   /** From a chunk's content: name, zero, compression method, then the profile as a zlib stream. */
-  private static ICC_Profile inflated(DataInputStream chunk) throws IOException {
+  private static byte[] inflated(DataInputStream chunk) throws IOException {
     for (int i = 0; chunk.readByte() != 0; i++) {
       if (i == MOST_NAME_BYTES) {
         throw new IOException("the profile's name does not end");
       }
     }
     chunk.readByte(); // the only method there is
-    return ICC_Profile.getInstance(new InflaterInputStream(chunk).readNBytes(MOST_BYTES));
+    return new InflaterInputStream(chunk).readNBytes(MOST_BYTES);
   }
 }

@@ -8,8 +8,6 @@ import javax.imageio.ImageReader;
 import javax.imageio.spi.IIORegistry;
 import javax.imageio.spi.ImageReaderSpi;
 import org.daymount.photo.PhotoFormat;
-import org.daymount.problem.Problem;
-import org.daymount.problem.UnusablePicture;
 
 /**
  * The decoder for a format. For JPEG, TIFF and WebP always TwelveMonkeys, whatever order the
@@ -22,7 +20,7 @@ final class Readers {
   private Readers() {}
 
   /** A new reader; the caller disposes of it. */
-  static ImageReader forFormat(PhotoFormat format) throws UnusablePicture {
+  static ImageReader forFormat(PhotoFormat format) {
     String name = imageIoName(format);
     List<ImageReaderSpi> known = new ArrayList<>();
     Iterator<ImageReaderSpi> all =
@@ -43,18 +41,14 @@ final class Readers {
     }
   }
 
-  private static String imageIoName(PhotoFormat format) throws UnusablePicture {
+  private static String imageIoName(PhotoFormat format) {
     return switch (format) {
-      case JPEG -> "jpeg";
+      case JPEG, RAW -> "jpeg"; // of a raw file, the preview in it
       case PNG -> "png";
       case WEBP -> "webp";
       case TIFF -> "tiff";
       case GIF -> "gif";
       case BMP -> "bmp";
-      case RAW ->
-          throw new UnusablePicture(
-              Problem.Kind.NOT_YET_READABLE,
-              "is a raw file, whose own picture is not developed here; save a JPEG copy of it");
       case HEIF, AVIF -> throw new IllegalArgumentException(format + " has its own reader");
     };
   }

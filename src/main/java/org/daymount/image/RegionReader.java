@@ -2,6 +2,7 @@ package org.daymount.image;
 
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -11,6 +12,7 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
+import javax.imageio.stream.MemoryCacheImageInputStream;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
@@ -37,7 +39,7 @@ final class RegionReader {
   static Region read(Path file, PhotoFormat format, PixelSize stored, ReadPlan plan)
       throws IOException {
     ImageReader reader = Readers.forFormat(format);
-    try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {
+    try (ImageInputStream in = input(file, format)) {
       if (in == null) {
         throw new FileNotFoundException("no such file, or it may not be read");
       }
@@ -56,6 +58,18 @@ final class RegionReader {
       return new Region(pixels, cutOff[0]);
     } finally {
       reader.dispose();
+    }
+  }
+
+  /** Of a raw file, the JPEG in it. */
+  private static ImageInputStream input(Path file, PhotoFormat format) throws IOException {
+    if (format != PhotoFormat.RAW) {
+      return ImageIO.createImageInputStream(file.toFile());
+    }
+    try (FileBytes bytes = FileBytes.open(file)) {
+      RawPreview preview = RawPreview.find(bytes);
+      return new MemoryCacheImageInputStream(
+          new ByteArrayInputStream(bytes.copy(preview.from(), preview.length())));
     }
   }
 

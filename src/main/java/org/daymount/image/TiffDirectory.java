@@ -20,6 +20,9 @@ final class TiffDirectory {
   static final int PHOTOMETRIC = 262;
   static final int STRIP_OFFSETS = 273;
   static final int STRIP_BYTES = 279;
+  static final int JPEG_OFFSET = 513;
+  static final int JPEG_BYTES = 514;
+  static final int PROFILE = 34675;
   static final int TILE_OFFSETS = 324;
   static final int TILE_BYTES = 325;
   private static final int SUB_DIRECTORIES = 330;
@@ -146,6 +149,11 @@ final class TiffDirectory {
     };
   }
 
+  /** Where the values of a field stand; null when it has none. */
+  Field field(int tag) {
+    return fields.get(tag);
+  }
+
   private void read(long at, boolean big) throws IOException {
     long entries = big ? offset64(bytes, at, bigEndian) : bytes.u16(at, bigEndian);
     int head = big ? 8 : 2;
@@ -172,11 +180,12 @@ final class TiffDirectory {
   }
 
   /**
-   * Bytes a value takes: BYTE 1, SHORT 2, LONG and IFD 4, LONG8 and IFD8 8; others are not kept.
+   * Bytes a value takes: BYTE and UNDEFINED 1, SHORT 2, LONG and IFD 4, LONG8 and IFD8 8; others
+   * are not kept.
    */
   private static int widthOfType(int type) {
     return switch (type) {
-      case 1 -> 1;
+      case 1, 7 -> 1;
       case 3 -> 2;
       case 4, 13 -> 4;
       case 16, 18 -> 8;

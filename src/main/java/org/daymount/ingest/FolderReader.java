@@ -62,9 +62,11 @@ public final class FolderReader {
     List<Photo> photos = new ArrayList<>();
     List<Photo> unusable = new ArrayList<>();
     List<Problem> problems = new ArrayList<>(listing.problems());
+    List<Problem> remarks = new ArrayList<>();
     for (PhotoReader.Outcome outcome : outcomes) {
       outcome.photo().ifPresent(outcome.problem().isEmpty() ? photos::add : unusable::add);
       outcome.problem().ifPresent(problems::add);
+      outcome.remark().ifPresent(remarks::add);
     }
     Collections.sort(problems);
     Set<String> models =
@@ -77,7 +79,8 @@ public final class FolderReader {
         problems,
         listing.movingParts(),
         listing.others(),
-        settings.clocks().unmatched(models));
+        settings.clocks().unmatched(models),
+        remarks);
   }
 
   private static List<PhotoReader.Outcome> readAll(

@@ -15,6 +15,7 @@ import org.daymount.problem.Problem;
  * @param movingParts films that belong to a still: counted, no problem
  * @param others files that are neither picture nor film, counted by the end of their names
  * @param unmatchedClocks models named in a clock correction that no photo has
+ * @param remarks what should be known of pictures that can be used all the same
  */
 public record Ingested(
     List<Photo> photos,
@@ -22,12 +23,14 @@ public record Ingested(
     List<Problem> problems,
     List<PhotoFile> movingParts,
     SortedMap<String, Integer> others,
-    List<String> unmatchedClocks) {
+    List<String> unmatchedClocks,
+    List<Problem> remarks) {
   public Ingested {
     photos = List.copyOf(photos);
     unusable = List.copyOf(unusable);
     problems = List.copyOf(problems);
     movingParts = List.copyOf(movingParts);
     unmatchedClocks = List.copyOf(unmatchedClocks);
+    remarks = List.copyOf(remarks);
   }
 }

@@ -10,6 +10,7 @@ import java.security.NoSuchAlgorithmException;
 import java.time.LocalDateTime;
 import java.util.HexFormat;
 import java.util.Optional;
+import org.daymount.image.ColourCheck;
 import org.daymount.image.Completeness;
 import org.daymount.image.HeifConverter;
 import org.daymount.image.PictureHeader;
@@ -28,14 +29,20 @@ final class PhotoReader {
   /**
    * @param photo what is known; empty when not even a size is
    * @param problem why it cannot be used; empty when it can
+   * @param remark what should be known of it although it can be used
    */
-  record Outcome(Optional<Photo> photo, Optional<Problem> problem) {}
+  record Outcome(Optional<Photo> photo, Optional<Problem> problem, Optional<Problem> remark) {
+    static Outcome lost(Problem problem) {
+      return new Outcome(Optional.empty(), Optional.of(problem), Optional.empty());
+    }
+  }
 
   private final IngestSettings settings;
   private final TakenRules taken;
   private final TagReader tagReader = new TagReader();
   private final PictureHeaders headers = new PictureHeaders();
   private final Completeness completeness = new Completeness();
+  private final ColourCheck colours = new ColourCheck();
   private final KnownContents known;
 
   PhotoReader(IngestSettings settings) {
@@ -59,17 +66,17 @@ final class PhotoReader {
               attributes.lastModifiedTime(),
               () -> content(file.path(), header));
       Photo photo = photo(file, header, attributes, content);
-      return new Outcome(Optional.of(photo), whyUnusable(photo, header, content));
-    } catch (UnusablePicture e) {
-      return new Outcome(Optional.empty(), Optional.of(e.of(file)));
-    } catch (IOException | RuntimeException | StackOverflowError e) {
+      Optional<Problem> problem = whyUnusable(photo, header, content);
       return new Outcome(
-          Optional.empty(),
-          Optional.of(
-              new Problem(
-                  file,
-                  Problem.Kind.UNREADABLE,
-                  "cannot be read from the disk; check that it may be opened")));
+          Optional.of(photo), problem, problem.isPresent() ? Optional.empty() : remark(photo));
+    } catch (UnusablePicture e) {
+      return Outcome.lost(e.of(file));
+    } catch (IOException | RuntimeException | StackOverflowError e) {
+      return Outcome.lost(
+          new Problem(
+              file,
+              Problem.Kind.UNREADABLE,
+              "cannot be read from the disk; check that it may be opened"));
     }
   }
 
@@ -93,6 +100,12 @@ final class PhotoReader {
         taken.judge(tags, file, fileTime),
         tags.model(),
         ScreenshotEvidence.in(file, header.format(), upright, tags));
+  }
+
+  private Optional<Problem> remark(Photo photo) {
+    return colours
+        .whyIgnored(photo.file().path(), photo.format())
+        .map(why -> new Problem(photo.file(), Problem.Kind.COLOUR_PROFILE_IGNORED, why));
   }
 
   private FileContent content(Path path, PictureHeader header) throws IOException {
@@ -137,11 +150,6 @@ final class PhotoReader {
           throw why.get();
         }
       }
-      case RAW ->
-          throw new UnusablePicture(
-              Problem.Kind.NOT_YET_READABLE,
-              "is a raw file, whose own picture is not developed here; save a JPEG copy of it"
-                  + " beside it");
       default -> {}
     }
   }

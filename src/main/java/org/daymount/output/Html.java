@@ -59,7 +59,11 @@ final class Html {
   }
 
   private static boolean isDirectionMark(int c) {
-    return c >= 0x202A && c <= 0x202E || c >= 0x2066 && c <= 0x2069;
+    return c >= 0x202A && c <= 0x202E
+        || c >= 0x2066 && c <= 0x2069
+        || c == 0x200E
+        || c == 0x200F
+        || c == 0x061C;
   }
 
   @Override

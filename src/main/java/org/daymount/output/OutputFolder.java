@@ -98,9 +98,9 @@ public final class OutputFolder implements AutoCloseable {
                 + " folder with --out, or allow it with --force");
       }
       Files.createDirectories(target.getParent());
+      changed.add(name); // before it is there: what a full disk leaves of it goes too
       Files.write(part(target), content);
       staged.put(name, hash);
-      changed.add(name);
     } catch (OutputException e) {
       throw e;
     } catch (IOException e) {

@@ -38,14 +38,17 @@ final class CloseLookStage {
   private final Pictures pictures;
   private final int jobs;
   private final Progress progress;
+  private final Remembered remembered;
   private final Map<List<PhotoFile>, List<Looked>> seen = new HashMap<>();
   private Optional<String> without = Optional.empty();
-  private final Remembered remembered;
 
   CloseLookStage(Pictures pictures, int jobs, Progress progress) {
     this(pictures, jobs, progress, Remembered.NOTHING);
   }
 
+  /**
+   * @param remembered of earlier runs
+   */
   CloseLookStage(Pictures pictures, int jobs, Progress progress, Remembered remembered) {
     this.remembered = remembered;
     this.pictures = pictures;
@@ -96,13 +99,9 @@ final class CloseLookStage {
 
   /** Looks at those that were not looked at before; says why if that is not possible. */
   private Optional<String> lookAt(List<List<Looked>> groups) {
-    List<List<Looked>> unseen = new ArrayList<>();
-    for (List<Looked> group : groups) {
-      if (!seen.containsKey(files(group))) {
-        remembered(group)
-            .ifPresentOrElse(known -> seen.put(files(group), known), () -> unseen.add(group));
-      }
-    }
+    groups.forEach(this::recall);
+    List<List<Looked>> unseen =
+        groups.stream().filter(group -> !seen.containsKey(files(group))).toList();
     if (unseen.isEmpty()) {
       return without;
     }
@@ -115,22 +114,26 @@ final class CloseLookStage {
     return without;
   }
 
-  private Optional<List<Looked>> remembered(List<Looked> frames) {
-    return remembered
-        .closeLook(photos(frames))
-        .map(
+  /** What an earlier run saw in these frames counts as seen. */
+  private void recall(List<Looked> group) {
+    if (seen.containsKey(files(group))) {
+      return;
+    }
+    remembered
+        .closeLook(photos(group))
+        .ifPresent(
             looks -> {
-              List<Looked> known = new ArrayList<>();
-              for (int i = 0; i < frames.size(); i++) {
-                Looked frame = frames.get(i);
-                known.add(looks.get(i).map(frame::withClose).orElse(frame));
+              List<Looked> frames = new ArrayList<>();
+              for (int i = 0; i < group.size(); i++) {
+                Looked frame = group.get(i);
+                frames.add(looks.get(i).map(frame::withClose).orElse(frame));
               }
-              return known;
+              seen.put(files(group), frames);
             });
   }
 
-  private static List<Photo> photos(List<Looked> frames) {
-    return frames.stream().map(Looked::photo).toList();
+  private static List<Photo> photos(List<Looked> group) {
+    return group.stream().map(Looked::photo).toList();
   }
 
   private void lookAt(List<List<Looked>> groups, Detectors detectors) {
@@ -144,7 +147,7 @@ final class CloseLookStage {
                 () -> {
                   List<Looked> frames = looker.look(group);
                   remembered.keepCloseLook(
-                      photos(frames), frames.stream().map(f -> f.measures().close()).toList());
+                      photos(group), frames.stream().map(f -> f.measures().close()).toList());
                   progress.step();
                   return frames;
                 }));

@@ -70,7 +70,8 @@ public final class Evaluate {
   }
 
   /**
-   * @param tables some of faces, crops, subjects, sharpness, exposure, copies, speed; or all
+   * @param tables some of speed, faces, crops, subjects, bursts, sharpness, exposure, copies; or
+   *     all
    */
   void run(Set<String> tables) throws IOException {
     long masks = photos.stream().filter(photo -> photo.subject().isPresent()).count();
@@ -90,8 +91,10 @@ public final class Evaluate {
       subjects();
     }
     if (wants(tables, "sharpness")) {
+      new BurstLadder(out).print(photos);
+    }
+    if (wants(tables, "bursts")) {
       BurstLadder ladder = new BurstLadder(out);
-      ladder.print(photos);
       detectors.forEach((name, detector) -> ladder.print(name, detector, photos));
     }
     if (wants(tables, "exposure")) {

@@ -249,7 +249,7 @@ final class Browser implements AutoCloseable {
     var picture = ImageIO.read(new ByteArrayInputStream(png));
     Files.createDirectories(jpeg.getParent());
     Files.write(
-        jpeg, Previews.jpeg(picture, Math.max(picture.getWidth(), picture.getHeight()), 0.82));
+        jpeg, Previews.jpeg(picture, Math.max(picture.getWidth(), picture.getHeight()), 0.75));
   }
 
   @Override

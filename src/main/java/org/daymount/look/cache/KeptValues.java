@@ -36,7 +36,7 @@ final class KeptValues {
   private KeptValues() {}
 
   /** What a file holds, or why nothing of it can be used. */
-  record Read(Map<String, byte[]> values, Optional<String> damage) {}
+  record Read(Map<String, byte[]> values, Optional<String> useless) {}
 
   /**
    * @param maker a file made by another one is as good as none: it may have measured differently
@@ -55,7 +55,7 @@ final class KeptValues {
         return damaged("it does not begin as it should");
       }
       if (!new String(bytes(in, LONGEST_KEY), StandardCharsets.UTF_8).equals(maker)) {
-        return new Read(Map.of(), Optional.empty());
+        return new Read(Map.of(), Optional.of("it holds what another version measured"));
       }
       Map<String, byte[]> values = new TreeMap<>();
       int count = in.readInt();

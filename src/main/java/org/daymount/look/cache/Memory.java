@@ -30,7 +30,7 @@ public final class Memory implements Remembered, KnownContents {
   public static final String FILE = ".daymount-cache";
 
   /** To be raised with every change of what is measured, or how. */
-  private static final int MEASURING = 1;
+  private static final int MEASURING = 2;
 
   /** More than these, and what this run had no use for is dropped. */
   private static final int MOST_VALUES = 40_000;
@@ -62,14 +62,10 @@ public final class Memory implements Remembered, KnownContents {
     for (Path file : files) {
       KeptValues.Read read = KeptValues.read(file, madeBy(maker));
       values.putAll(read.values());
-      read.damage()
+      read.useless()
           .ifPresent(
               why ->
-                  notes.add(
-                      file
-                          + " is damaged ("
-                          + why
-                          + "); everything is measured again and the file made anew"));
+                  notes.add(file + " is not used, for " + why + "; everything is measured again"));
     }
     return new Memory(madeBy(maker), values, notes);
   }

@@ -14,9 +14,6 @@ import java.util.Map;
 final class CenterNet implements AutoCloseable {
   private static final int SIDE = 512;
 
-  /** Of the coarsest grid inside the network. */
-  private static final int STEP = 32;
-
   /** Of the heat map. */
   private static final int PIXELS_PER_CELL = 4;
 
@@ -32,7 +29,8 @@ final class CenterNet implements AutoCloseable {
 
   /** Surest first. */
   List<Thing> detect(Pixels picture, double threshold) {
-    Letterbox square = picture.topLeft(SIDE, STEP);
+    // The whole square, empty part and all: without it more things are missed (docs/decisions.md).
+    Letterbox square = picture.topLeft(SIDE, SIDE);
     Map<String, float[]> out = model.run(square.planes(), square.height(), square.width());
     Grid heat =
         new Grid(

@@ -51,6 +51,7 @@ public final class Detectors implements AutoCloseable {
    *     models are missing from the program
    */
   public static Detectors load() throws DetectorsUnavailable {
+    LongCommandLine.refuse();
     try {
       return new Detectors(BlazeFace.load(), FaceSsd.load(), CenterNet.load());
     } catch (IOException e) {

@@ -7,6 +7,10 @@ package org.daymount.look.detect;
 public final class DetectorsUnavailable extends Exception {
   private static final long serialVersionUID = 1L;
 
+  DetectorsUnavailable(String why) {
+    super("faces and subjects are not looked for: " + why);
+  }
+
   DetectorsUnavailable(String why, Throwable cause) {
     super("faces and subjects are not looked for: " + why + " (" + detail(cause) + ")", cause);
   }

@@ -1,0 +1,183 @@
+package org.daymount.fuzz;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * Damages pictures by the thousand and reads each in a Java of its own with 512 MB: none may bring
+ * that down, take more than ten seconds of processor time or more memory than {@link
+ * #MOST_MEMORY_KB}, and each must be used or named with a reason.
+ *
+ * <pre>mvn -q -Pfuzz test-compile exec:exec -Dfuzz.files=10000 -Dfuzz.seed=1</pre>
+ *
+ * Files that did harm stay in {@code target/fuzz}.
+ */
+public final class Fuzz {
+  static final long MOST_MEMORY_KB = 1_100_000;
+  private static final long MOST_CPU_MILLIS = 10_000;
+  private static final long MOST_WAIT_SECONDS = 600; // of a batch, on a machine with other work
+  private static final int BATCH = 250;
+
+  /** What became of the files. */
+  record Tally(
+      Map<String, int[]> byKind, List<String> faults, long slowestMillis, long mostMemoryKb) {}
+
+  private final Path work;
+  private final Map<String, List<byte[]>> seeds;
+  private final Map<String, int[]> byKind = new TreeMap<>(); // used, named, left
+  private final List<String> faults = new ArrayList<>();
+  private long slowest;
+  private long mostMemory;
+
+  Fuzz(Path work) throws IOException {
+    this.work = Files.createDirectories(work);
+    this.seeds = Seeds.find(System.getProperty("java.class.path"), work);
+  }
+
+  /** Arguments: how many files, seed, work folder. */
+  public static void main(String[] arguments) throws IOException {
+    int count = Integer.parseInt(arguments[0]);
+    Fuzz fuzz = new Fuzz(Path.of(arguments[2]));
+    Tally tally = fuzz.run(count, Long.parseLong(arguments[1]));
+    System.out.println("kind   used  named  other kind of file");
+    tally
+        .byKind()
+        .forEach((kind, n) -> System.out.printf("%-5s %5d  %5d  %5d%n", kind, n[0], n[1], n[2]));
+    System.out.println("slowest file: " + tally.slowestMillis() + " ms of processor time");
+    System.out.println("most memory: " + tally.mostMemoryKb() / 1000 + " MB");
+    tally.faults().forEach(fault -> System.out.println("FAULT " + fault));
+    System.out.println(tally.faults().isEmpty() ? "no fault" : tally.faults().size() + " faults");
+    if (!tally.faults().isEmpty()) {
+      System.exit(1);
+    }
+  }
+
+  Tally run(int count, long seed) throws IOException {
+    Mutator mutator = new Mutator(seed);
+    List<String> kinds = new ArrayList<>(seeds.keySet());
+    kinds.add("exif");
+    List<Path> batch = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      batch.add(damaged(mutator, kinds.get(i % kinds.size()), i));
+      if (batch.size() == BATCH || i == count - 1) {
+        read(batch);
+        batch.clear();
+      }
+    }
+    return new Tally(byKind, faults, slowest, mostMemory);
+  }
+
+  private Path damaged(Mutator mutator, String kind, int number) throws IOException {
+    List<byte[]> whole = seeds.get(kind.equals("exif") ? "jpeg" : kind);
+    byte[] chosen = whole.get(number / (seeds.size() + 1) % whole.size());
+    int from = 0;
+    int length = chosen.length;
+    if (kind.equals("exif")) {
+      from = exif(chosen);
+      length = Math.min(chosen.length - from, 4000);
+    }
+    Path file = work.resolve(number + "." + kind);
+    return Files.write(file, mutator.damaged(chosen, from, length, whole));
+  }
+
+  /** Where the EXIF block begins; 0 where there is none. */
+  private static int exif(byte[] jpeg) {
+    return Math.max(0, new String(jpeg, StandardCharsets.ISO_8859_1).indexOf("Exif\0\0"));
+  }
+
+  /** A worker that breaks is started again behind the file that broke it. */
+  private void read(List<Path> batch) throws IOException {
+    int done = 0;
+    while (done < batch.size()) {
+      done += readSome(batch.subList(done, batch.size()));
+    }
+    for (Path file : batch) {
+      String name = file.getFileName().toString();
+      if (faults.stream().noneMatch(fault -> fault.contains(name))) {
+        Files.delete(file);
+      }
+    }
+  }
+
+  private int readSome(List<Path> files) throws IOException {
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx512m",
+                "-Djava.awt.headless=true",
+                "-cp",
+                System.getProperty("java.class.path"),
+                FuzzWorker.class.getName()));
+    files.forEach(file -> command.add(file.toString()));
+    Path output = work.resolve("worker.txt");
+    Process process =
+        new ProcessBuilder(command)
+            .redirectErrorStream(true)
+            .redirectOutput(output.toFile())
+            .start();
+    boolean ended = waitFor(process);
+    int done = tally(output);
+    if (done < files.size()) {
+      faults.add(
+          files.get(done).getFileName()
+              + (ended ? " ended the reader, exit code " + process.exitValue() : " hangs"));
+      Files.copy(
+          output,
+          work.resolve("fault-" + files.get(done).getFileName() + ".txt"),
+          java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+      return done + 1;
+    }
+    if (process.exitValue() != 0) {
+      faults.add("the reader ended with code " + process.exitValue() + " behind all files");
+    }
+    return done;
+  }
+
+  private static boolean waitFor(Process process) {
+    try {
+      return process.waitFor(MOST_WAIT_SECONDS, TimeUnit.SECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return false;
+    } finally {
+      process.destroyForcibly();
+    }
+  }
+
+  /** How many files were read to their end. */
+  private int tally(Path output) throws IOException {
+    int done = 0;
+    try (BufferedReader lines = Files.newBufferedReader(output, StandardCharsets.ISO_8859_1)) {
+      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+        String[] words = line.split(" ", 4);
+        int column = List.of("used", "named", "left").indexOf(words[0]);
+        if (column >= 0) {
+          done++;
+          String kind = words[1].substring(words[1].indexOf('.') + 1);
+          byKind.computeIfAbsent(kind, k -> new int[3])[column]++;
+          long millis = Long.parseLong(words[2]);
+          slowest = Math.max(slowest, millis);
+          if (millis > MOST_CPU_MILLIS) {
+            faults.add(words[1] + " took " + millis + " ms");
+          }
+        } else if (words[0].equals("memory")) {
+          long kilobytes = Long.parseLong(words[1]);
+          mostMemory = Math.max(mostMemory, kilobytes);
+          if (kilobytes > MOST_MEMORY_KB) {
+            faults.add("the reader held " + kilobytes / 1000 + " MB");
+          }
+        }
+      }
+    }
+    return done;
+  }
+}

@@ -1,0 +1,28 @@
+package org.daymount.fuzz;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FuzzTest {
+  @TempDir Path folder;
+
+  /** A short run of the fuzz command; the long one is in DEVELOPERS.md. */
+  @Test
+  void twoHundredDamagedFilesAreEachUsedOrNamed() throws IOException {
+    Fuzz.Tally tally = new Fuzz(folder).run(200, 20260601);
+    assertEquals(List.of(), tally.faults());
+    assertTrue(tally.byKind().containsKey("heif"), "no HEIC among " + tally.byKind().keySet());
+    assertEquals(
+        200,
+        tally.byKind().values().stream().mapToInt(n -> n[0] + n[1] + n[2]).sum(),
+        "files told of");
+    assertTrue(
+        tally.byKind().values().stream().allMatch(n -> n[1] > 0), "nothing was damaged enough");
+  }
+}
