@@ -62,6 +62,9 @@ class DocumentationTest {
   void everyCommandOfOursParses(Path document) throws IOException {
     List<String> wrong = new ArrayList<>();
     for (String command : commands(Files.readString(document))) {
+      if (line().getSubcommands().containsKey(command)) {
+        continue; // a sentence names the command
+      }
       try {
         line().parseArgs(words(command).toArray(new String[0]));
       } catch (ParameterException e) {
