@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.daymount.unit.Direction;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperSize;
+import org.daymount.unit.SizeText;
 
 /**
  * A place for a picture on a page.
@@ -49,8 +50,8 @@ public record Space(PaperSize size, Optional<Direction> direction, Optional<Leng
     return direction.map(List::of).orElse(List.of(Direction.LANDSCAPE, Direction.PORTRAIT));
   }
 
-  /** As in month.json and in sentences: short side first, {@code 4x6}. */
+  /** As in month.json and in sentences: short side first, {@code 4x6}, {@code 100x150mm}. */
   public String name() {
-    return size.towards(Direction.PORTRAIT).toString();
+    return SizeText.text(size.towards(Direction.PORTRAIT));
   }
 }

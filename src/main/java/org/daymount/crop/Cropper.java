@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.daymount.look.Looked;
+import org.daymount.look.detect.Detectors;
 import org.daymount.photo.Shape;
 import org.daymount.unit.Direction;
 import org.daymount.unit.Length;
@@ -65,7 +66,9 @@ public final class Cropper {
   private static Crop filled(
       Looked looked, Placing placing, PaperSize piece, CropSettings settings) {
     List<String> reasons = new ArrayList<>();
-    placing.sidesCut().ifPresent(sides -> reasons.add("cropped " + sides + inside(placing)));
+    placing
+        .sidesCut()
+        .ifPresent(sides -> reasons.add("cropped " + sides + inside(looked, placing)));
     PixelBox window = placing.window();
     Printed printed = Printed.in(piece, piece, window.size(), settings);
     printed.reason().ifPresent(reasons::add);
@@ -79,11 +82,18 @@ public final class Cropper {
     return faces * main * (placing.hasAir() ? 1 : 0.95);
   }
 
-  private static String inside(Placing placing) {
-    int faces = placing.faces().size();
+  /** Only faces that are sure are spoken of; what may be one is kept inside all the same. */
+  private static String inside(Looked looked, Placing placing) {
+    if (!placing.holdsFaces()) {
+      return "; not every face inside";
+    }
+    long faces =
+        looked.measures().faces().stream()
+            .filter(face -> face.confidence() >= Detectors.SCORE_FACE)
+            .count();
     if (faces > 0) {
       String who = faces == 1 ? "the face" : faces == 2 ? "both faces" : "all " + faces + " faces";
-      return placing.holdsFaces() ? "; " + who + " inside" : "; not " + who + " inside";
+      return "; " + who + " inside";
     }
     return placing
         .main()

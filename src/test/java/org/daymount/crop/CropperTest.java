@@ -156,7 +156,7 @@ class CropperTest {
     assertTrue(crop.quality() < cropper.crop(looked, WIDE, SETTINGS).quality());
     Crop insisted = cropper.fill(looked, TALL, SETTINGS);
     assertEquals(Crop.Fit.FILL, insisted.fit());
-    assertTrue(insisted.reasons().get(0).endsWith("; not both faces inside"));
+    assertTrue(insisted.reasons().get(0).endsWith("; not every face inside"));
   }
 
   @Test
