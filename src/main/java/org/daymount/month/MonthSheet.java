@@ -1,6 +1,8 @@
 package org.daymount.month;
 
+import java.util.Collections;
 import java.util.Map;
+import java.util.TreeMap;
 import org.daymount.sheet.Sheet;
 
 /**
@@ -11,6 +13,6 @@ import org.daymount.sheet.Sheet;
  */
 public record MonthSheet(String file, Sheet sheet, Map<String, PieceContent> content) {
   public MonthSheet {
-    content = Map.copyOf(content);
+    content = Collections.unmodifiableMap(new TreeMap<>(content)); // one order in every process
   }
 }

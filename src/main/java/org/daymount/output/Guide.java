@@ -1,5 +1,6 @@
 package org.daymount.output;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.daymount.month.Month;
 import org.daymount.month.MonthSheet;
@@ -72,6 +73,25 @@ public record Guide(
     shopping = List.copyOf(shopping);
     cautions = List.copyOf(cautions);
     tips = List.copyOf(tips);
+  }
+
+  /** Every sentence, a line each, in the order of the work. */
+  String words() {
+    List<String> lines = new ArrayList<>();
+    for (SheetSteps sheet : sheets) {
+      lines.add(sheet.name() + " " + sheet.sheet().sheet().size());
+      lines.addAll(sheet.pieces());
+      lines.addAll(sheet.cuts());
+    }
+    for (PageSteps page : pages) {
+      lines.add(page.heading());
+      lines.addAll(page.steps());
+    }
+    lines.addAll(missing);
+    lines.addAll(shopping);
+    lines.addAll(cautions);
+    lines.addAll(tips);
+    return String.join("\n", lines);
   }
 
   public static Guide of(Month month) {

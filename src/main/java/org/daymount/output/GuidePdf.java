@@ -27,7 +27,7 @@ public final class GuidePdf {
       PaperSize paper =
           SheetsPdf.paper(month.settings().paper())
               .orElseGet(() -> SheetsPdf.paper(Settings.Paper.LETTER).orElseThrow());
-      pdf.dependsOn((guide + paper.toString()).getBytes(StandardCharsets.UTF_8));
+      pdf.dependsOn((guide.words() + paper).getBytes(StandardCharsets.UTF_8));
       try (PdfFlow flow = new PdfFlow(pdf.document(), paper, title)) {
         flow.title(title);
         list(flow, "Have ready", "□", guide.shopping());

@@ -89,6 +89,21 @@ class DaymountJarIT {
         names(home.resolve("June pictures")));
   }
 
+  /** Maps and sets of the JDK may keep another order in each process; the output must not. */
+  @Test
+  void runsInOtherProcessesFindNothingToRewrite() {
+    String[] run = {
+      "sheets", "June pictures", "--out", "again", "--space", "3x4", "--cards", "3x4"
+    };
+    assertEquals(0, jar(run).code());
+    for (int i = 0; i < 3; i++) {
+      String[] anew = Arrays.copyOf(run, run.length + 1);
+      anew[run.length] = i == 0 ? "--no-cache" : "--verbose";
+      Ran again = jar(anew);
+      assertTrue(again.out().contains("nothing was rewritten"), again.toString());
+    }
+  }
+
   @ParameterizedTest
   @MethodSource("javas")
   void theReadersOfOtherFormatsAreInside(Path java) throws IOException {
