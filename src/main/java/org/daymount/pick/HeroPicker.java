@@ -89,7 +89,7 @@ public final class HeroPicker {
     return new SpacePick(
         space,
         trial.way(),
-        Optional.of(trial.candidate(reasons, Optional.empty())),
+        Optional.of(trial.candidate(reasons)),
         byPerson ? ChosenBy.PERSON : ChosenBy.TOOL,
         others(others, trial),
         reasons);
@@ -100,9 +100,7 @@ public final class HeroPicker {
   }
 
   private static List<Candidate> others(List<SpaceTrial> others, SpaceTrial hero) {
-    return others.stream()
-        .map(trial -> trial.candidate(Reasons.runnerUp(trial, hero), Optional.empty()))
-        .toList();
+    return others.stream().map(trial -> trial.candidate(Reasons.runnerUp(trial, hero))).toList();
   }
 
   /** Pictures of other bursts first; if they are too few, other frames of the hero's burst. */

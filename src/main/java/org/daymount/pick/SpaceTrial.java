@@ -1,7 +1,6 @@
 package org.daymount.pick;
 
 import java.util.List;
-import java.util.Optional;
 import org.daymount.album.Space;
 import org.daymount.crop.Crop;
 import org.daymount.crop.Cropper;
@@ -46,16 +45,7 @@ record SpaceTrial(Contender contender, Direction way, Crop crop, Score score) {
     return contender.looked();
   }
 
-  Candidate candidate(List<String> reasons, Optional<Score.Part> extra) {
-    Score sum =
-        extra
-            .map(
-                part ->
-                    new Score(
-                        java.util.stream.Stream.concat(
-                                score.parts().stream(), java.util.stream.Stream.of(part))
-                            .toList()))
-            .orElse(score);
-    return new Candidate(looked(), crop, sum, reasons);
+  Candidate candidate(List<String> reasons) {
+    return new Candidate(looked(), crop, score, reasons);
   }
 }

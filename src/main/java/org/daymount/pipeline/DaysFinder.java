@@ -103,14 +103,6 @@ public final class DaysFinder {
   }
 
   private static List<Warning> warnings(Map<PhotoFile, Problem> problems) {
-    return problems.values().stream()
-        .map(
-            problem ->
-                new Warning(
-                    problem.kind().code(),
-                    Optional.of(problem.file()),
-                    Optional.empty(),
-                    problem.text()))
-        .toList();
+    return problems.values().stream().map(Warning::of).toList();
   }
 }

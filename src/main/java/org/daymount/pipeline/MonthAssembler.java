@@ -142,18 +142,13 @@ final class MonthAssembler {
     if (!packing.provenFewest()) {
       warnings.add(general("packing", "there may be a way with fewer sheets: " + packing.how()));
     }
-    problems.values().forEach(problem -> warnings.add(warning(problem)));
+    problems.values().forEach(problem -> warnings.add(Warning.of(problem)));
     for (Problem remark : surveyed.found().remarks()) {
       if (!problems.containsKey(remark.file())) { // a file of the month, and not left out
-        warnings.add(warning(remark));
+        warnings.add(Warning.of(remark));
       }
     }
     return warnings;
-  }
-
-  private static Warning warning(Problem problem) {
-    return new Warning(
-        problem.kind().code(), Optional.of(problem.file()), Optional.empty(), problem.text());
   }
 
   private static Optional<Warning> missing(MonthDay day, MonthSpace space) {
