@@ -40,7 +40,11 @@ abstract sealed class ScanReader permits BaselineScan, ProgressiveDcScan, Progre
     boolean alone = header.parts().size() == 1;
     Component first = header.parts().get(0).component();
     int across = alone ? frame.blocksAcrossAlone(first) : frame.unitsAcross();
-    int units = across * (alone ? frame.blocksDownAlone(first) : frame.unitsDown());
+    int units =
+        across
+            * (alone
+                ? Math.min(frame.blocksDownAlone(first), first.unitBottom() * first.down)
+                : first.unitBottom()); // what lies below is of no use to what is wanted
     int end = from;
     for (int unit = 0; unit < units; unit++) {
       if (unit == 0 || restartInterval > 0 && unit % restartInterval == 0) {
