@@ -12,7 +12,6 @@ import java.awt.image.DataBuffer;
 import java.awt.image.DataBufferByte;
 import java.awt.image.Raster;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.daymount.image.jpeg.JpegRefused;
@@ -28,13 +27,10 @@ import org.daymount.unit.PixelSize;
  * or finds odd, is left to {@link RegionReader}.
  */
 final class ReducedReader {
-  /** The file is held in memory while it is decoded. */
-  private static final long MOST_BYTES = 1 << 27;
-
   /** Of a print: what is left of the picture has at least twice its pixels, each way. */
   private static final int LEAST_OVER_TARGET = 2;
 
-  private static final long MOST_COEFFICIENT_BYTES = 120_000_000; // of one strip
+  private static final long MOST_COEFFICIENT_BYTES = 60_000_000; // of one strip
 
   private ReducedReader() {}
 
@@ -110,17 +106,12 @@ final class ReducedReader {
 
   private static Optional<Reduced> read(
       Path file, PixelSize stored, PixelBox region, Reduction reduction) throws IOException {
-    long length = Files.size(file);
-    if (length > MOST_BYTES) {
-      return Optional.empty();
-    }
     return MemoryShare.with(
-        need(file, length, region, reduction), () -> decode(file, stored, region, reduction));
+        need(file, region, reduction), () -> decode(file, stored, region, reduction));
   }
 
-  /** The file twice, what scans told, samples and colours. */
-  private static long need(Path file, long length, PixelBox region, Reduction reduction)
-      throws IOException {
+  /** What scans told, samples and colours. */
+  private static long need(Path file, PixelBox region, Reduction reduction) throws IOException {
     long factor = reduction.factor();
     long pixels = region.area() / (factor * factor);
     try (FileBytes bytes = FileBytes.open(file)) {
@@ -132,14 +123,14 @@ final class ReducedReader {
           frame.isPresent() && frame.get().progressive()
               ? Math.min(MOST_COEFFICIENT_BYTES, 3 * region.area()) + 8 * frame.get().blocks()
               : 0;
-      return 2 * length + 6 * pixels + told;
+      return 6 * pixels + told;
     }
   }
 
   private static Optional<Reduced> decode(
       Path file, PixelSize stored, PixelBox region, Reduction reduction) throws IOException {
     try {
-      ReducedJpeg jpeg = ReducedJpeg.decode(Files.readAllBytes(file), reduction, region);
+      ReducedJpeg jpeg = ReducedJpeg.decode(file, reduction, region);
       if (!jpeg.stored().equals(stored) || jpeg.isGrey() && jpeg.profile().isPresent()) {
         return Optional.empty();
       }

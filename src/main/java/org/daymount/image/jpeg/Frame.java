@@ -85,7 +85,7 @@ record Frame(
    * @param codedBytes of the whole file: each block takes two bits of it at least, one of them in a
    *     first scan, so a header that claims more is not believed before memory is taken
    */
-  void allocate(UnitWindow wanted, Reduction reduction, int codedBytes) throws JpegRefused {
+  void allocate(UnitWindow wanted, Reduction reduction, long codedBytes) throws JpegRefused {
     if (blocks(unitsAcross(), unitsDown()) > 8L * codedBytes) {
       throw new JpegRefused("claims more pixels than its data can hold");
     }

@@ -8,9 +8,9 @@ final class ReducedDecoder {
   private static final int TABLES = 4;
 
   /** Of a progressive picture, held at once, 2 bytes each. */
-  private static final long MOST_COEFFICIENTS = 60_000_000;
+  private static final long MOST_COEFFICIENTS = 30_000_000;
 
-  private final byte[] file;
+  private final CodedFile file;
   private final Reduction reduction;
   private final PixelBox region;
   private final int[][] quantization = new int[TABLES][];
@@ -23,13 +23,13 @@ final class ReducedDecoder {
   private int stripRows;
   private int restartInterval;
   private Frame frame;
-  private int behindFrame;
+  private long behindFrame;
   private boolean cutOff;
 
   /**
    * @param region stored pixels that are wanted; what lies beyond the picture is ignored
    */
-  ReducedDecoder(byte[] file, Reduction reduction, PixelBox region) throws JpegRefused {
+  ReducedDecoder(CodedFile file, Reduction reduction, PixelBox region) throws JpegRefused {
     this.file = file;
     this.in = new MarkerReader(file);
     this.reduction = reduction;
@@ -138,7 +138,7 @@ final class ReducedDecoder {
     frame = Frame.read(in, progressive);
     behindFrame = in.behindSegment();
     wanted = UnitWindow.around(region, frame);
-    frame.allocate(wanted, reduction, file.length);
+    frame.allocate(wanted, reduction, file.length());
     if (progressive) {
       allocateBlocks();
     }
@@ -187,7 +187,7 @@ final class ReducedDecoder {
     }
     colours.refuseOtherColours(frame);
     ScanHeader header = ScanHeader.read(in, frame, dcTables, acTables);
-    int from = in.behindSegment();
+    long from = in.behindSegment();
     boolean dc = header.firstCoefficient() == 0;
     if (frame.progressive() && !dc && reduction == Reduction.EIGHTH) {
       in.continueAt(from); // the data hold no marker but restarts, which are stepped over

@@ -1,5 +1,10 @@
 package org.daymount.image.jpeg;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
 import org.daymount.unit.PixelBox;
@@ -47,7 +52,21 @@ public final class ReducedJpeg {
    */
   public static ReducedJpeg decode(byte[] file, Reduction reduction, PixelBox region)
       throws JpegRefused {
-    return new ReducedDecoder(file, reduction, region).decode();
+    return new ReducedDecoder(CodedFile.of(file), reduction, region).decode();
+  }
+
+  /**
+   * As {@link #decode(byte[], Reduction, PixelBox)}, without holding the file.
+   *
+   * @throws IOException also when it cannot be read
+   */
+  public static ReducedJpeg decode(Path file, Reduction reduction, PixelBox region)
+      throws IOException {
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
+      return new ReducedDecoder(CodedFile.of(channel), reduction, region).decode();
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
   }
 
   /** Of the whole picture as the header states it. */
