@@ -165,4 +165,47 @@ class HostileFoldersTest {
     assertEquals(20, read.photos().size());
     assertEquals(List.of(), read.problems());
   }
+
+  /**
+   * In a process without root's right to read everything (setpriv of util-linux), whoever runs it.
+   */
+  @Test
+  void foldersAndFilesThatMayNotBeReadAreNamed() throws Exception {
+    Files.write(folder.resolve("a.jpg"), photo);
+    Files.write(folder.resolve("locked.jpg"), photo);
+    Files.createDirectory(folder.resolve("locked"));
+    Files.write(folder.resolve("locked").resolve("b.jpg"), photo);
+    shell(folder, "chmod 000 locked locked.jpg");
+    try {
+      assertEquals(
+          List.of(
+              "photo a.jpg",
+              "problem locked is a folder that may not be opened; give yourself the right to read"
+                  + " it",
+              "problem locked.jpg cannot be read from the disk; check that it may be opened"),
+          said(
+              "setpriv",
+              "--bounding-set=-dac_override,-dac_read_search",
+              Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+              "-cp",
+              System.getProperty("java.class.path"),
+              ListingWorker.class.getName(),
+              folder.toString()));
+    } finally {
+      shell(folder, "chmod 700 locked locked.jpg");
+    }
+  }
+
+  private static List<String> said(String... command) throws Exception {
+    Process process;
+    try {
+      process = new ProcessBuilder(command).redirectErrorStream(true).start();
+    } catch (IOException e) {
+      assumeTrue(false, command[0] + " is not installed");
+      throw e;
+    }
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assumeTrue(!said.startsWith("setpriv:"), "this user may not give up rights: " + said);
+    return said.lines().toList();
+  }
 }
