@@ -91,7 +91,7 @@ final class SheetsCommand extends SurroundedCommand {
     List<String> changed = List.of();
     if (!dryRun) {
       changed =
-          new MonthWriter(pictures, json, progress)
+          writer(pictures, json, progress, memory)
               .write(month, request.out().folder(month.month()), force, request.jobs());
       memory.ifPresent(m -> keep(m, request.out().folder(month.month()), told));
     }
@@ -110,6 +110,14 @@ final class SheetsCommand extends SurroundedCommand {
             .map(folder -> around.here().resolve(folder).resolve(Memory.FILE))
             .toList();
     return Memory.read(files, Version.withJava());
+  }
+
+  private static MonthWriter writer(
+      Pictures pictures, MonthJson json, Progress progress, Optional<Memory> memory) {
+    Optional<String> program = memory.isPresent() ? ProgramFiles.fingerprint() : Optional.empty();
+    return program.isPresent()
+        ? new MonthWriter(pictures, json, progress, memory.get(), program.get())
+        : new MonthWriter(pictures, json, progress);
   }
 
   /** Only time is lost when it cannot be written. */
