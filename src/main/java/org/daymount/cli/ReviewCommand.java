@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "review",
     mixinStandardHelpOptions = true,
+    abbreviateSynopsis = true,
     headerHeading = "For example: daymount review Pictures/June --note june.txt --out June%n%n",
     header = "Shows the month in the browser of this computer, to agree or change it.",
     description = {
@@ -96,7 +97,8 @@ final class ReviewCommand extends SurroundedCommand {
     try {
       Surveyed surveyed =
           new MonthMaker(pictures, terminal.and(server.opening()), memory).survey(request);
-      server.show(pictures, new MonthJson(Version.tool()), request, surveyed, memory);
+      server.show(
+          pictures, new MonthJson(Version.tool(), photos.verboseRecord), request, surveyed, memory);
       terminal.end();
       memory.ifPresent(m -> keep(m, request.out().folder(surveyed.month())));
     } catch (RunFailed e) {

@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "sheets",
     mixinStandardHelpOptions = true,
+    abbreviateSynopsis = true,
     headerHeading = "For example: daymount sheets Pictures/June --note june.txt --out June%n%n",
     header = "Makes the prints of a month: the whole job.",
     description = {
@@ -72,7 +73,7 @@ final class SheetsCommand extends SurroundedCommand {
           .println("error: there are warnings, and --strict was asked for; nothing was written");
       return ExitCode.FAILED;
     }
-    MonthJson json = new MonthJson(Version.tool());
+    MonthJson json = new MonthJson(Version.tool(), photos.verboseRecord);
     Path folder = request.out().name(month.month());
     List<String> changed = List.of();
     if (!dryRun) {

@@ -19,4 +19,9 @@ record FileFacts(
     String sha256,
     Optional<Problem.Kind> damage,
     String damageText,
-    Optional<String> colourRemark) {}
+    Optional<String> colourRemark) {
+
+  FileFacts with(Tags others) {
+    return new FileFacts(header, others, sha256, damage, damageText, colourRemark);
+  }
+}

@@ -17,10 +17,17 @@ import org.daymount.photo.PhotoFormat;
 import org.daymount.problem.Problem;
 import org.daymount.unit.PixelSize;
 
-/** Facts of a file to bytes and back, for being kept from run to run. */
+/**
+ * Facts of a file to bytes and back, for being kept from run to run. What could tell of the person
+ * stays out: of the camera's model it is kept only that there is one, of a comment nothing but that
+ * it says screenshot.
+ */
 final class FileFactsCodec {
   /** To be raised whenever other facts are read, or read in another way. */
-  private static final int VERSION = 1;
+  private static final int VERSION = 2;
+
+  /** In place of the model of a camera. */
+  static final String UNNAMED = "";
 
   private FileFactsCodec() {}
 
@@ -49,8 +56,8 @@ final class FileFactsCodec {
     optional(out, tags.pngModified().map(LocalDateTime::toString));
     optional(out, tags.gpsUtc().map(LocalDateTime::toString));
     list(out, tags.offsets());
-    optional(out, tags.model());
-    optional(out, tags.userComment());
+    optional(out, tags.model().map(model -> UNNAMED));
+    optional(out, tags.userComment().filter(ScreenshotEvidence::saysSo));
     out.writeBoolean(tags.cameraSettings());
   }
 

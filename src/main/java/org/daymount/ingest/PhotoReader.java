@@ -107,7 +107,12 @@ final class PhotoReader {
             attributes.lastModifiedTime(),
             () -> FileFactsCodec.bytes(read(path, attributes.size())));
     Optional<FileFacts> facts = FileFactsCodec.facts(kept);
-    return facts.isPresent() ? facts.get() : read(path, attributes.size());
+    if (facts.isEmpty()) {
+      return read(path, attributes.size());
+    }
+    return settings.modelsWanted()
+        ? facts.get().with(tagReader.read(path, facts.get().header().format()))
+        : facts.get();
   }
 
   private FileFacts read(Path path, long bytes) throws IOException {
@@ -142,7 +147,7 @@ final class PhotoReader {
         orientation,
         told.isPresent(),
         taken.judge(tags, file, fileTime),
-        tags.model(),
+        tags.model().filter(model -> !model.equals(FileFactsCodec.UNNAMED)),
         ScreenshotEvidence.in(file, header.format(), upright, tags));
   }
 
