@@ -29,6 +29,7 @@ import org.daymount.unit.PixelSize;
  */
 final class RegionReader {
   private static final String CUT_OFF = "premature end"; // libjpeg's words, said as a warning only
+  private static final String PROFILE_SEGMENT = "ICC_PROFILE"; // in TwelveMonkeys' warnings
 
   private RegionReader() {}
 
@@ -75,11 +76,18 @@ final class RegionReader {
         throw new FileNotFoundException("no such file, or it may not be read");
       }
       boolean[] cutOff = {false};
+      boolean[] profileIgnored = {false};
       reader.addIIOReadWarningListener(
-          (source, warning) -> cutOff[0] |= warning.toLowerCase(Locale.ROOT).contains(CUT_OFF));
+          (source, warning) -> {
+            cutOff[0] |= warning.toLowerCase(Locale.ROOT).contains(CUT_OFF);
+            profileIgnored[0] |= warning.contains(PROFILE_SEGMENT);
+          });
       reader.setInput(in, false, format == PhotoFormat.PNG); // bad notes must not cost the pixels
       check(stored, new PixelSize(reader.getWidth(0), reader.getHeight(0)));
       BufferedImage pixels = reader.read(0, params(reader, plan));
+      if (profileIgnored[0] && format == PhotoFormat.JPEG) {
+        pixels = withProfile(pixels, file);
+      }
       if (format == PhotoFormat.PNG) {
         pixels = PngProfile.applied(pixels, file);
       }
@@ -89,6 +97,22 @@ final class RegionReader {
       return new Region(pixels, cutOff[0]);
     } finally {
       reader.dispose();
+    }
+  }
+
+  /**
+   * The reader ignores profiles that do not also convert back (a scanner's, ICC.1:2010, 8.2); those
+   * that are broken change nothing.
+   */
+  private static BufferedImage withProfile(BufferedImage pixels, Path file) throws IOException {
+    try (FileBytes bytes = FileBytes.open(file)) {
+      return ProfileBytes.read(bytes, file, PhotoFormat.JPEG)
+          .flatMap(Profiles::read)
+          .filter(
+              profile ->
+                  profile.getColorSpaceType() == pixels.getColorModel().getColorSpace().getType())
+          .map(profile -> Profiles.applied(pixels, profile))
+          .orElse(pixels);
     }
   }
 
