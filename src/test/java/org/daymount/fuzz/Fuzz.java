@@ -21,7 +21,7 @@ import java.util.concurrent.TimeUnit;
  * Files that did harm stay in {@code target/fuzz}.
  */
 public final class Fuzz {
-  static final long MOST_MEMORY_KB = 1_100_000;
+  static final long MOST_MEMORY_KB = 800_000;
   private static final long MOST_CPU_MILLIS = 10_000;
   private static final long MOST_WAIT_SECONDS = 600; // of a batch, on a machine with other work
   private static final int BATCH = 250;
