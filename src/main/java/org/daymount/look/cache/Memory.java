@@ -30,7 +30,7 @@ public final class Memory implements Remembered, KnownContents {
   public static final String FILE = ".daymount-cache";
 
   /** To be raised with every change of what is measured, or how. */
-  private static final int MEASURING = 2;
+  private static final int MEASURING = 3;
 
   /** More than these, and what this run had no use for is dropped. */
   private static final int MOST_VALUES = 40_000;
