@@ -23,8 +23,10 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "days",
     mixinStandardHelpOptions = true,
+    abbreviateSynopsis = true,
     headerHeading = "For example: daymount days Pictures/June%n%n",
     header = "Lists what was taken on which day, and writes nothing.",
+    description = "",
     sortOptions = false)
 final class DaysCommand extends SurroundedCommand {
   @Spec CommandSpec spec;
@@ -45,13 +47,14 @@ final class DaysCommand extends SurroundedCommand {
                 Requests.photos(spec, around, photos),
                 Requests.ingest(around, photos),
                 Requests.days(photos),
-                Requests.jobs(spec, photos));
+                Requests.jobs(spec, photos),
+                talk.json);
     Told told = new Told(around, talk);
     told.warnings(sorted.warnings());
     if (talk.json) {
       String month = sorted.month().map(Object::toString).orElse(null);
       byte[] json =
-          new MonthJson(Version.tool())
+          new MonthJson(Version.tool(), photos.verboseRecord)
               .writeDays(month, sorted.photos(), sorted.monthDays(), sorted.warnings());
       around.out().print(new String(json, StandardCharsets.UTF_8));
     } else {

@@ -33,6 +33,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "look",
     mixinStandardHelpOptions = true,
+    abbreviateSynopsis = true,
     headerHeading = "For example: daymount look IMG_0412.JPG --draw seen.jpg%n%n",
     header = "Tells all that is read from single pictures and measured in them.",
     description = {"", "The crops that would be proposed for the usual spaces are listed too.", ""},
@@ -76,7 +77,8 @@ final class LookCommand extends SurroundedCommand {
         .ifPresent(why -> around.err().println("note: " + why));
     if (talk.json) {
       byte[] json =
-          new MonthJson(Version.tool()).writePhotos(all.stream().map(Inspected::photo).toList());
+          new MonthJson(Version.tool(), photos.verboseRecord)
+              .writePhotos(all.stream().map(Inspected::photo).toList());
       around.out().print(new String(json, StandardCharsets.UTF_8));
     } else {
       all.forEach(inspected -> print(around.out(), inspected));

@@ -9,6 +9,7 @@ import picocli.CommandLine.Option;
 @Command(
     name = "note",
     mixinStandardHelpOptions = true,
+    abbreviateSynopsis = true,
     headerHeading = "For example: daymount note --month 2026-06 > june.txt%n%n",
     header = "Prints an empty month note to fill in.",
     description = {

@@ -45,6 +45,12 @@ final class PhotoOptions {
   List<String> clocks = new ArrayList<>();
 
   @Option(
+      names = "--verbose-record",
+      description =
+          "Writes the model of each picture's camera into month.json too; otherwise it stays out.")
+  boolean verboseRecord;
+
+  @Option(
       names = "--jobs",
       paramLabel = "N",
       description = "How many pictures are worked on at once. Default: one per processor.")

@@ -81,7 +81,10 @@ final class Requests {
 
   static IngestSettings ingest(Surroundings around, PhotoOptions options) {
     return new IngestSettings(
-        ClockCorrections.parse(new ArrayList<>(options.clocks)), around.today(), around.zone());
+        ClockCorrections.parse(new ArrayList<>(options.clocks)),
+        around.today(),
+        around.zone(),
+        options.verboseRecord);
   }
 
   static int jobs(CommandSpec spec, PhotoOptions options) {

@@ -19,8 +19,8 @@ import org.daymount.problem.UnusablePicture;
 /**
  * The blocks of tags in a JPEG, PNG, WebP, HEIF or AVIF file, cut out but not understood: the EXIF
  * block (a TIFF structure, without its "Exif" heading), the XMP packet and a PNG's texts. At most
- * 16 MiB of each, whatever the file claims, and at most 1 MiB out of a compressed text. What comes
- * after a break in the file is missing, never an error.
+ * 16 MiB of each, whatever the file claims, and at most 1 MiB out of each of the first 200
+ * compressed texts. What comes after a break in the file is missing, never an error.
  */
 public final class TagBlocks {
   private static final int MOST_BYTES = 1 << 24;
@@ -35,6 +35,7 @@ public final class TagBlocks {
   private byte[] xmp;
   private byte[] lastModified;
   private final Map<String, String> texts = new LinkedHashMap<>();
+  private int inflatedTexts;
 
   private TagBlocks() {}
 
@@ -186,7 +187,11 @@ public final class TagBlocks {
     return -1;
   }
 
-  private static byte[] inflated(byte[] compressed) {
+  /** Only so many: a small chunk may unpack to a megabyte, and a file holds many chunks. */
+  private byte[] inflated(byte[] compressed) {
+    if (inflatedTexts++ >= MOST_TEXTS) {
+      return new byte[0];
+    }
     try (InputStream in = new InflaterInputStream(new ByteArrayInputStream(compressed))) {
       return in.readNBytes(MOST_TEXT);
     } catch (IOException e) {

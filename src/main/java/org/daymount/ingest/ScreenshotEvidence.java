@@ -51,7 +51,7 @@ final class ScreenshotEvidence {
     if (tags.cameraSettings()) {
       return Optional.empty();
     }
-    if (tags.userComment().filter(c -> c.equalsIgnoreCase("screenshot")).isPresent()) {
+    if (tags.userComment().filter(ScreenshotEvidence::saysSo).isPresent()) {
       return Optional.of("its comment says screenshot");
     }
     if (NAME.matcher(file.lastName()).find()) {
@@ -66,6 +66,10 @@ final class ScreenshotEvidence {
       return Optional.of("it is a PNG without a camera, exactly the size of a phone's screen");
     }
     return Optional.empty();
+  }
+
+  static boolean saysSo(String comment) {
+    return comment.equalsIgnoreCase("screenshot");
   }
 
   private static boolean inScreenshotFolder(PhotoFile file) {

@@ -34,12 +34,23 @@ public final class MonthJson {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private final String tool;
+  private final boolean cameras;
 
   /**
+   * Without the cameras' models.
+   *
    * @param tool name and version, as in {@code daymount 0.1.0}
    */
   public MonthJson(String tool) {
+    this(tool, false);
+  }
+
+  /**
+   * @param cameras whether the model of a photo's camera is written down with it
+   */
+  public MonthJson(String tool, boolean cameras) {
     this.tool = tool;
+    this.cameras = cameras;
   }
 
   public byte[] write(Month month) {
@@ -101,9 +112,9 @@ public final class MonthJson {
     return node;
   }
 
-  private static ArrayNode photos(List<MonthPhoto> photos) {
+  private ArrayNode photos(List<MonthPhoto> photos) {
     ArrayNode list = NODES.arrayNode();
-    photos.forEach(photo -> list.add(MonthJsonPhoto.node(photo)));
+    photos.forEach(photo -> list.add(MonthJsonPhoto.node(photo, cameras)));
     return list;
   }
 

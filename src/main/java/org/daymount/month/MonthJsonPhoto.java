@@ -12,11 +12,11 @@ import org.daymount.look.Subject;
 import org.daymount.photo.Photo;
 import org.daymount.photo.Taken;
 
-/** One entry of photos[]. No place and no camera: those stay in the photo. */
+/** One entry of photos[]. No place, and no camera unless asked for: those stay in the photo. */
 final class MonthJsonPhoto {
   private MonthJsonPhoto() {}
 
-  static ObjectNode node(MonthPhoto found) {
+  static ObjectNode node(MonthPhoto found, boolean cameras) {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
     node.put("file", found.file().name());
     node.put("folder", MonthJson.folder(found.file()));
@@ -27,6 +27,9 @@ final class MonthJsonPhoto {
     node.put("takenFrom", taken.from().word());
     node.put(
         "format", found.photo().map(p -> p.format().name().toLowerCase(Locale.ROOT)).orElse(null));
+    if (cameras) {
+      node.put("camera", found.photo().flatMap(Photo::model).orElse(null));
+    }
     node.put("width", found.photo().map(p -> p.size().width()).orElse(null));
     node.put("height", found.photo().map(p -> p.size().height()).orElse(null));
     node.put("exifOrientation", found.photo().map(p -> p.orientation().exif()).orElse(null));

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.color.ICC_Profile;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBuffer;
 import java.awt.image.IndexColorModel;
@@ -13,11 +12,9 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
 import javax.imageio.ImageIO;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFormat;
@@ -169,48 +166,6 @@ class ColourTest {
     }
     assertColour(
         pair, 1, shown(TestPngs.withProfile(TestPngs.png(palette), TestProfiles.displayP3())));
-  }
-
-  @Test
-  void twoThousandColoursAgreeWithLittleCms() throws IOException {
-    Tool transicc = Tool.orSkip("transicc");
-    for (ICC_Profile profile : List.of(TestProfiles.displayP3(), TestProfiles.adobeRgb())) {
-      Path icc = Files.write(folder.resolve("profile.icc"), profile.getData());
-      BufferedImage colours = new BufferedImage(1000, 1, BufferedImage.TYPE_INT_RGB);
-      StringBuilder asked = new StringBuilder();
-      Random chance = new Random(1);
-      for (int x = 0; x < 1000; x++) {
-        int[] rgb = {chance.nextInt(256), chance.nextInt(256), chance.nextInt(256)};
-        colours.setRGB(x, 0, rgb[0] << 16 | rgb[1] << 8 | rgb[2]);
-        asked.append(rgb[0]).append(' ').append(rgb[1]).append(' ').append(rgb[2]).append('\n');
-      }
-      Path list = Files.writeString(folder.resolve("colours.txt"), asked);
-      List<double[]> expected =
-          numbers(transicc.runOn(list, "-n", "-s", "-t1", "-i" + icc, "-o*sRGB"));
-      BufferedImage shown = shown(TestPngs.withProfile(TestPngs.png(colours), profile));
-      assertEquals(1000, expected.size());
-      for (int x = 0; x < 1000; x++) {
-        for (int channel = 0; channel < 3; channel++) {
-          assertEquals(expected.get(x)[channel], channel(shown, x, channel), 2, "colour " + x);
-        }
-      }
-    }
-  }
-
-  private static List<double[]> numbers(String lines) {
-    List<double[]> found = new ArrayList<>();
-    for (String line : lines.lines().toList()) {
-      String[] parts = line.strip().split("\\s+");
-      if (parts.length >= 3) {
-        found.add(
-            new double[] {
-              Double.parseDouble(parts[0]),
-              Double.parseDouble(parts[1]),
-              Double.parseDouble(parts[2])
-            });
-      }
-    }
-    return found;
   }
 
   /** Photos with damaged profiles in the test jar of imageio-jpeg. */

@@ -2,6 +2,7 @@ package org.daymount.image;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
@@ -12,6 +13,8 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Arrays;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageTypeSpecifier;
@@ -27,6 +30,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PictureHeadersTest {
@@ -123,6 +127,143 @@ class PictureHeadersTest {
     int frame = frameHeader(jpeg);
     ByteBuffer.wrap(jpeg).putShort(frame, (short) 60_000).putShort(frame + 2, (short) 60_000);
     assertEquals(Problem.Kind.TOO_LARGE, refusal(jpeg));
+  }
+
+  /**
+   * 60,000 x 60,000 in each format's own header (for WebP the extended one): refused, whatever
+   * follows, without decoding or memory.
+   */
+  @ParameterizedTest
+  @EnumSource(PhotoFormat.class)
+  void sixtyThousandSquaredIsRefusedAtOnce(PhotoFormat format) throws IOException {
+    byte[] bytes =
+        switch (format) {
+          case JPEG -> {
+            byte[] jpeg = encoded("jpeg", 64, 48);
+            yield put(jpeg, frameHeader(jpeg), ByteOrder.BIG_ENDIAN, (short) 60_000);
+          }
+          case PNG -> put(encoded("png", 64, 48), 16, ByteOrder.BIG_ENDIAN, 60_000);
+          case GIF -> put(encoded("gif", 64, 48), 6, ByteOrder.LITTLE_ENDIAN, (short) 60_000);
+          case BMP -> put(encoded("bmp", 64, 48), 18, ByteOrder.LITTLE_ENDIAN, 60_000);
+          case TIFF -> tiff(false);
+          case RAW -> tiff(true);
+          case WEBP -> {
+            ByteBuffer extended = webp("VP8X", 10);
+            for (int at : new int[] {24, 27}) {
+              extended.put(at, (byte) 59_999).put(at + 1, (byte) (59_999 >> 8));
+            }
+            yield extended.array();
+          }
+          case HEIF -> heif("heic", "hvc1");
+          case AVIF -> heif("avif", "av01");
+        };
+    Path file = write(Arrays.copyOf(bytes, Math.max(bytes.length, 200_000))); // pixels of no sense
+    UnusablePicture refused =
+        assertTimeout(
+            Duration.ofSeconds(2),
+            () -> assertThrows(UnusablePicture.class, () -> headers.read(file)));
+    boolean oneTile = format == PhotoFormat.HEIF || format == PhotoFormat.AVIF;
+    assertEquals(
+        oneTile ? Problem.Kind.UNREADABLE : Problem.Kind.TOO_LARGE,
+        refused.kind(),
+        refused.getMessage());
+    assertTrue(refused.getMessage().contains("60000 x 60000"), refused.getMessage());
+  }
+
+  private static byte[] put(byte[] file, int at, ByteOrder order, int number) {
+    ByteBuffer.wrap(file).order(order).putInt(at, number).putInt(at + 4, number);
+    return file;
+  }
+
+  private static byte[] put(byte[] file, int at, ByteOrder order, short number) {
+    ByteBuffer.wrap(file).order(order).putShort(at, number).putShort(at + 2, number);
+    return file;
+  }
+
+  /** TIFF 6.0, section 2: a directory of width, height and one strip; DNG adds its version. */
+  private static byte[] tiff(boolean raw) {
+    ByteBuffer file = ByteBuffer.allocate(120).order(ByteOrder.LITTLE_ENDIAN);
+    file.put(new byte[] {'I', 'I', 42, 0}).putInt(8).putShort((short) (raw ? 5 : 4));
+    field(file, 256, 60_000);
+    field(file, 257, 60_000);
+    field(file, 273, 100);
+    field(file, 279, 20);
+    if (raw) {
+      field(file, 0xc612, 0x01010401);
+    }
+    return file.array();
+  }
+
+  private static void field(ByteBuffer file, int tag, int value) {
+    file.putShort((short) tag).putShort((short) (tag == 0xc612 ? 1 : 4));
+    file.putInt(tag == 0xc612 ? 4 : 1).putInt(value);
+  }
+
+  /** ISO/IEC 14496-12, 8.11 and 23008-12, 6.5.3: one item, its place and its spatial extent. */
+  private static byte[] heif(String brand, String type) {
+    byte[] size = box("ispe", ByteBuffer.allocate(12).putInt(0).putInt(60_000).putInt(60_000));
+    byte[] configuration = box(type.equals("hvc1") ? "hvcC" : "av1C", ByteBuffer.allocate(23));
+    byte[] meta =
+        join(
+            new byte[4],
+            box("pitm", ByteBuffer.allocate(6).putInt(0).putShort((short) 1)),
+            box(
+                "iinf",
+                ByteBuffer.wrap(
+                    join(
+                        new byte[] {0, 0, 0, 0, 0, 1},
+                        box(
+                            "infe",
+                            ByteBuffer.allocate(13)
+                                .putInt(2 << 24)
+                                .putShort((short) 1)
+                                .putShort((short) 0)
+                                .put(ascii(type))
+                                .put((byte) 0))))),
+            box(
+                "iloc",
+                ByteBuffer.allocate(22)
+                    .putInt(0)
+                    .putShort((short) 0x4400)
+                    .putShort((short) 1)
+                    .putShort((short) 1)
+                    .putShort((short) 0)
+                    .putShort((short) 1)
+                    .putInt(1000)
+                    .putInt(1000)),
+            box(
+                "iprp",
+                ByteBuffer.wrap(
+                    join(
+                        box("ipco", ByteBuffer.wrap(join(size, configuration))),
+                        box(
+                            "ipma",
+                            ByteBuffer.wrap(
+                                new byte[] {0, 0, 0, 0, 0, 0, 0, 1, 0, 1, 2, 1, 2}))))));
+    return join(
+        box("ftyp", ByteBuffer.wrap(ascii(brand + "\0\0\0\0" + "mif1"))),
+        box("meta", ByteBuffer.wrap(meta)));
+  }
+
+  private static byte[] box(String name, ByteBuffer content) {
+    byte[] bytes = content.array();
+    return ByteBuffer.allocate(8 + bytes.length)
+        .putInt(8 + bytes.length)
+        .put(ascii(name))
+        .put(bytes)
+        .array();
+  }
+
+  private static byte[] ascii(String text) {
+    return text.getBytes(StandardCharsets.US_ASCII);
+  }
+
+  private static byte[] join(byte[]... parts) {
+    ByteArrayOutputStream all = new ByteArrayOutputStream();
+    for (byte[] part : parts) {
+      all.writeBytes(part);
+    }
+    return all.toByteArray();
   }
 
   @Test

@@ -82,6 +82,37 @@ class PrivacyTest {
     }
   }
 
+  @Test
+  void theModelOfTheCameraIsRecordedOnlyWhereThatIsAskedFor() throws Exception {
+    Path photos = folder.resolve("photos");
+    planted(0).write(photos.resolve("IMG_0.jpg"));
+    Path out = folder.resolve("out");
+    List<String> arguments = new ArrayList<>(Runs.arguments(photos, out));
+    arguments.add("--verbose-record");
+    assertEquals(0, Runs.here(arguments).code());
+    String record = Files.readString(out.resolve("month.json"));
+    assertTrue(record.contains("\"camera\" : \"Tarn T4 phone\""), record);
+    for (String secret : SECRETS) {
+      assertEquals(secret.equals("Tarn T4 phone"), record.contains(secret), secret);
+    }
+    assertFalse(holds(Files.readAllBytes(out.resolve("index.html")), "Tarn T4"), "the page");
+  }
+
+  /** What is kept from run to run names no model, but a clock is put right by it all the same. */
+  @Test
+  void aClockIsPutRightAfterARunThatDidNotKeepTheModel() throws Exception {
+    Path photos = folder.resolve("photos");
+    planted(0).write(photos.resolve("IMG_0.jpg"));
+    Path out = folder.resolve("out");
+    List<String> arguments = new ArrayList<>(Runs.arguments(photos, out));
+    assertEquals(0, Runs.here(arguments).code());
+    assertTrue(Files.readString(out.resolve("month.json")).contains("\"2026-06-03T14:20:30\""));
+    arguments.addAll(List.of("--clock", "Tarn T4 phone=+14h"));
+    Runs.Ended again = Runs.here(arguments);
+    assertEquals(0, again.code(), again.text());
+    assertTrue(Files.readString(out.resolve("month.json")).contains("\"2026-06-04T04:20:30\""));
+  }
+
   /** The secrets are really there to be found. */
   @Test
   void thePlantedPhotosHoldThem() {
