@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.daymount.album.Choices;
+import org.daymount.crop.Joins;
 import org.daymount.day.DaySorter;
 import org.daymount.day.Days;
 import org.daymount.image.Pictures;
@@ -94,7 +95,7 @@ public final class MonthMaker {
     ChosenByPerson person =
         new ChosenByPerson(choices, surveyed.looked(close).values(), surveyed.photos());
     List<DayPick> picks =
-        new HeroPicker(new PickSettings(request.crop()), person)
+        new HeroPicker(new PickSettings(request.crop().with(joins(request))), person)
             .pick(album.pages(), ChosenByPerson.leftFor(close.contenders(), choices));
     return new Picked(surveyed, album, days, bursts, close, picks);
   }
@@ -125,6 +126,10 @@ public final class MonthMaker {
   private LookResult firstLook(Request request, List<Photo> photos) {
     progress.stage("looking at pictures", photos.size());
     return new Looker(pictures, remembered()).first(photos, request.jobs(), progress::step);
+  }
+
+  private static Joins joins(Request request) {
+    return new SheetJoins(request.settings().sheet());
   }
 
   private Remembered remembered() {

@@ -8,14 +8,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import org.daymount.look.Looked;
 import org.daymount.look.Measurer;
 import org.daymount.look.Measures;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.look.SubjectMap;
-import org.daymount.look.detect.CloseSharpness;
+import org.daymount.look.detect.BurstFocus;
+import org.daymount.pick.BurstWinner;
 import org.daymount.unit.PixelBox;
 
 /**
@@ -27,6 +30,7 @@ final class BurstLadder {
   private static final double[] BLURS = {0.6, 1, 1.6, 2.5};
   private static final int[] SHAKES = {3, 5, 9};
   private static final double NOISE = 8;
+  private static final String AROUND = "focus on all but the marked box";
   private static final String BACKGROUND = "focus on the background instead";
   private static final int SAMPLED = 6; // every sixth photo climbs all ladders; a look takes time
   private static final double INSIDE_MARKED = 0.5; // of a face's box: it belongs to the subject
@@ -69,9 +73,10 @@ final class BurstLadder {
 
   /**
    * The same by the way the program goes: each frame is looked at by the detectors, and its
-   * sharpness is that of the face or subject found. The ladder with the sharp background is made
-   * with the marked subject; where the detectors take something else for it (a face beside the
-   * marked horse), the frames say nothing about sharpness, so those are also counted apart.
+   * sharpness is that of the face or subject found. The ladders with the sharp background are made
+   * with the marked subject, once with the box around it and once with its outline; where the
+   * detectors take something else for it (a face beside the marked horse), the frames say nothing
+   * about sharpness, so of the harder one those are also counted apart.
    */
   void print(String name, Function<BufferedImage, CloseLook> detector, List<EvalPhoto> photos) {
     Map<String, int[]> right = new LinkedHashMap<>();
@@ -84,7 +89,7 @@ final class BurstLadder {
       ladders(photo, random)
           .forEach(
               (ladder, frames) -> {
-                if (all || ladder.equals(BACKGROUND)) {
+                if (all || ladder.equals(BACKGROUND) || ladder.equals(AROUND)) {
                   boolean isRight = choice(frames, detector) == 0;
                   count(right, ladder, isRight);
                   if (ladder.equals(BACKGROUND)) {
@@ -120,20 +125,28 @@ final class BurstLadder {
   }
 
   private int choice(List<BufferedImage> frames, Function<BufferedImage, CloseLook> detector) {
-    List<CloseLook> found = frames.stream().map(detector).toList();
-    List<Double> sharpness =
-        CloseSharpness.of(
-            found, frames, frames.stream().map(f -> measurer.measure(f).map()).toList());
-    int best = frames.size() - 1;
-    for (int i = best; i >= 0; i--) { // a tie counts as wrong: the last one keeps it
-      best = sharpness.get(i) > sharpness.get(best) ? i : best;
+    List<BurstFocus.Frame> seen = new ArrayList<>();
+    List<Looked> looked = new ArrayList<>();
+    for (BufferedImage frame : frames) {
+      Measures measures = measurer.measure(frame);
+      seen.add(new BurstFocus.Frame(detector.apply(frame), frame, measures.map()));
+      String name = "frame " + (frames.size() - looked.size()); // a tie goes to the last one
+      looked.add(
+          new Looked(new EvalPhoto(name, frame, List.of(), Optional.empty()).photo(), measures));
     }
-    return best;
+    BurstFocus focus = BurstFocus.of(seen);
+    for (int i = 0; i < seen.size(); i++) {
+      CloseLook found = seen.get(i).found();
+      double sharpness = focus.sharpnessOf(seen.get(i));
+      looked.set(
+          i, looked.get(i).withClose(new CloseLook(found.faces(), found.subjects(), sharpness)));
+    }
+    return looked.indexOf(BurstWinner.of(looked).looked());
   }
 
   private static boolean looksAtSubject(CloseLook look, EvalPhoto photo) {
     Mask mask = photo.subject().orElseThrow();
-    return CloseSharpness.mainBox(look)
+    return BurstFocus.mainBox(look, photo.size())
         .map(box -> box.within(photo.size()))
         .map(box -> mask.shareOf(box) >= INSIDE_MARKED || isAlike(box, mask.box()))
         .orElse(false);
@@ -196,6 +209,10 @@ final class BurstLadder {
     }
     ladders.put("shaken, 3 to 9 px", shaken);
     BufferedImage blurred = Alter.blurred(sharp, BLURS[2]);
+    ladders.put(
+        AROUND,
+        List.of(
+            Alter.pasted(blurred, sharp, mask.box()), Alter.pasted(sharp, blurred, mask.box())));
     ladders.put(
         BACKGROUND,
         List.of(Alter.joined(mask, sharp, blurred), Alter.joined(mask, blurred, sharp)));
