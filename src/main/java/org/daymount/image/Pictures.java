@@ -52,6 +52,24 @@ public final class Pictures {
   }
 
   /**
+   * The whole picture as it is quickest to have: at least {@code longEdge} pixels long, or as long
+   * as it is. A JPEG comes as it was decoded at a half, a quarter or an eighth and may be nearly
+   * twice as long (eight times, where it is not larger than that); anything else comes like {@link
+   * #whole}. For measuring.
+   */
+  public BufferedImage atLeast(Photo photo, int longEdge) throws UnusablePicture {
+    PixelSize target = photo.size().within(longEdge);
+    return decoded(
+        photo,
+        () -> {
+          Optional<ReducedReader.Reduced> read = reducedStored(photo, target);
+          return read.isPresent()
+              ? Orienter.upright(new SrgbRows(read.get().pixels()).all(), photo.orientation())
+              : anyFormat(photo, photo.size().whole(), target);
+        });
+  }
+
+  /**
    * Part of the picture, resampled with Lanczos-3 to exactly {@code target} pixels. The window's
    * edges fall on the target's edges. Pixels beside the window take part in the filter, so that two
    * windows that meet give pictures that meet.
@@ -110,21 +128,28 @@ public final class Pictures {
     }
   }
 
-  private static Optional<BufferedImage> reduced(Photo photo, PixelSize target) throws IOException {
+  private static Optional<ReducedReader.Reduced> reducedStored(Photo photo, PixelSize target)
+      throws IOException {
     if (photo.format() != PhotoFormat.JPEG) {
       return Optional.empty();
     }
-    Orientation orientation = photo.orientation();
-    PixelSize stored = orientation.stored(photo.size());
     Optional<ReducedReader.Reduced> read =
-        ReducedReader.read(photo.file().path(), stored, target.longEdge());
+        ReducedReader.read(
+            photo.file().path(), photo.orientation().stored(photo.size()), target.longEdge());
+    if (read.isPresent() && read.get().isCutOff()) {
+      throw new UnusablePicture(Problem.Kind.CUT_OFF, cutOff(photo));
+    }
+    return read;
+  }
+
+  private static Optional<BufferedImage> reduced(Photo photo, PixelSize target) throws IOException {
+    Optional<ReducedReader.Reduced> read = reducedStored(photo, target);
     if (read.isEmpty()) {
       return Optional.empty();
     }
     ReducedReader.Reduced reduced = read.get();
-    if (reduced.isCutOff()) {
-      throw new UnusablePicture(Problem.Kind.CUT_OFF, cutOff(photo));
-    }
+    Orientation orientation = photo.orientation();
+    PixelSize stored = orientation.stored(photo.size());
     PixelSize storedTarget = orientation.stored(target);
     BufferedImage resampled =
         Lanczos.resample(

@@ -15,6 +15,9 @@ final class BitReader {
   /** Bytes; more than the longest block has: 64 times a code of 16 and a value of 15 bits. */
   private static final int PADDING = 512;
 
+  /** As many bits as {@link #peek} gives at least. */
+  static final int PEEKED = 57;
+
   private static final VarHandle LONGS =
       MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.BIG_ENDIAN);
 
@@ -37,9 +40,7 @@ final class BitReader {
     int copied = from; // up to here it is in bytes
     int at = from;
     while (true) {
-      while (at < file.length && file[at] != (byte) 0xff) {
-        at++;
-      }
+      at = nextOnes(file, at);
       boolean stuffed = at + 1 < file.length && file[at + 1] == 0;
       int until = stuffed ? at + 1 : at;
       System.arraycopy(file, copied, bytes, length, until - copied);
@@ -56,11 +57,31 @@ final class BitReader {
     return at;
   }
 
+  /** Where the next 0xFF is, from {@code from} on; the file's end when there is none. */
+  private static int nextOnes(byte[] file, int from) {
+    int at = from;
+    while (at <= file.length - Long.BYTES && !hasOnes((long) LONGS.get(file, at))) {
+      at += Long.BYTES;
+    }
+    while (at < file.length && file[at] != (byte) 0xff) {
+      at++;
+    }
+    return at;
+  }
+
+  /**
+   * Whether one of eight bytes is 0xFF. One taken from each byte of the complement borrows from a
+   * byte's highest bit only where the byte is 0 or above 0x80; the latter are masked out.
+   */
+  private static boolean hasOnes(long eight) {
+    return (~eight - 0x0101010101010101L & eight & 0x8080808080808080L) != 0;
+  }
+
   byte[] bytes() {
     return bytes;
   }
 
-  /** At least 57 bits from {@code position} on, the next one highest, zeros below them. */
+  /** At least {@value #PEEKED} bits from {@code position} on, the next one highest, zeros below them. */
   static long peek(byte[] bytes, long position) {
     return (long) LONGS.get(bytes, (int) (position >>> 3)) << (position & 7);
   }
