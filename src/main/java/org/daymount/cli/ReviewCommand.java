@@ -98,6 +98,10 @@ final class ReviewCommand extends SurroundedCommand {
           new MonthMaker(pictures, terminal.and(server.opening()), memory).survey(request);
       server.show(pictures, new MonthJson(Version.tool()), request, surveyed, memory);
       terminal.end();
+      if (!talk.quiet) {
+        around.err().println("the month is open");
+        around.err().flush();
+      }
       memory.ifPresent(m -> keep(m, request.out().folder(surveyed.month())));
     } catch (RunFailed e) {
       terminal.end();
