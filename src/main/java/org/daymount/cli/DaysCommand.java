@@ -45,7 +45,8 @@ final class DaysCommand extends SurroundedCommand {
                 Requests.photos(spec, around, photos),
                 Requests.ingest(around, photos),
                 Requests.days(photos),
-                Requests.jobs(spec, photos));
+                Requests.jobs(spec, photos),
+                talk.json);
     Told told = new Told(around, talk);
     told.warnings(sorted.warnings());
     if (talk.json) {

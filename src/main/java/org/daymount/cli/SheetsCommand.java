@@ -77,7 +77,7 @@ final class SheetsCommand extends SurroundedCommand {
     List<String> changed = List.of();
     if (!dryRun) {
       changed =
-          new MonthWriter(pictures, json, progress)
+          writer(pictures, json, progress, memory)
               .write(month, request.out().folder(month.month()), force, request.jobs());
       memory
           .flatMap(m -> OutOptions.keep(m, request.out().folder(month.month())))
@@ -89,6 +89,14 @@ final class SheetsCommand extends SurroundedCommand {
       summary(around.out(), month, folder, changed);
     }
     return told.anyUnusable(month) ? ExitCode.SOME_PHOTOS_UNUSABLE : ExitCode.DONE;
+  }
+
+  private static MonthWriter writer(
+      Pictures pictures, MonthJson json, Progress progress, Optional<Memory> memory) {
+    Optional<String> program = memory.isPresent() ? ProgramFiles.fingerprint() : Optional.empty();
+    return program.isPresent()
+        ? new MonthWriter(pictures, json, progress, memory.get(), program.get())
+        : new MonthWriter(pictures, json, progress);
   }
 
   private void summary(PrintWriter print, Month month, Path folder, List<String> changed) {

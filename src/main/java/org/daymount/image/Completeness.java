@@ -63,9 +63,22 @@ public final class Completeness {
     JpegMarkers markers = new JpegMarkers(bytes);
     boolean scanned = false;
     while (markers.next()) {
+      if (markers.isScan() && !scanned && endsBehind(markers, bytes)) {
+        return true;
+      }
       scanned |= markers.isScan();
     }
     return scanned;
+  }
+
+  /**
+   * Whether the file's last two bytes are an end marker. In coded data 0xFF is always followed by
+   * zero or a restart, so a file that was cut off there does not end like this, and the megabytes
+   * between need not be searched.
+   */
+  private static boolean endsBehind(JpegMarkers scan, FileBytes bytes) throws IOException {
+    long end = bytes.size() - 2;
+    return scan.body() + scan.bodyLength() <= end && bytes.has(end, 0xff, JpegMarkers.EOI);
   }
 
   private static boolean png(FileBytes bytes) throws IOException {

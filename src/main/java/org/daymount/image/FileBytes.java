@@ -10,11 +10,11 @@ import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 
 /**
- * Any byte of a file by its position, through one window of 64 KiB, so that memory stays the same
+ * Any byte of a file by its position, through one window of 8 KiB, so that memory stays the same
  * whatever the file's size. Reading beyond the end is an {@link EOFException}. For one thread.
  */
 final class FileBytes implements Closeable {
-  private static final int WINDOW = 1 << 16;
+  private static final int WINDOW = 1 << 13;
 
   private final FileChannel channel;
   private final long base;

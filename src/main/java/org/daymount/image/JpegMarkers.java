@@ -11,7 +11,7 @@ final class JpegMarkers {
   private static final int TEM = 0x01;
   private static final int RST0 = 0xd0;
   private static final int SOI = 0xd8;
-  private static final int EOI = 0xd9;
+  static final int EOI = 0xd9;
   private static final int SOS = 0xda;
 
   private final FileBytes bytes;

@@ -3,6 +3,7 @@ package org.daymount.ingest;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
@@ -22,6 +23,7 @@ import org.daymount.problem.Problem;
  */
 public final class FolderReader {
   private final KnownContents known;
+  private final boolean datesOnly;
 
   public FolderReader() {
     this(KnownContents.NONE);
@@ -31,7 +33,21 @@ public final class FolderReader {
    * @param known files of earlier runs, which are not read to their end again
    */
   public FolderReader(KnownContents known) {
+    this(known, false);
+  }
+
+  private FolderReader(KnownContents known, boolean datesOnly) {
     this.known = known;
+    this.datesOnly = datesOnly;
+  }
+
+  /**
+   * Reads no more than is needed to tell days and copies. A file that no other can be a copy of,
+   * because none has its length, gets no SHA-256; {@link Photo#sha256} is then some words that no
+   * other photo has. Colour profiles are not looked at.
+   */
+  public static FolderReader forDates() {
+    return new FolderReader(KnownContents.NONE, true);
   }
 
   /** As {@link #list(List, List)} with nothing to leave out. */
@@ -49,15 +65,18 @@ public final class FolderReader {
   }
 
   /**
-   * Reads the header, tags, end and SHA-256 of each file. The result does not depend on {@code
-   * jobs}.
+   * Reads the header, tags, end and SHA-256 of each file (see {@link #forDates}). The result does
+   * not depend on {@code jobs}.
    *
    * @param jobs files read at the same time, at least 1
    * @param eachDone called once for each file, from any thread
    * @throws CancellationException when the calling thread is interrupted
    */
   public Ingested read(Listing listing, IngestSettings settings, int jobs, Runnable eachDone) {
-    PhotoReader reader = new PhotoReader(settings, known);
+    PhotoReader reader =
+        datesOnly
+            ? PhotoReader.forDates(settings, sharedLengths(listing.pictures())::contains)
+            : new PhotoReader(settings, known);
     List<PhotoReader.Outcome> outcomes = readAll(listing.pictures(), reader, jobs, eachDone);
     List<Photo> photos = new ArrayList<>();
     List<Photo> unusable = new ArrayList<>();
@@ -81,6 +100,18 @@ public final class FolderReader {
         listing.others(),
         settings.clocks().unmatched(models),
         remarks);
+  }
+
+  private static Set<Long> sharedLengths(List<PhotoFile> files) {
+    Set<Long> seen = new HashSet<>();
+    Set<Long> shared = new HashSet<>();
+    for (PhotoFile file : files) {
+      long length = file.path().toFile().length(); // 0 when it is gone: then it is not read either
+      if (!seen.add(length)) {
+        shared.add(length);
+      }
+    }
+    return shared;
   }
 
   private static List<PhotoReader.Outcome> readAll(

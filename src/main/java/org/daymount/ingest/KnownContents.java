@@ -10,14 +10,16 @@ public interface KnownContents {
   /** Every file is new. */
   KnownContents NONE = (file, bytes, modified, reading) -> reading.read();
 
-  /** Reads a whole file. */
+  /** Reads a whole file, and gives what is to be known of it next time. */
   @FunctionalInterface
   interface Reading {
-    FileContent read() throws IOException;
+    byte[] read() throws IOException;
   }
 
   /**
+   * What reading a file gave, now or in an earlier run: bytes that the reader alone understands.
+   *
    * @param reading is asked when the file is not known
    */
-  FileContent content(Path file, long bytes, FileTime modified, Reading reading) throws IOException;
+  byte[] content(Path file, long bytes, FileTime modified, Reading reading) throws IOException;
 }

@@ -10,6 +10,7 @@ import java.security.NoSuchAlgorithmException;
 import java.time.LocalDateTime;
 import java.util.HexFormat;
 import java.util.Optional;
+import java.util.function.LongPredicate;
 import org.daymount.image.ColourCheck;
 import org.daymount.image.Completeness;
 import org.daymount.image.HeifConverter;
@@ -44,31 +45,49 @@ final class PhotoReader {
   private final Completeness completeness = new Completeness();
   private final ColourCheck colours = new ColourCheck();
   private final KnownContents known;
+  private final LongPredicate isShared;
+  private final boolean datesOnly;
 
   PhotoReader(IngestSettings settings) {
     this(settings, KnownContents.NONE);
   }
 
   PhotoReader(IngestSettings settings, KnownContents known) {
+    this(settings, known, length -> true, false);
+  }
+
+  private PhotoReader(
+      IngestSettings settings, KnownContents known, LongPredicate isShared, boolean datesOnly) {
     this.settings = settings;
     this.known = known;
     this.taken = new TakenRules(settings);
+    this.isShared = isShared;
+    this.datesOnly = datesOnly;
+  }
+
+  /**
+   * Reads no more than is needed to tell days and copies.
+   *
+   * @param isShared whether several files have that length
+   */
+  static PhotoReader forDates(IngestSettings settings, LongPredicate isShared) {
+    return new PhotoReader(settings, KnownContents.NONE, isShared, true);
   }
 
   Outcome read(PhotoFile file) {
     try {
-      PictureHeader header = headers.stated(file.path());
       BasicFileAttributes attributes = Files.readAttributes(file.path(), BasicFileAttributes.class);
-      FileContent content =
-          known.content(
-              file.path(),
-              attributes.size(),
-              attributes.lastModifiedTime(),
-              () -> content(file.path(), header));
-      Photo photo = photo(file, header, attributes, content);
-      Optional<Problem> problem = whyUnusable(photo, header, content);
+      FileFacts facts = facts(file.path(), attributes);
+      Photo photo = photo(file, attributes, facts);
+      Optional<Problem> problem = whyUnusable(photo, facts);
       return new Outcome(
-          Optional.of(photo), problem, problem.isPresent() ? Optional.empty() : remark(photo));
+          Optional.of(photo),
+          problem,
+          problem.isPresent()
+              ? Optional.empty()
+              : facts
+                  .colourRemark()
+                  .map(why -> new Problem(file, Problem.Kind.COLOUR_PROFILE_IGNORED, why)));
     } catch (UnusablePicture e) {
       return Outcome.lost(e.of(file));
     } catch (IOException | RuntimeException | StackOverflowError e) {
@@ -80,10 +99,35 @@ final class PhotoReader {
     }
   }
 
-  private Photo photo(
-      PhotoFile file, PictureHeader header, BasicFileAttributes attributes, FileContent content)
-      throws IOException {
-    Tags tags = tagReader.read(file.path(), header.format());
+  private FileFacts facts(Path path, BasicFileAttributes attributes) throws IOException {
+    byte[] kept =
+        known.content(
+            path,
+            attributes.size(),
+            attributes.lastModifiedTime(),
+            () -> FileFactsCodec.bytes(read(path, attributes.size())));
+    Optional<FileFacts> facts = FileFactsCodec.facts(kept);
+    return facts.isPresent() ? facts.get() : read(path, attributes.size());
+  }
+
+  private FileFacts read(Path path, long bytes) throws IOException {
+    PictureHeader header = headers.stated(path);
+    Tags tags = tagReader.read(path, header.format());
+    String sum = isShared.test(bytes) ? sha256(path) : "the only one of " + bytes + " bytes";
+    Optional<String> colourRemark =
+        datesOnly ? Optional.empty() : colours.whyIgnored(path, header.format());
+    try {
+      completeness.check(path, header.format());
+      return new FileFacts(header, tags, sum, Optional.empty(), "", colourRemark);
+    } catch (UnusablePicture e) {
+      return new FileFacts(
+          header, tags, sum, Optional.of(e.kind()), e.getMessage(), Optional.empty());
+    }
+  }
+
+  private Photo photo(PhotoFile file, BasicFileAttributes attributes, FileFacts facts) {
+    Tags tags = facts.tags();
+    PictureHeader header = facts.header();
     Optional<Orientation> told = orientation(header, tags);
     Orientation orientation = told.orElse(Orientation.TOP_LEFT);
     LocalDateTime fileTime =
@@ -92,7 +136,7 @@ final class PhotoReader {
     return new Photo(
         file,
         attributes.size(),
-        content.sha256(),
+        facts.sha256(),
         header.format(),
         upright,
         orientation,
@@ -102,29 +146,13 @@ final class PhotoReader {
         ScreenshotEvidence.in(file, header.format(), upright, tags));
   }
 
-  private Optional<Problem> remark(Photo photo) {
-    return colours
-        .whyIgnored(photo.file().path(), photo.format())
-        .map(why -> new Problem(photo.file(), Problem.Kind.COLOUR_PROFILE_IGNORED, why));
-  }
-
-  private FileContent content(Path path, PictureHeader header) throws IOException {
-    String sum = sha256(path);
+  private Optional<Problem> whyUnusable(Photo photo, FileFacts facts) {
     try {
-      completeness.check(path, header.format());
-      return FileContent.whole(sum);
-    } catch (UnusablePicture e) {
-      return new FileContent(sum, Optional.of(e.kind()), e.getMessage());
-    }
-  }
-
-  private Optional<Problem> whyUnusable(Photo photo, PictureHeader header, FileContent content) {
-    try {
-      headers.refuseIfTooLarge(header, photo.bytes());
-      if (content.damage().isPresent()) {
-        throw new UnusablePicture(content.damage().get(), content.damageText());
+      headers.refuseIfTooLarge(facts.header(), photo.bytes());
+      if (facts.damage().isPresent()) {
+        throw new UnusablePicture(facts.damage().get(), facts.damageText());
       }
-      refuseIfNotReadable(header.format());
+      refuseIfNotReadable(facts.header().format());
       return Optional.empty();
     } catch (UnusablePicture e) {
       return Optional.of(e.of(photo.file()));

@@ -26,7 +26,14 @@ public final class IndexPage {
   private final PictureStrip strip;
 
   public IndexPage(Pictures pictures) {
-    this.strip = new PictureStrip(pictures);
+    this(pictures, KeptDrawings.NONE);
+  }
+
+  /**
+   * @param kept small pictures of earlier runs
+   */
+  public IndexPage(Pictures pictures, KeptDrawings kept) {
+    this.strip = new PictureStrip(pictures, kept);
   }
 
   /** UTF-8. */

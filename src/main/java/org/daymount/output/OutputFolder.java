@@ -81,15 +81,47 @@ public final class OutputFolder implements AutoCloseable {
     }
   }
 
-  /** Writes one file beside its place; nothing that was there changes before {@link #finish}. */
-  public void stage(String name, byte[] content) throws OutputException {
+  /**
+   * Whether an earlier run made a file, and nobody has changed it since. May be asked from several
+   * threads.
+   *
+   * @param sha256 of the content, lower case hexadecimal
+   */
+  public boolean isStill(String name, String sha256) {
+    Path target = folder.resolve(name);
+    try {
+      return sha256.equals(madeBefore.get(name))
+          && Files.isRegularFile(target)
+          && sha256(target).equals(sha256);
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  /** Leaves a file as an earlier run made it; see {@link #isStill}. */
+  public void keep(String name, String sha256) {
+    staged.put(name, sha256);
+  }
+
+  /** What was staged or kept. */
+  public byte[] content(String name) throws IOException {
+    Path target = folder.resolve(name);
+    return Files.readAllBytes(changed.contains(name) ? part(target) : target);
+  }
+
+  /**
+   * Writes one file beside its place; nothing that was there changes before {@link #finish}.
+   *
+   * @return the content's SHA-256, lower case hexadecimal
+   */
+  public String stage(String name, byte[] content) throws OutputException {
     Path target = folder.resolve(name);
     String hash = sha256(content);
     try {
       boolean exists = Files.exists(target);
-      if (exists && sha256(target).equals(hash)) {
+      if (exists && Files.size(target) == content.length && sha256(target).equals(hash)) {
         staged.put(name, hash);
-        return;
+        return hash;
       }
       if (exists && !force && !madeBefore.containsKey(name)) {
         throw new OutputException(
@@ -101,6 +133,7 @@ public final class OutputFolder implements AutoCloseable {
       changed.add(name); // before it is there: what a full disk leaves of it goes too
       Files.write(part(target), content);
       staged.put(name, hash);
+      return hash;
     } catch (OutputException e) {
       throw e;
     } catch (IOException e) {

@@ -16,12 +16,14 @@ final class PictureStrip {
   private static final double QUALITY = 0.72;
 
   private final Pictures pictures;
+  private final KeptDrawings kept;
   private final Map<Key, Optional<String>> made = new ConcurrentHashMap<>();
 
   private record Key(PhotoFile file, Orientation orientation, int longEdge) {}
 
-  PictureStrip(Pictures pictures) {
+  PictureStrip(Pictures pictures, KeptDrawings kept) {
     this.pictures = pictures;
+    this.kept = kept;
   }
 
   /** Empty when the photo can no longer be read. */
@@ -31,9 +33,19 @@ final class PictureStrip {
   }
 
   private Optional<String> make(Photo photo, int longEdge) {
+    String recipe =
+        Recipe.of("small", photo.sha256(), photo.size(), photo.orientation(), longEdge, QUALITY);
+    Optional<byte[]> jpeg = kept.drawn(recipe);
+    if (jpeg.isEmpty()) {
+      jpeg = drawn(photo, longEdge);
+      jpeg.ifPresent(bytes -> kept.keep(recipe, bytes));
+    }
+    return jpeg.map(bytes -> "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(bytes));
+  }
+
+  private Optional<byte[]> drawn(Photo photo, int longEdge) {
     try {
-      byte[] jpeg = Previews.jpeg(pictures.whole(photo, longEdge * 2), longEdge, QUALITY);
-      return Optional.of("data:image/jpeg;base64," + Base64.getEncoder().encodeToString(jpeg));
+      return Optional.of(Previews.jpeg(pictures.whole(photo, longEdge * 2), longEdge, QUALITY));
     } catch (UnusablePicture e) {
       return Optional.empty();
     }

@@ -31,17 +31,27 @@ public final class SheetsPdf {
   private static final PaperSize LETTER = PaperSize.inches(8.5, 11); // ANSI/ASME Y14.1, A
   private static final PaperSize A4 = PaperSize.millimetres(210, 297); // ISO 216
 
+  /** Where the sheets' files are. */
+  @FunctionalInterface
+  public interface Jpegs {
+    /**
+     * @param file as {@link MonthSheet#file}
+     * @return null when there is none
+     */
+    byte[] read(String file) throws IOException;
+  }
+
   /**
-   * @param jpegs the sheets' files, by {@link MonthSheet#file}
+   * @param jpegs the sheets' files, each asked for once
    * @return the PDF; the same bytes for the same month and files
    * @throws IllegalArgumentException when a sheet's file is missing
    */
-  public byte[] write(Month month, Map<String, byte[]> jpegs) throws IOException {
+  public byte[] write(Month month, Jpegs jpegs) throws IOException {
     try (PdfFile pdf = new PdfFile(month, DayWords.month(month.month()) + ": sheets to print")) {
       PdfPictures pictures = new PdfPictures(pdf.document());
       Map<MonthSheet, PDImageXObject> images = new LinkedHashMap<>();
       for (MonthSheet sheet : month.sheets()) {
-        byte[] jpeg = jpegs.get(sheet.file());
+        byte[] jpeg = jpegs.read(sheet.file());
         if (jpeg == null) {
           throw new IllegalArgumentException(sheet.file() + " has not been painted");
         }

@@ -61,11 +61,17 @@ public final class DaysFinder {
     }
   }
 
-  public Sorted find(List<Path> folders, IngestSettings ingest, DaySettings settings, int jobs) {
+  /**
+   * @param sums whether the SHA-256 of every photo is wanted; without, most files are not read to
+   *     their end
+   */
+  public Sorted find(
+      List<Path> folders, IngestSettings ingest, DaySettings settings, int jobs, boolean sums) {
     progress.stage("finding pictures", 0);
-    Listing listing = new FolderReader().list(folders);
+    FolderReader reader = sums ? new FolderReader() : FolderReader.forDates();
+    Listing listing = reader.list(folders);
     progress.stage("reading dates", listing.pictures().size());
-    Ingested found = new FolderReader().read(listing, ingest, jobs, progress::step);
+    Ingested found = reader.read(listing, ingest, jobs, progress::step);
     Days days = new DaySorter().sort(found.photos(), settings);
     progress.end();
     Copies copies = Copies.exact(found.photos());

@@ -1,36 +1,66 @@
 package org.daymount.pipeline;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
+import java.util.Queue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.daymount.image.LabJpeg;
 import org.daymount.image.Pictures;
+import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
 import org.daymount.month.MonthJson;
 import org.daymount.month.MonthSheet;
 import org.daymount.output.GuidePdf;
 import org.daymount.output.IndexPage;
+import org.daymount.output.KeptDrawings;
 import org.daymount.output.OutputException;
 import org.daymount.output.OutputFolder;
+import org.daymount.output.Recipe;
 import org.daymount.output.SheetPainter;
 import org.daymount.output.SheetsPdf;
 
-/** Draws a finished month into its folder. */
+/**
+ * Draws a finished month into its folder. A file that an earlier run drew from the same, and that
+ * nobody has changed since, is not drawn again.
+ */
 public final class MonthWriter {
   private final Pictures pictures;
   private final MonthJson json;
   private final Progress progress;
+  private final KeptDrawings kept;
 
   public MonthWriter(Pictures pictures, MonthJson json, Progress progress) {
+    this(pictures, json, progress, KeptDrawings.NONE);
+  }
+
+  /**
+   * @param memory of earlier runs: saves time, changes nothing
+   * @param program tells this program and all that its drawings depend on from any other
+   */
+  public MonthWriter(
+      Pictures pictures, MonthJson json, Progress progress, Memory memory, String program) {
+    this(pictures, json, progress, new RememberedDrawings(memory, program));
+  }
+
+  private MonthWriter(Pictures pictures, MonthJson json, Progress progress, KeptDrawings kept) {
     this.pictures = pictures;
     this.json = json;
     this.progress = progress;
+    this.kept = kept;
+  }
+
+  /** Draws one file. */
+  @FunctionalInterface
+  private interface Drawing {
+    byte[] draw() throws IOException;
   }
 
   /**
@@ -39,44 +69,83 @@ public final class MonthWriter {
    */
   public List<String> write(Month month, Path out, boolean force, int jobs) throws IOException {
     try (OutputFolder folder = OutputFolder.open(out, force)) {
-      Map<String, byte[]> sheets = sheets(month, jobs);
+      List<String> sheets = sheets(month, folder, jobs);
       progress.stage("writing", 0);
-      for (Map.Entry<String, byte[]> sheet : sheets.entrySet()) {
-        folder.stage(sheet.getKey(), sheet.getValue());
-      }
-      folder.stage("sheets.pdf", new SheetsPdf().write(month, sheets));
-      folder.stage("guide.pdf", new GuidePdf().write(month));
-      folder.stage("index.html", new IndexPage(pictures).write(month));
-      folder.stage("month.json", json.write(month));
+      String all = Recipe.of("month", month);
+      put(
+          folder,
+          "sheets.pdf",
+          Recipe.of("sheets.pdf", month.month(), month.settings(), month.sheets(), sheets),
+          () -> new SheetsPdf().write(month, folder::content));
+      put(folder, "guide.pdf", Recipe.of("guide.pdf", all), () -> new GuidePdf().write(month));
+      put(
+          folder,
+          "index.html",
+          Recipe.of("index.html", all),
+          () -> new IndexPage(pictures, kept).write(month));
+      put(folder, "month.json", Recipe.of("month.json", all), () -> json.write(month));
       return folder.finish();
     } finally {
       progress.end();
     }
   }
 
-  private Map<String, byte[]> sheets(Month month, int jobs) throws IOException {
+  private void put(OutputFolder folder, String name, String recipe, Drawing drawing)
+      throws IOException {
+    stage(folder, name, recipe, unlessThere(folder, name, recipe, drawing));
+  }
+
+  /** Empty when the file is there, drawn from the same. May be called from several threads. */
+  private Optional<byte[]> unlessThere(
+      OutputFolder folder, String name, String recipe, Drawing drawing) throws IOException {
+    Optional<String> before = before(recipe);
+    return before.isPresent() && folder.isStill(name, before.get())
+        ? Optional.empty()
+        : Optional.of(drawing.draw());
+  }
+
+  /** SHA-256 of what was drawn by that recipe. */
+  private Optional<String> before(String recipe) {
+    return kept.drawn(recipe).map(hash -> new String(hash, StandardCharsets.US_ASCII));
+  }
+
+  /**
+   * @param drawn empty when the file that is there is to be kept
+   * @return its SHA-256
+   */
+  private String stage(OutputFolder folder, String name, String recipe, Optional<byte[]> drawn)
+      throws OutputException {
+    if (drawn.isEmpty()) {
+      String hash = before(recipe).orElseThrow();
+      folder.keep(name, hash);
+      return hash;
+    }
+    String hash = folder.stage(name, drawn.get());
+    kept.keep(recipe, hash.getBytes(StandardCharsets.US_ASCII));
+    return hash;
+  }
+
+  /** A sheet at work, or done. */
+  private record Painting(String name, String recipe, Future<Optional<byte[]>> jpeg) {}
+
+  /**
+   * @return the SHA-256 of each sheet's file
+   */
+  private List<String> sheets(Month month, OutputFolder folder, int jobs) throws IOException {
     progress.stage("painting sheets", month.sheets().size());
     SheetPainter painter = new SheetPainter(pictures);
     ExecutorService workers = Executors.newFixedThreadPool(jobs);
     try {
-      Map<String, Future<byte[]>> running = new LinkedHashMap<>();
+      Queue<Painting> paintings = new ArrayDeque<>();
       for (MonthSheet sheet : month.sheets()) {
-        running.put(
-            sheet.file(),
-            workers.submit(
-                () -> {
-                  byte[] jpeg =
-                      LabJpeg.encode(
-                          painter.paint(sheet, month.settings().ppi()), month.settings().ppi());
-                  progress.step();
-                  return jpeg;
-                }));
+        paintings.add(painting(sheet, month, folder, painter, workers));
       }
-      Map<String, byte[]> painted = new LinkedHashMap<>();
-      for (Map.Entry<String, Future<byte[]>> sheet : running.entrySet()) {
-        painted.put(sheet.getKey(), sheet.getValue().get());
+      List<String> hashes = new ArrayList<>();
+      while (!paintings.isEmpty()) { // a sheet is let go once it is staged
+        Painting next = paintings.remove();
+        hashes.add(stage(folder, next.name(), next.recipe(), next.jpeg().get()));
       }
-      return painted;
+      return hashes;
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new RunFailed("interrupted; nothing was replaced");
@@ -88,5 +157,28 @@ public final class MonthWriter {
     } finally {
       workers.shutdownNow();
     }
+  }
+
+  private Painting painting(
+      MonthSheet sheet,
+      Month month,
+      OutputFolder folder,
+      SheetPainter painter,
+      ExecutorService workers) {
+    var ppi = month.settings().ppi();
+    String recipe = Recipe.of("sheet", sheet.sheet(), sheet.content(), ppi);
+    Future<Optional<byte[]>> jpeg =
+        workers.submit(
+            () -> {
+              Optional<byte[]> painted =
+                  unlessThere(
+                      folder,
+                      sheet.file(),
+                      recipe,
+                      () -> LabJpeg.encode(painter.paint(sheet, ppi), ppi));
+              progress.step();
+              return painted;
+            });
+    return new Painting(sheet.file(), recipe, jpeg);
   }
 }

@@ -66,12 +66,16 @@ final class PaintedMonth {
           };
       LocalDateTime taken =
           LocalDateTime.of(2026, 6, 1, 0, 0).plusMinutes((long) i * MINUTES_IN_JUNE / photos);
-      write(file, picture, taken);
+      write(file, picture, taken, i);
     }
     return files;
   }
 
-  private static void write(Path file, byte[] jpeg, LocalDateTime taken) throws IOException {
+  /**
+   * @param commentLength lets files of the same scene differ in length, as photos do
+   */
+  private static void write(Path file, byte[] jpeg, LocalDateTime taken, int commentLength)
+      throws IOException {
     byte[] exif =
         ExifPhoto.painted()
             .model("Tarn T4")
@@ -84,6 +88,9 @@ final class PaintedMonth {
       out.write(new byte[] {(byte) 0xff, (byte) 0xe1, (byte) (length >> 8), (byte) length});
       out.write(new byte[] {'E', 'x', 'i', 'f', 0, 0});
       out.write(exif);
+      int comment = 2 + commentLength;
+      out.write(new byte[] {(byte) 0xff, (byte) 0xfe, (byte) (comment >> 8), (byte) comment});
+      out.write(new byte[commentLength]);
       out.write(jpeg, 2, jpeg.length - 2);
     }
   }

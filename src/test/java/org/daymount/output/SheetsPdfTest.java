@@ -57,7 +57,7 @@ class SheetsPdfTest {
   void picturesAreTheJpegFilesByteForByte() throws IOException {
     Month month = TestMonths.month(Paper.SHEET);
     Map<String, byte[]> jpegs = TestMonths.jpegs(month, COARSE);
-    try (PDDocument pdf = Loader.loadPDF(writer.write(month, jpegs))) {
+    try (PDDocument pdf = Loader.loadPDF(writer.write(month, jpegs::get))) {
       for (int i = 0; i < month.sheets().size(); i++) {
         byte[] inside =
             images(pdf.getPage(i))
@@ -76,7 +76,7 @@ class SheetsPdfTest {
     Map<String, byte[]> jpegs = TestMonths.jpegs(month, COARSE);
     byte[] profile = JpegProfile.of(jpegs.values().iterator().next()).orElseThrow();
     Set<COSBase> streams = new HashSet<>();
-    try (PDDocument pdf = Loader.loadPDF(writer.write(month, jpegs))) {
+    try (PDDocument pdf = Loader.loadPDF(writer.write(month, jpegs::get))) {
       for (PDPage page : pdf.getPages()) {
         PDICCBased space = (PDICCBased) images(page).get(0).getColorSpace();
         assertEquals(3, space.getNumberOfComponents());
@@ -97,8 +97,8 @@ class SheetsPdfTest {
   @Test
   void anotherPictureGivesAnotherDocumentId() throws IOException {
     Month month = TestMonths.month(Paper.SHEET);
-    byte[] coarse = writer.write(month, TestMonths.jpegs(month, COARSE));
-    byte[] finer = writer.write(month, TestMonths.jpegs(month, Ppi.ppi(101)));
+    byte[] coarse = writer.write(month, TestMonths.jpegs(month, COARSE)::get);
+    byte[] finer = writer.write(month, TestMonths.jpegs(month, Ppi.ppi(101))::get);
     assertFalse(id(coarse).equals(id(finer)));
   }
 
@@ -153,7 +153,8 @@ class SheetsPdfTest {
             List.of(),
             List.of(TestMonths.twoSmall()),
             List.of());
-    try (PDDocument pdf = Loader.loadPDF(writer.write(month, TestMonths.jpegs(month, COARSE)))) {
+    try (PDDocument pdf =
+        Loader.loadPDF(writer.write(month, TestMonths.jpegs(month, COARSE)::get))) {
       assertBox(placed(pdf.getPage(0)).get(0), pdf.getPage(0).getTrimBox());
     }
   }
@@ -207,7 +208,7 @@ class SheetsPdfTest {
     IllegalArgumentException thrown =
         assertThrows(
             IllegalArgumentException.class,
-            () -> writer.write(TestMonths.month(Paper.SHEET), Map.of()));
+            () -> writer.write(TestMonths.month(Paper.SHEET), file -> null));
     assertEquals("sheets/sheet-01.jpg has not been painted", thrown.getMessage());
   }
 
@@ -242,7 +243,7 @@ class SheetsPdfTest {
 
   private byte[] written(Paper paper) throws IOException {
     Month month = TestMonths.month(paper);
-    return writer.write(month, TestMonths.jpegs(month, COARSE));
+    return writer.write(month, TestMonths.jpegs(month, COARSE)::get);
   }
 
   private static String id(byte[] pdf) throws IOException {

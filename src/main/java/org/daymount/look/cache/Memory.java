@@ -12,13 +12,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
-import org.daymount.ingest.FileContent;
 import org.daymount.ingest.KnownContents;
 import org.daymount.look.Measures;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.look.Remembered;
 import org.daymount.photo.Photo;
-import org.daymount.problem.Problem;
 
 /**
  * All that a run need not find out again: what a file holds, by its length, its time and its first
@@ -30,7 +28,10 @@ public final class Memory implements Remembered, KnownContents {
   public static final String FILE = ".daymount-cache";
 
   /** To be raised with every change of what is measured, or how. */
-  private static final int MEASURING = 2;
+  private static final int MEASURING = 3;
+
+  /** How the names of made things begin. */
+  private static final String MADE = "made ";
 
   /** More than these, and what this run had no use for is dropped. */
   private static final int MOST_VALUES = 40_000;
@@ -89,6 +90,7 @@ public final class Memory implements Remembered, KnownContents {
     }
     Map<String, byte[]> all = new TreeMap<>(KeptValues.read(file, maker).values());
     all.putAll(before);
+    all.keySet().removeIf(key -> key.startsWith(MADE)); // of months that are no more
     if (all.size() + used.size() > MOST_VALUES) {
       all.clear();
     }
@@ -97,33 +99,29 @@ public final class Memory implements Remembered, KnownContents {
   }
 
   @Override
-  public FileContent content(Path file, long bytes, FileTime modified, Reading reading)
+  public byte[] content(Path file, long bytes, FileTime modified, Reading reading)
       throws IOException {
     String key = "file " + bytes + " " + modified.toMillis() + " " + QuickHash.of(file, bytes);
-    Optional<FileContent> known = get(key).flatMap(Memory::content);
+    Optional<byte[]> known = get(key);
     if (known.isPresent()) {
       return known.get();
     }
-    FileContent content = reading.read();
-    keep(key, bytes(content));
+    byte[] content = reading.read();
+    keep(key, content);
     return content;
   }
 
-  private static byte[] bytes(FileContent content) {
-    String damage = content.damage().map(d -> d.name() + "\n" + content.damageText()).orElse("");
-    return (content.sha256() + "\n" + damage).getBytes(StandardCharsets.UTF_8);
+  /**
+   * Something that was made in an earlier run.
+   *
+   * @param key must tell all that it was made from, and of what kind it is
+   */
+  public Optional<byte[]> made(String key) {
+    return get(MADE + key);
   }
 
-  private static Optional<FileContent> content(byte[] bytes) {
-    String[] lines = new String(bytes, StandardCharsets.UTF_8).split("\n", 3);
-    try {
-      return Optional.of(
-          lines.length < 3
-              ? FileContent.whole(lines[0])
-              : new FileContent(lines[0], Optional.of(Problem.Kind.valueOf(lines[1])), lines[2]));
-    } catch (IllegalArgumentException e) {
-      return Optional.empty();
-    }
+  public void keepMade(String key, byte[] value) {
+    keep(MADE + key, value);
   }
 
   @Override

@@ -18,7 +18,6 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
-import org.daymount.ingest.FileContent;
 import org.daymount.look.Face;
 import org.daymount.look.Fingerprint;
 import org.daymount.look.Measures;
@@ -30,7 +29,6 @@ import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.photo.Taken;
-import org.daymount.problem.Problem;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.Test;
@@ -99,16 +97,30 @@ class MemoryTest {
 
   private static void read(Memory memory, Path file, FileTime time, AtomicInteger reads)
       throws IOException {
-    FileContent known =
+    byte[] known =
         memory.content(
             file,
             Files.size(file),
             time,
             () -> {
               reads.incrementAndGet();
-              return new FileContent("ab", Optional.of(Problem.Kind.CUT_OFF), "is cut\noff");
+              return new byte[] {1, 2, 3};
             });
-    assertEquals(new FileContent("ab", Optional.of(Problem.Kind.CUT_OFF), "is cut\noff"), known);
+    assertArrayEquals(new byte[] {1, 2, 3}, known);
+  }
+
+  @Test
+  void whatWasMadeIsKeptAsLongAsRunsHaveAUseForIt() throws IOException {
+    Memory first = Memory.empty(MAKER);
+    first.keepMade("a", new byte[] {1});
+    first.keepMade("b", new byte[] {2});
+    Memory second = afterARun(first);
+    assertArrayEquals(new byte[] {1}, second.made("a").orElseThrow());
+    second.keepMade("c", new byte[] {3});
+    Memory third = afterARun(second);
+    assertArrayEquals(new byte[] {1}, third.made("a").orElseThrow());
+    assertArrayEquals(new byte[] {3}, third.made("c").orElseThrow());
+    assertTrue(third.made("b").isEmpty());
   }
 
   @Test
