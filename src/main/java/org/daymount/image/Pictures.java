@@ -140,10 +140,14 @@ public final class Pictures {
     if (photo.format() != PhotoFormat.JPEG) {
       return Optional.empty();
     }
-    Optional<ReducedReader.Reduced> read =
-        ReducedReader.read(
-            photo.file().path(), photo.orientation().stored(photo.size()), target.longEdge());
-    return whole(photo, read);
+    PixelSize stored = photo.orientation().stored(photo.size());
+    return notCutOff(photo, ReducedReader.read(photo.file().path(), stored, target.longEdge()));
+  }
+
+  private static Optional<BufferedImage> reduced(Photo photo, PixelSize target) throws IOException {
+    PixelSize stored = photo.orientation().stored(photo.size());
+    return reducedStored(photo, target)
+        .map(read -> upright(read, stored.whole(), target, photo.orientation()));
   }
 
   private static Optional<BufferedImage> reduced(Photo photo, PixelBox window, PixelSize target)
@@ -154,29 +158,33 @@ public final class Pictures {
     Orientation orientation = photo.orientation();
     PixelSize stored = orientation.stored(photo.size());
     PixelBox storedWindow = Orienter.toStored(window, photo.size(), orientation);
-    PixelSize storedTarget = orientation.stored(target);
-    Optional<ReducedReader.Reduced> read =
-        whole(
+    return notCutOff(
             photo,
-            ReducedReader.read(photo.file().path(), stored, storedWindow, storedTarget));
-    if (read.isEmpty()) {
-      return Optional.empty();
-    }
-    ReducedReader.Reduced reduced = read.get();
-    BufferedImage resampled =
-        Lanczos.resample(
-            new SrgbRows(reduced.pixels()),
-            reduced.across(storedWindow, storedTarget.width()),
-            reduced.down(storedWindow, storedTarget.height()));
-    return Optional.of(Orienter.upright(resampled, orientation));
+            ReducedReader.read(
+                photo.file().path(), stored, storedWindow, orientation.stored(target)))
+        .map(read -> upright(read, storedWindow, target, orientation));
   }
 
-  private static Optional<ReducedReader.Reduced> whole(
+  private static Optional<ReducedReader.Reduced> notCutOff(
       Photo photo, Optional<ReducedReader.Reduced> read) throws UnusablePicture {
     if (read.isPresent() && read.get().isCutOff()) {
       throw new UnusablePicture(Problem.Kind.CUT_OFF, cutOff(photo));
     }
     return read;
+  }
+
+  private static BufferedImage upright(
+      ReducedReader.Reduced reduced,
+      PixelBox storedWindow,
+      PixelSize target,
+      Orientation orientation) {
+    PixelSize storedTarget = orientation.stored(target);
+    BufferedImage resampled =
+        Lanczos.resample(
+            new SrgbRows(reduced.pixels()),
+            reduced.across(storedWindow, storedTarget.width()),
+            reduced.down(storedWindow, storedTarget.height()));
+    return Orienter.upright(resampled, orientation);
   }
 
   private static BufferedImage upright(Photo photo, PixelBox window, PixelSize target)

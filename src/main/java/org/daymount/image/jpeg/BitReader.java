@@ -129,7 +129,10 @@ final class BitReader {
     return bytes;
   }
 
-  /** At least {@value #PEEKED} bits from {@code position} on, the next one highest, zeros below them. */
+  /**
+   * At least {@value #PEEKED} bits from {@code position} on, the next one highest, zeros below
+   * them.
+   */
   static long peek(byte[] bytes, long position) {
     return (long) LONGS.get(bytes, (int) (position >>> 3)) << (position & 7);
   }
