@@ -15,7 +15,7 @@ ln -s ../lib/daymount/bin/daymount "$tree/usr/bin/daymount"
 mv "$tree/usr/lib/daymount/LICENSE" "$tree/usr/share/doc/daymount/copyright"
 
 # The packages whose libraries the image's own libraries name: Debian's Java brings few of its own.
-libraries=$(find "$tree/usr/lib/daymount" \( -name '*.so' -o -name '*.so.*' -o -path '*/bin/*' \) -type f \
+libraries=$(find "$tree/usr/lib/daymount" \( -name '*.so' -o -name '*.so.*' -o -path '*/runtime/bin/*' \) -type f \
   -exec ldd {} + 2>/dev/null | awk '$2 == "=>" && $3 ~ /^\// { print $3 }' | grep -vF "$tree" | sort -u)
 needs=$(for library in $libraries; do
   dpkg -S "$library" 2>/dev/null || dpkg -S "$(readlink -f "$library")" 2>/dev/null || dpkg -S "/usr$library" 2>/dev/null || true
@@ -35,4 +35,4 @@ Description: prints, cuts and stories of a page-a-day album
  space of the album, lays them out on sheets to print, and tells how to cut and
  mount them. The pictures are only read; nothing leaves the computer.
 EOF
-dpkg-deb --root-owner-group -Zxz -z3 --build "$tree" "$work/daymount_${version}_$arch.deb" > /dev/null
+dpkg-deb --root-owner-group -Zgzip --build "$tree" "$work/daymount_${version}_$arch.deb" > /dev/null

@@ -6,11 +6,14 @@ import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.stream.Stream;
 import org.daymount.image.Pictures;
+import org.daymount.look.cache.Memory;
 import org.daymount.month.MonthJson;
 import org.daymount.pipeline.MonthMaker;
 import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
+import org.daymount.pipeline.RunFailed;
 import org.daymount.pipeline.Surveyed;
 import org.daymount.review.ReviewServer;
 import picocli.CommandLine.Command;
@@ -42,13 +45,7 @@ final class ReviewCommand extends SurroundedCommand {
   @Spec CommandSpec spec;
   @Mixin PhotoOptions photos;
 
-  @Option(
-      names = {"-o", "--out"},
-      paramLabel = "DIR",
-      description =
-          "The folder that choices and sheets are written to. Default: one named after the month,"
-              + " such as daymount-2026-06, in the folder you are in.")
-  Path out;
+  @Mixin OutOptions out;
 
   @Option(
       names = {"-p", "--port"},
@@ -59,15 +56,7 @@ final class ReviewCommand extends SurroundedCommand {
 
   @Mixin PageOptions pages;
 
-  @Option(
-      names = {"-q", "--quiet"},
-      description = "Says only the address, and errors.")
-  boolean quiet;
-
-  @Option(
-      names = {"-v", "--verbose"},
-      description = "Tells the whole story of an error.")
-  boolean verbose;
+  @Mixin SpeechOptions talk;
 
   ReviewCommand(Surroundings around) {
     super(around);
@@ -79,30 +68,49 @@ final class ReviewCommand extends SurroundedCommand {
       throw new ParameterException(
           spec.commandLine(), "--port takes a number from 0 to " + LAST_PORT + ", was " + port);
     }
-    Request request = Requests.of(spec, around, photos, pages, Optional.ofNullable(out));
-    Progress progress =
-        quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
-    Pictures pictures = new Pictures();
-    Surveyed surveyed = new MonthMaker(pictures, progress).survey(request);
-    progress.end();
+    Request request = Requests.of(spec, around, photos, pages, Optional.ofNullable(out.out));
     // Small answers at once: without it each waits for the browser's acknowledgement (40 ms).
     System.setProperty("sun.net.httpserver.nodelay", "true");
     String token = token();
-    try (ReviewServer server =
-        ReviewServer.start(
-            pictures, new MonthJson(Version.tool()), request, surveyed, port, token)) {
-      server.warmUp();
+    try (ReviewServer server = ReviewServer.start(port, token)) {
       around
           .out()
           .println(
               "open this address in the browser of this computer (Ctrl-C here ends the review):");
       around.out().println("http://127.0.0.1:" + server.port() + "/#" + token);
       around.out().flush();
+      open(server, request);
       new CountDownLatch(1).await();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
     return ExitCode.DONE;
+  }
+
+  /** The page is there before the month is: it shows how far the look at the pictures has come. */
+  private void open(ReviewServer server, Request request) {
+    Optional<Memory> memory = out.memory(around, request);
+    Progress terminal =
+        talk.quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
+    Pictures pictures = new Pictures();
+    try {
+      Surveyed surveyed =
+          new MonthMaker(pictures, terminal.and(server.opening()), memory).survey(request);
+      server.show(pictures, new MonthJson(Version.tool()), request, surveyed, memory);
+      terminal.end();
+      memory.ifPresent(m -> keep(m, request.out().folder(surveyed.month())));
+    } catch (RunFailed e) {
+      terminal.end();
+      server.fail(e.getMessage());
+      throw e;
+    }
+  }
+
+  private void keep(Memory memory, Path folder) {
+    Stream.concat(memory.notes().stream(), OutOptions.keep(memory, folder).stream())
+        .filter(note -> !talk.quiet)
+        .forEach(note -> around.err().println("note: " + note));
+    around.err().flush();
   }
 
   private static String token() {

@@ -36,14 +36,7 @@ final class SheetsCommand extends SurroundedCommand {
   @Spec CommandSpec spec;
   @Mixin PhotoOptions photos;
 
-  @Option(
-      names = {"-o", "--out"},
-      paramLabel = "DIR",
-      description =
-          "The folder everything is written to. Default: one named after the month, such as"
-              + " daymount-2026-06, in the folder you are in.")
-  Path out;
-
+  @Mixin OutOptions out;
   @Mixin PageOptions pages;
 
   @Option(
@@ -56,13 +49,6 @@ final class SheetsCommand extends SurroundedCommand {
       description = "Replaces files in --out even when daymount did not make them.")
   boolean force;
 
-  @Option(
-      names = "--no-cache",
-      description =
-          "Measures every picture again and keeps nothing for the next run in --out's"
-              + " .daymount-cache.")
-  boolean noCache;
-
   @Mixin TalkOptions talk;
 
   SheetsCommand(Surroundings around) {
@@ -71,11 +57,11 @@ final class SheetsCommand extends SurroundedCommand {
 
   @Override
   public Integer call() throws IOException {
-    Request request = Requests.of(spec, around, photos, pages, Optional.ofNullable(out));
+    Request request = Requests.of(spec, around, photos, pages, Optional.ofNullable(out.out));
     Progress progress =
         talk.quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
     Pictures pictures = new Pictures();
-    Optional<Memory> memory = noCache ? Optional.empty() : Optional.of(memory(request));
+    Optional<Memory> memory = out.memory(around, request);
     Month month = new MonthMaker(pictures, progress, memory).make(request);
     Told told = new Told(around, talk);
     memory.ifPresent(m -> m.notes().forEach(told::note));
@@ -93,7 +79,9 @@ final class SheetsCommand extends SurroundedCommand {
       changed =
           writer(pictures, json, progress, memory)
               .write(month, request.out().folder(month.month()), force, request.jobs());
-      memory.ifPresent(m -> keep(m, request.out().folder(month.month()), told));
+      memory
+          .flatMap(m -> OutOptions.keep(m, request.out().folder(month.month())))
+          .ifPresent(told::note);
     }
     if (talk.json) {
       around.out().print(new String(json.write(month), StandardCharsets.UTF_8));
@@ -103,31 +91,12 @@ final class SheetsCommand extends SurroundedCommand {
     return told.anyUnusable(month) ? ExitCode.SOME_PHOTOS_UNUSABLE : ExitCode.DONE;
   }
 
-  /** Of the folder named, or of all that runs without --out have left here. */
-  private Memory memory(Request request) {
-    List<Path> files =
-        request.leaveOut().stream()
-            .map(folder -> around.here().resolve(folder).resolve(Memory.FILE))
-            .toList();
-    return Memory.read(files, Version.withJava());
-  }
-
   private static MonthWriter writer(
       Pictures pictures, MonthJson json, Progress progress, Optional<Memory> memory) {
     Optional<String> program = memory.isPresent() ? ProgramFiles.fingerprint() : Optional.empty();
     return program.isPresent()
         ? new MonthWriter(pictures, json, progress, memory.get(), program.get())
         : new MonthWriter(pictures, json, progress);
-  }
-
-  /** Only time is lost when it cannot be written. */
-  private void keep(Memory memory, Path folder, Told told) {
-    try {
-      memory.write(folder.resolve(Memory.FILE));
-    } catch (IOException e) {
-      told.note(
-          "what was measured could not be kept in " + folder + "; the next run measures it again");
-    }
   }
 
   private void summary(PrintWriter print, Month month, Path folder, List<String> changed) {

@@ -72,7 +72,9 @@ public final class Pictures {
   /**
    * Part of the picture, resampled with Lanczos-3 to exactly {@code target} pixels. The window's
    * edges fall on the target's edges. Pixels beside the window take part in the filter, so that two
-   * windows that meet give pictures that meet.
+   * windows that meet give pictures that meet. Of a JPEG with more than four times the target's
+   * pixels each way only the means of 2, 4 or 8 pixels are decoded, at least two for each of the
+   * target's.
    *
    * @param window upright pixels of the whole photo, inside it
    * @throws IllegalArgumentException when the window reaches beyond the photo
@@ -82,7 +84,12 @@ public final class Pictures {
     if (!photo.size().whole().contains(window)) {
       throw new IllegalArgumentException(window + " is not inside a picture of " + photo.size());
     }
-    return decoded(photo, () -> anyFormat(photo, window, target));
+    return decoded(
+        photo,
+        () -> {
+          Optional<BufferedImage> reduced = reduced(photo, window, target);
+          return reduced.isPresent() ? reduced.get() : anyFormat(photo, window, target);
+        });
   }
 
   private static BufferedImage decoded(Photo photo, Decoding decoding) throws UnusablePicture {
@@ -143,33 +150,48 @@ public final class Pictures {
   }
 
   private static Optional<BufferedImage> reduced(Photo photo, PixelSize target) throws IOException {
-    Optional<ReducedReader.Reduced> read = reducedStored(photo, target);
+    return upright(
+        photo,
+        photo.orientation().stored(photo.size()).whole(),
+        photo.orientation().stored(target),
+        reducedStored(photo, target));
+  }
+
+  private static Optional<BufferedImage> reduced(Photo photo, PixelBox window, PixelSize target)
+      throws IOException {
+    if (photo.format() != PhotoFormat.JPEG) {
+      return Optional.empty();
+    }
+    Orientation orientation = photo.orientation();
+    PixelSize stored = orientation.stored(photo.size());
+    PixelBox storedWindow = Orienter.toStored(window, photo.size(), orientation);
+    PixelSize storedTarget = orientation.stored(target);
+    return upright(
+        photo,
+        storedWindow,
+        storedTarget,
+        ReducedReader.read(photo.file().path(), stored, storedWindow, storedTarget));
+  }
+
+  private static Optional<BufferedImage> upright(
+      Photo photo,
+      PixelBox storedWindow,
+      PixelSize storedTarget,
+      Optional<ReducedReader.Reduced> read)
+      throws UnusablePicture {
     if (read.isEmpty()) {
       return Optional.empty();
     }
     ReducedReader.Reduced reduced = read.get();
-    Orientation orientation = photo.orientation();
-    PixelSize stored = orientation.stored(photo.size());
-    PixelSize storedTarget = orientation.stored(target);
+    if (reduced.isCutOff()) {
+      throw new UnusablePicture(Problem.Kind.CUT_OFF, cutOff(photo));
+    }
     BufferedImage resampled =
         Lanczos.resample(
             new SrgbRows(reduced.pixels()),
-            taps(
-                reduced.pixels().getWidth(),
-                stored.width(),
-                reduced.reduction(),
-                storedTarget.width()),
-            taps(
-                reduced.pixels().getHeight(),
-                stored.height(),
-                reduced.reduction(),
-                storedTarget.height()));
-    return Optional.of(Orienter.upright(resampled, orientation));
-  }
-
-  /** The last pixel may stand for fewer stored ones, so the picture ends inside of it. */
-  private static LanczosTaps taps(int pixels, int stored, int reduction, int target) {
-    return new LanczosTaps(pixels, 0, stored / (double) reduction, target);
+            reduced.across(storedWindow, storedTarget.width()),
+            reduced.down(storedWindow, storedTarget.height()));
+    return Optional.of(Orienter.upright(resampled, photo.orientation()));
   }
 
   private static BufferedImage upright(Photo photo, PixelBox window, PixelSize target)

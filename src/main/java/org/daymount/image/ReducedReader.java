@@ -12,47 +12,130 @@ import java.awt.image.DataBuffer;
 import java.awt.image.DataBufferByte;
 import java.awt.image.Raster;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.daymount.image.jpeg.JpegRefused;
 import org.daymount.image.jpeg.ReducedJpeg;
 import org.daymount.image.jpeg.Reduction;
+import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 
 /**
- * Whole JPEG pictures decoded at a half, a quarter or an eighth, which costs a fraction of decoding
- * them in full. Whatever it does not read, or finds odd, is left to {@link RegionReader}.
+ * JPEG pictures, or parts of them, decoded at a half, a quarter or an eighth, which costs a
+ * fraction of decoding them in full. Very large progressive ones are decoded here at their size
+ * too, because full decoders hold 3 to 6 bytes for each of their pixels. Whatever it does not read,
+ * or finds odd, is left to {@link RegionReader}.
  */
 final class ReducedReader {
-  /** The file is held in memory while it is decoded. */
-  private static final long MOST_BYTES = 1 << 27;
+  /** Of a print: what is left of the picture has at least twice its pixels, each way. */
+  private static final int LEAST_OVER_TARGET = 2;
+
+  private static final long MOST_COEFFICIENT_BYTES = 60_000_000; // of one strip
 
   private ReducedReader() {}
 
   /**
    * @param pixels in the picture's own colour space, as stored
+   * @param area what they show, in stored pixels
    * @param reduction stored pixels for each of these, along both sides
    */
-  record Reduced(BufferedImage pixels, int reduction, boolean isCutOff) {}
+  record Reduced(BufferedImage pixels, PixelBox area, int reduction, boolean isCutOff) {
+
+    /** The last pixel may stand for fewer stored ones, so a window may end inside of it. */
+    LanczosTaps across(PixelBox window, int target) {
+      return new LanczosTaps(
+          pixels.getWidth(),
+          (window.x() - area.x()) / (double) reduction,
+          window.width() / (double) reduction,
+          target);
+    }
+
+    LanczosTaps down(PixelBox window, int target) {
+      return new LanczosTaps(
+          pixels.getHeight(),
+          (window.y() - area.y()) / (double) reduction,
+          window.height() / (double) reduction,
+          target);
+    }
+  }
 
   /**
+   * The whole picture.
+   *
    * @param stored the size the file's header gave
    * @return the smallest version that has {@code longEdge} pixels or more; empty when there is none
    *     or it cannot be made here
    */
   static Optional<Reduced> read(Path file, PixelSize stored, int longEdge) throws IOException {
     Optional<Reduction> reduction = Reduction.leaving(longEdge, stored);
-    if (reduction.isEmpty() || Files.size(file) > MOST_BYTES) {
+    return reduction.isEmpty()
+        ? Optional.empty()
+        : read(file, stored, stored.whole(), reduction.get());
+  }
+
+  /**
+   * A window of it, and what a filter needs around it.
+   *
+   * @param window in stored pixels
+   * @return the smallest version that has twice as many pixels as the target each way; empty when
+   *     there is none or it cannot be made here
+   */
+  static Optional<Reduced> read(Path file, PixelSize stored, PixelBox window, PixelSize target)
+      throws IOException {
+    Reduction reduction = Reduction.NONE;
+    for (Reduction next : Reduction.values()) {
+      int least = LEAST_OVER_TARGET * next.factor();
+      if (window.width() >= (long) least * target.width()
+          && window.height() >= (long) least * target.height()) {
+        reduction = next;
+      }
+    }
+    if (reduction == Reduction.NONE && !isTooLargeForOthers(file)) {
       return Optional.empty();
     }
+    int across = Lanczos.reach(window.width() / (double) target.width());
+    int down = Lanczos.reach(window.height() / (double) target.height());
+    return read(file, stored, window.grown(across, down, across, down).within(stored), reduction);
+  }
+
+  private static boolean isTooLargeForOthers(Path file) throws IOException {
+    try (FileBytes bytes = FileBytes.open(file)) {
+      return JpegFrame.read(bytes).map(JpegFrame::isTooLargeForAFullDecoder).orElse(false);
+    }
+  }
+
+  private static Optional<Reduced> read(
+      Path file, PixelSize stored, PixelBox region, Reduction reduction) throws IOException {
+    return MemoryShare.with(
+        need(file, region, reduction), () -> decode(file, stored, region, reduction));
+  }
+
+  /** What scans told, samples and colours. */
+  private static long need(Path file, PixelBox region, Reduction reduction) throws IOException {
+    long factor = reduction.factor();
+    long pixels = region.area() / (factor * factor);
+    try (FileBytes bytes = FileBytes.open(file)) {
+      Optional<JpegFrame> frame = JpegFrame.read(bytes);
+      if (frame.isPresent()) {
+        frame.get().refuseEndlessScans();
+      }
+      long told =
+          frame.isPresent() && frame.get().progressive()
+              ? Math.min(MOST_COEFFICIENT_BYTES, 3 * region.area()) + 8 * frame.get().blocks()
+              : 0;
+      return 6 * pixels + told;
+    }
+  }
+
+  private static Optional<Reduced> decode(
+      Path file, PixelSize stored, PixelBox region, Reduction reduction) throws IOException {
     try {
-      ReducedJpeg jpeg = ReducedJpeg.decode(Files.readAllBytes(file), reduction.get());
+      ReducedJpeg jpeg = ReducedJpeg.decode(file, reduction, region);
       if (!jpeg.stored().equals(stored) || jpeg.isGrey() && jpeg.profile().isPresent()) {
         return Optional.empty();
       }
-      int factor = reduction.get().factor();
-      return Optional.of(new Reduced(picture(jpeg), factor, jpeg.isCutOff()));
+      return Optional.of(
+          new Reduced(picture(jpeg), jpeg.area(), reduction.factor(), jpeg.isCutOff()));
     } catch (JpegRefused | CMMException | IllegalArgumentException e) {
       return Optional.empty(); // the last two: a profile that is none
     }

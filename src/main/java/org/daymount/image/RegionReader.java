@@ -3,10 +3,12 @@ package org.daymount.image;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
+import java.io.EOFException;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import javax.imageio.IIOException;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
@@ -22,8 +24,8 @@ import org.daymount.unit.PixelSize;
  *
  * <p>The region bounds the decoded pixels, not what a decoder needs on the way: for a progressive
  * JPEG the coefficients of the whole picture are held outside the Java heap, 2 bytes a sample (3 to
- * 6 bytes a pixel), and for WebP the whole picture. The number of pixels in the header therefore
- * has to be limited before a file comes here.
+ * 6 bytes a pixel; too large ones are refused here), and for WebP the whole picture. The number of
+ * pixels in the header therefore has to be limited before a file comes here.
  */
 final class RegionReader {
   private static final String CUT_OFF = "premature end"; // libjpeg's words, said as a warning only
@@ -37,6 +39,35 @@ final class RegionReader {
    * @param stored the size the file's header gave; another size from the decoder is an error
    */
   static Region read(Path file, PhotoFormat format, PixelSize stored, ReadPlan plan)
+      throws IOException {
+    return MemoryShare.with(
+        need(file, format, stored, plan), () -> decode(file, format, stored, plan));
+  }
+
+  /** Decoded pixels at 4 bytes each, and what is held on the way to them. */
+  private static long need(Path file, PhotoFormat format, PixelSize stored, ReadPlan plan)
+      throws IOException {
+    long pixels = 4 * plan.region().area() / ((long) plan.period() * plan.period());
+    if (format == PhotoFormat.WEBP) {
+      return 4 * stored.area() + pixels;
+    }
+    if (format != PhotoFormat.JPEG) {
+      return pixels;
+    }
+    try (FileBytes bytes = FileBytes.open(file)) {
+      Optional<JpegFrame> frame = JpegFrame.read(bytes);
+      if (frame.isEmpty()) {
+        return pixels;
+      }
+      frame.get().refuseEndlessScans();
+      frame.get().refuseIfTooLargeForAFullDecoder();
+      return frame.get().coefficientBytes() + pixels;
+    } catch (EOFException e) {
+      return pixels;
+    }
+  }
+
+  private static Region decode(Path file, PhotoFormat format, PixelSize stored, ReadPlan plan)
       throws IOException {
     ImageReader reader = Readers.forFormat(format);
     try (ImageInputStream in = input(file, format)) {

@@ -28,7 +28,8 @@ public final class Measurer {
   /** Everything but the close look. */
   public Measures measure(BufferedImage picture) {
     PixelSize size = new PixelSize(picture.getWidth(), picture.getHeight());
-    Plane luma = Rgb.luma(picture, size.longEdge() <= LONGEST_EDGE ? size : size.within(WORKING_EDGE));
+    Plane luma =
+        Rgb.luma(picture, size.longEdge() <= LONGEST_EDGE ? size : size.within(WORKING_EDGE));
     Rgb small = Rgb.of(picture, size.within(SMALL_EDGE));
     SubjectMap map = SubjectMapper.map(small);
     return new Measures(

@@ -48,7 +48,9 @@ record Rgb(Plane red, Plane green, Plane blue) {
       raster.getDataElements(0, y, line.length, 1, line);
       for (int rgb : line) {
         whole.values()[at++] =
-            LUMA_RED * (rgb >> 16 & 0xff) + LUMA_GREEN * (rgb >> 8 & 0xff) + LUMA_BLUE * (rgb & 0xff);
+            LUMA_RED * (rgb >> 16 & 0xff)
+                + LUMA_GREEN * (rgb >> 8 & 0xff)
+                + LUMA_BLUE * (rgb & 0xff);
       }
     }
     return size.width() == whole.width() && size.height() == whole.height()

@@ -24,4 +24,28 @@ public interface Progress {
 
   /** Everything is done, or has failed. */
   default void end() {}
+
+  /** Tells another one too. */
+  default Progress and(Progress other) {
+    Progress one = this;
+    return new Progress() {
+      @Override
+      public void stage(String what, int steps) {
+        one.stage(what, steps);
+        other.stage(what, steps);
+      }
+
+      @Override
+      public void step() {
+        one.step();
+        other.step();
+      }
+
+      @Override
+      public void end() {
+        one.end();
+        other.end();
+      }
+    };
+  }
 }

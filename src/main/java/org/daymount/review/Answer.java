@@ -37,7 +37,8 @@ record Answer(int status, String type, byte[] body, boolean keep) {
           "photos.js",
           "crop.js",
           "sheets.js",
-          "parts.js" ->
+          "parts.js",
+          "opening.js" ->
           Optional.of("text/javascript; charset=utf-8");
       default -> Optional.empty();
     };

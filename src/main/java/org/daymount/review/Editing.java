@@ -7,6 +7,7 @@ import java.util.Deque;
 import java.util.Optional;
 import org.daymount.album.Choices;
 import org.daymount.image.Pictures;
+import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
 import org.daymount.pipeline.MonthMaker;
 import org.daymount.pipeline.PersonsFiles;
@@ -50,8 +51,10 @@ final class Editing {
       Optional<String> redo,
       Optional<String> message) {}
 
-  Editing(Pictures pictures, Request request, Surveyed surveyed, Shelf shelf) throws IOException {
-    this.maker = new MonthMaker(pictures, Progress.SILENT);
+  Editing(
+      Pictures pictures, Request request, Surveyed surveyed, Shelf shelf, Optional<Memory> memory)
+      throws IOException {
+    this.maker = new MonthMaker(pictures, Progress.SILENT, memory);
     this.request = request;
     this.surveyed = surveyed;
     this.shelf = shelf;
@@ -113,13 +116,9 @@ final class Editing {
     return settle();
   }
 
-  /** The finished month as it stands; slower, since the sheets are packed. */
-  Month finish(Progress progress, Pictures pictures) {
-    Picked now;
-    synchronized (this) {
-      now = picked;
-    }
-    return new MonthMaker(pictures, progress).finish(request, surveyed, now);
+  /** The finished month as it stood then; slower, since the sheets are packed. */
+  Month finish(Now now, Progress progress, Pictures pictures) {
+    return new MonthMaker(pictures, progress).finish(request, surveyed, now.picked());
   }
 
   /** Makes the small pictures of all heroes. */

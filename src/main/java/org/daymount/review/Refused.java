@@ -10,6 +10,7 @@ final class Refused extends Exception {
   static final int WRONG_METHOD = 405;
   static final int CONFLICT = 409;
   static final int TOO_LARGE = 413;
+  static final int NOT_YET = 503;
 
   private final int status;
 

@@ -11,29 +11,33 @@ import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.net.BindException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
-import java.time.DateTimeException;
-import java.time.LocalDate;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.daymount.image.Pictures;
+import org.daymount.look.cache.Memory;
 import org.daymount.month.MonthJson;
+import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.RunFailed;
 import org.daymount.pipeline.Surveyed;
 import org.daymount.problem.UnusablePicture;
-import org.daymount.unit.PaperSize;
 
 /**
- * The review's own web server, on the loopback address only. GET shows, POST changes; everything
- * that is the person's needs the word printed at the start.
+ * The review's own web server, on the loopback address only. It answers at once; until the month is
+ * open it tells how far the look at the pictures has come. GET shows, POST changes; everything that
+ * is the person's needs the word printed at the start.
  */
 public final class ReviewServer implements AutoCloseable {
-  private static final PaperSize USUAL_CARD = PaperSize.inches(3, 4);
   private static final int LONGEST_BODY = 200_000; // bytes
   private static final long HEARTBEAT = 15_000; // ms
+  private static final long BETWEEN_NEWS = 100; // ms; steps may come much faster
+  private static final int LAST_WORDS =
+      1; // s, so that a page still hears why the month is not open
 
   /** Nothing but the page's own files; no inline script, no frame, no form, no other host. */
   private static final String POLICY =
@@ -41,34 +45,23 @@ public final class ReviewServer implements AutoCloseable {
           + " connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
   private final ObjectMapper mapper = new ObjectMapper();
-  private final Surveyed surveyed;
-  private final Editing editing;
-  private final Shelf shelf;
-  private final MonthView months;
-  private final PhotosView photos;
-  private final CardView cards;
-  private final SheetRun sheets;
+  private final ProgressBoard opening = new ProgressBoard();
   private final HttpServer server;
   private final ExecutorService workers;
   private final Gate gate;
+  private volatile Desk desk;
 
   /**
-   * Starts to answer.
+   * Starts to answer; the month is shown later.
    *
    * @param port 0 for any that is free
    * @param token a word nobody can guess, new for each start
-   * @throws RunFailed when choices.json or the note cannot be read, or the port is taken
+   * @throws RunFailed when the port is taken
    */
-  public static ReviewServer start(
-      Pictures pictures,
-      MonthJson json,
-      Request request,
-      Surveyed surveyed,
-      int port,
-      String token) {
+  public static ReviewServer start(int port, String token) {
     try {
-      return new ReviewServer(pictures, json, request, surveyed, port, token);
-    } catch (java.net.BindException e) {
+      return new ReviewServer(port, token);
+    } catch (BindException e) {
       throw new RunFailed(
           "port " + port + " is taken or not allowed; choose another with --port, or leave it out");
     } catch (IOException e) {
@@ -76,16 +69,8 @@ public final class ReviewServer implements AutoCloseable {
     }
   }
 
-  private ReviewServer(
-      Pictures pictures, MonthJson json, Request request, Surveyed surveyed, int port, String token)
-      throws IOException {
-    this.surveyed = surveyed;
-    this.shelf = new Shelf(pictures, surveyed.photos(), request.jobs());
-    this.editing = new Editing(pictures, request, surveyed, shelf);
-    this.months = new MonthView(request, surveyed, shelf);
-    this.photos = new PhotosView(shelf);
-    this.cards = new CardView(request.cards().orElse(USUAL_CARD));
-    this.sheets = new SheetRun(pictures, json, request, request.out().folder(surveyed.month()));
+  private ReviewServer(int port, String token) throws IOException {
+    opening.begin("finding pictures");
     InetAddress here = InetAddress.getByAddress("localhost", new byte[] {127, 0, 0, 1});
     this.server = HttpServer.create(new InetSocketAddress(here, port), 0);
     this.gate = new Gate(server.getAddress().getPort(), token);
@@ -105,9 +90,41 @@ public final class ReviewServer implements AutoCloseable {
     return server.getAddress().getPort();
   }
 
+  /** Told how far the survey is, it tells those who have the page open already. */
+  public Progress opening() {
+    return opening;
+  }
+
+  /**
+   * Opens the month.
+   *
+   * @param memory of earlier runs
+   * @throws RunFailed when choices.json or the note cannot be read
+   */
+  public void show(
+      Pictures pictures,
+      MonthJson json,
+      Request request,
+      Surveyed surveyed,
+      Optional<Memory> memory) {
+    try {
+      Desk opened = new Desk(pictures, json, request, surveyed, memory);
+      desk = opened;
+      opening.done("");
+      opened.warmUp();
+    } catch (IOException e) {
+      throw new RunFailed("the review cannot start: " + e.getMessage());
+    }
+  }
+
+  /** The month cannot be opened: whoever has the page open already hears why. */
+  public void fail(String why) {
+    opening.failed(why);
+  }
+
   @Override
   public void close() {
-    server.stop(0);
+    server.stop(desk == null ? LAST_WORDS : 0);
     workers.shutdownNow();
   }
 
@@ -120,8 +137,9 @@ public final class ReviewServer implements AutoCloseable {
       headers.set("Cross-Origin-Resource-Policy", "same-origin");
       headers.set("Cross-Origin-Opener-Policy", "same-origin");
       headers.set("X-Frame-Options", "DENY");
-      if (exchange.getRequestURI().getPath().equals("/api/progress")) {
-        progress(exchange);
+      String path = exchange.getRequestURI().getPath();
+      if (path.equals("/api/progress") || path.equals("/api/opening")) {
+        progress(exchange, path.endsWith("opening"));
         return;
       }
       Answer answer = answer(exchange);
@@ -164,7 +182,7 @@ public final class ReviewServer implements AutoCloseable {
     String path = exchange.getRequestURI().getPath();
     if (path.startsWith("/picture/") || path.startsWith("/sheet/")) {
       gate.checkToken(key(exchange));
-      return picture(path.split("/"));
+      return Answer.jpeg(desk().picture(path.split("/")));
     }
     String file = path.equals("/") ? "review.html" : path.substring(1);
     String type =
@@ -175,63 +193,29 @@ public final class ReviewServer implements AutoCloseable {
     }
   }
 
-  /** {@code /picture/p12/1/480}: id, quarter turns, long edge; {@code /sheet/2/1}: index, run. */
-  private Answer picture(String[] parts) throws Refused, IOException {
-    if (parts[1].equals("sheet") && parts.length == 4) {
-      return Answer.jpeg(sheets.jpeg(number(parts[2])));
-    }
-    if (parts.length != 5) {
-      throw new Refused(Refused.NOT_FOUND, "there is no such picture");
-    }
-    return Answer.jpeg(shelf.jpeg(parts[2], number(parts[3]), number(parts[4])));
-  }
-
   private Answer api(HttpExchange exchange) throws Refused, IOException {
     gate.checkToken(exchange.getRequestHeaders().getFirst("X-Review-Word"));
     String what = exchange.getRequestURI().getPath().substring("/api/".length());
-    return Answer.json(Answer.OK, reply(exchange, what));
+    need(exchange, Desk.isPosted(what) ? "POST" : "GET");
+    JsonNode body = Desk.isPosted(what) ? body(exchange) : JsonNodeFactory.instance.objectNode();
+    return Answer.json(Answer.OK, desk().reply(what, body));
   }
 
-  private ObjectNode reply(HttpExchange exchange, String what) throws Refused, IOException {
-    switch (what) {
-      case "month":
-        need(exchange, "GET");
-        return months.of(editing.now());
-      case "undated":
-        need(exchange, "GET");
-        return photos.undated(editing.now());
-      case "sheets":
-        need(exchange, "GET");
-        return sheets.made(editing.now().version());
-      case "change":
-        return months.of(editing.change(body(exchange)));
-      case "undo":
-        return months.of(editing.undo(body(exchange)));
-      case "redo":
-        return months.of(editing.redo(body(exchange)));
-      case "card":
-        JsonNode story = body(exchange);
-        return cards.of(date(story.path("day").asText()), story.path("text").asText());
-      case "make":
-        body(exchange);
-        long version = editing.now().version();
-        sheets.start(editing, version);
-        return sheets.made(version);
-      default:
-        if (what.startsWith("day/")) {
-          need(exchange, "GET");
-          return photos.day(editing.now(), date(what.substring("day/".length())));
-        }
-        throw new Refused(Refused.NOT_FOUND, "there is no such page");
+  private Desk desk() throws Refused {
+    if (desk == null) {
+      throw new Refused(Refused.NOT_YET, "the pictures are still being looked at");
     }
+    return desk;
   }
 
   /** Server-sent events (WHATWG HTML, 9.2) until the browser goes away or the run has ended. */
-  private void progress(HttpExchange exchange) throws IOException {
+  private void progress(HttpExchange exchange, boolean ofOpening) throws IOException {
+    ProgressBoard board;
     try {
       gate.checkOrigin(exchange.getRequestHeaders());
       gate.checkToken(key(exchange));
       need(exchange, "GET");
+      board = ofOpening ? opening : desk().board();
     } catch (Refused e) {
       exchange.sendResponseHeaders(e.status(), -1);
       return;
@@ -240,20 +224,20 @@ public final class ReviewServer implements AutoCloseable {
     exchange.getResponseHeaders().set("Cache-Control", "no-store");
     exchange.sendResponseHeaders(Answer.OK, 0);
     OutputStream out = exchange.getResponseBody();
-    SheetRun.State seen = null;
+    ProgressBoard.State seen = null;
     try {
       do {
-        seen = sheets.next(seen, HEARTBEAT);
+        seen = board.next(seen, HEARTBEAT);
         out.write(("data: " + seen.node() + "\n\n").getBytes(StandardCharsets.UTF_8));
         out.flush();
-      } while (seen.kind().equals("running"));
+        Thread.sleep(seen.isRunning() ? BETWEEN_NEWS : 0);
+      } while (seen.isRunning());
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
   }
 
   private JsonNode body(HttpExchange exchange) throws Refused, IOException {
-    need(exchange, "POST");
     byte[] bytes = exchange.getRequestBody().readNBytes(LONGEST_BODY + 1);
     if (bytes.length > LONGEST_BODY) {
       throw new Refused(Refused.TOO_LARGE, "that is too long");
@@ -274,25 +258,5 @@ public final class ReviewServer implements AutoCloseable {
   private static String key(HttpExchange exchange) {
     String query = exchange.getRequestURI().getQuery();
     return query != null && query.startsWith("key=") ? query.substring("key=".length()) : null;
-  }
-
-  private static int number(String text) throws Refused {
-    if (!text.matches("\\d{1,6}")) {
-      throw new Refused(Refused.NOT_FOUND, "there is no such picture");
-    }
-    return Integer.parseInt(text);
-  }
-
-  private static LocalDate date(String text) throws Refused {
-    try {
-      return LocalDate.parse(text);
-    } catch (DateTimeException e) {
-      throw new Refused(Refused.NOT_FOUND, "there is no such day");
-    }
-  }
-
-  /** Makes the pictures of the first view, so that it opens at once. */
-  public void warmUp() {
-    editing.warmUp(shelf);
   }
 }

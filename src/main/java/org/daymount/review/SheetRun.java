@@ -13,7 +13,6 @@ import org.daymount.month.MonthJson;
 import org.daymount.month.MonthSheet;
 import org.daymount.output.OutputException;
 import org.daymount.pipeline.MonthWriter;
-import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.RunFailed;
 import org.daymount.sheet.PlacedPiece;
@@ -24,27 +23,10 @@ final class SheetRun {
   private final MonthJson json;
   private final Request request;
   private final Path folder;
-  private State state = new State("idle", "", 0, 0);
+  private final ProgressBoard board = new ProgressBoard();
   private List<MonthSheet> sheets = List.of();
   private long madeOf;
   private int runs;
-
-  /**
-   * How far it is.
-   *
-   * @param kind idle, running, done or failed
-   * @param steps 0 when it cannot be known
-   */
-  record State(String kind, String words, int done, int steps) {
-    ObjectNode node() {
-      ObjectNode node = JsonNodeFactory.instance.objectNode();
-      node.put("kind", kind);
-      node.put("words", words);
-      node.put("done", done);
-      node.put("steps", steps);
-      return node;
-    }
-  }
 
   SheetRun(Pictures pictures, MonthJson json, Request request, Path folder) {
     this.pictures = pictures;
@@ -53,64 +35,45 @@ final class SheetRun {
     this.folder = folder;
   }
 
+  ProgressBoard board() {
+    return board;
+  }
+
   /** Starts a run unless one is at work. */
-  synchronized void start(Editing editing, long version) {
-    if (state.kind.equals("running")) {
+  void start(Editing editing, Editing.Now now) {
+    if (!board.begin("packing")) {
       return;
     }
-    set(new State("running", "packing", 0, 0));
-    Thread worker = new Thread(() -> run(editing, version), "sheets");
+    Thread worker = new Thread(() -> run(editing, now), "sheets");
     worker.setDaemon(true);
     worker.start();
   }
 
-  private void run(Editing editing, long version) {
+  private void run(Editing editing, Editing.Now now) {
     try {
-      Month month = editing.finish(new Steps(), pictures);
+      Month month = editing.finish(now, board, pictures);
       List<String> changed =
-          new MonthWriter(pictures, json, new Steps()).write(month, folder, false, request.jobs());
+          new MonthWriter(pictures, json, board).write(month, folder, false, request.jobs());
       synchronized (this) {
         sheets = month.sheets();
-        madeOf = version;
+        madeOf = now.version();
         runs++;
       }
-      set(
-          new State(
-              "done",
-              changed.isEmpty()
-                  ? "everything was up to date already"
-                  : changed.size() + (changed.size() == 1 ? " file" : " files") + " new or changed",
-              0,
-              0));
+      board.done(
+          changed.isEmpty()
+              ? "everything was up to date already"
+              : changed.size() + (changed.size() == 1 ? " file" : " files") + " new or changed");
     } catch (OutputException | RunFailed e) {
-      set(new State("failed", e.getMessage(), 0, 0));
+      board.failed(e.getMessage());
     } catch (IOException | RuntimeException e) {
-      set(
-          new State(
-              "failed",
-              "something went wrong that should not have (" + e + "); nothing was replaced",
-              0,
-              0));
+      board.failed("something went wrong that should not have (" + e + "); nothing was replaced");
     }
-  }
-
-  private synchronized void set(State now) {
-    state = now;
-    notifyAll();
-  }
-
-  /** The state, once it is another than the one seen before or some time has passed. */
-  synchronized State next(State seen, long millis) throws InterruptedException {
-    if (state.equals(seen)) {
-      wait(millis);
-    }
-    return state;
   }
 
   /** What was made last: empty before the first run. */
   synchronized ObjectNode made(long version) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
-    root.set("state", state.node());
+    root.set("state", board.now().node());
     root.put("run", runs);
     root.put("upToDate", runs > 0 && madeOf == version);
     ArrayNode list = root.putArray("sheets");
@@ -142,20 +105,5 @@ final class SheetRun {
       throw new Refused(Refused.NOT_FOUND, "the sheet is gone; make the sheets again");
     }
     return Files.readAllBytes(file);
-  }
-
-  /** Passes a run's progress on. */
-  private final class Steps implements Progress {
-    @Override
-    public void stage(String what, int steps) {
-      set(new State("running", what, 0, steps));
-    }
-
-    @Override
-    public void step() {
-      synchronized (SheetRun.this) {
-        set(new State("running", state.words, state.done + 1, state.steps));
-      }
-    }
   }
 }

@@ -26,6 +26,10 @@ export function onMonth(listener) {
 export const pictureAddress = (id, turns, edge) => `/picture/${id}/${turns}/${edge}?key=${word}`;
 export const sheetAddress = (index, run) => `/sheet/${index}/${run}?key=${word}`;
 export const progressAddress = () => `/api/progress?key=${word}`;
+export const openingAddress = () => `/api/opening?key=${word}`;
+
+/** The status of a reply before the month is open. */
+export const NOT_YET = 503;
 
 export class Failure extends Error {
   constructor(message, status) {

@@ -1,8 +1,20 @@
 // Opens the view that the address names, and keeps it up to date.
 
-import { get, isSaving, notice, onMonth, readMonth, redo, state, takeWord, undo } from './ask.js';
+import {
+  NOT_YET,
+  get,
+  isSaving,
+  notice,
+  onMonth,
+  readMonth,
+  redo,
+  state,
+  takeWord,
+  undo,
+} from './ask.js';
 import { showDay } from './day.js';
 import { showMonth } from './month.js';
+import { showOpening } from './opening.js';
 import { showUndated } from './photos.js';
 import { showSheets } from './sheets.js';
 
@@ -90,8 +102,17 @@ document.addEventListener('visibilitychange', () => {
 
 takeWord();
 try {
-  await readMonth();
+  try {
+    await readMonth();
+  } catch (failure) {
+    if (failure.status !== NOT_YET) {
+      throw failure;
+    }
+    await showOpening(main);
+    await readMonth();
+  }
   open();
+  requestAnimationFrame(() => performance.mark('month usable'));
 } catch (failure) {
   main.replaceChildren();
   notice(failure.message);

@@ -176,6 +176,53 @@ class DaySorterTest {
   }
 
   @Test
+  void whereThereAreOnlyScreenshotsTheirMonthIsTaken() {
+    Photo p = at("2026-06-03T10:00");
+    Photo screenshot =
+        new Photo(
+            p.file(),
+            p.bytes(),
+            p.sha256(),
+            p.format(),
+            p.size(),
+            p.orientation(),
+            true,
+            p.taken(),
+            p.model(),
+            Optional.of("its name says screenshot"));
+    assertEquals(
+        Optional.of(YearMonth.of(2026, 6)),
+        sorter.sort(List.of(screenshot), DaySettings.DEFAULT).month());
+  }
+
+  @Test
+  void problemsAreInTheOrderOfTheirFiles() {
+    Photo undated = photo("a.jpg", Taken.UNKNOWN);
+    Days days =
+        sorter.sort(
+            List.of(
+                at("2026-05-31T10:00"), at("2026-06-03T10:00"), at("2026-06-04T10:00"), undated),
+            DaySettings.DEFAULT);
+    List<Problem> sorted = new ArrayList<>(days.problems());
+    Collections.sort(sorted);
+    assertEquals(sorted, days.problems());
+    assertEquals(2, sorted.size());
+    assertTrue(days.problems().get(1).text().contains("has no date;"), days.problems().toString());
+  }
+
+  @Test
+  void daysAreNumbersOfAMonth() {
+    DayNumbers ends = DayNumbers.parse("1, 31");
+    assertTrue(ends.contains(1) && ends.contains(31));
+    assertTrue(!ends.contains(2) && !ends.contains(30) && !ends.contains(0));
+    assertEquals(DayNumbers.parse("31,1"), ends);
+    assertEquals(DayNumbers.parse("31,1-1").hashCode(), ends.hashCode());
+    assertEquals(DayNumbers.parse("5-5"), DayNumbers.parse("5"));
+    assertTrue(!DayNumbers.ALL.equals(ends));
+    assertEquals("{1, 31}", ends.toString());
+  }
+
+  @Test
   void anAskedForMonthWithoutPhotosHasEmptyDays() {
     Days days =
         sorter.sort(

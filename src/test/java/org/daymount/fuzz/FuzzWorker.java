@@ -71,6 +71,7 @@ final class FuzzWorker {
           new PixelSize(
               Math.max(1, photo.size().width() / 2), Math.max(1, photo.size().height() / 2));
       pictures.part(photo, middle.whole(), new PixelSize(60, 40));
+      pictures.part(photo, middle.whole(), middle.within(1000)); // a full decoder's turn
       return "used " + photo.format();
     } catch (UnusablePicture e) {
       return "named " + oneLine(e.getMessage());

@@ -162,7 +162,11 @@ final class Browser implements AutoCloseable {
   }
 
   <T> T waitFor(String what, Supplier<Optional<T>> found) {
-    long end = System.nanoTime() + PATIENCE.toNanos();
+    return waitFor(what, PATIENCE, found);
+  }
+
+  <T> T waitFor(String what, Duration patience, Supplier<Optional<T>> found) {
+    long end = System.nanoTime() + patience.toNanos();
     while (System.nanoTime() < end) {
       try {
         Optional<T> there = found.get();

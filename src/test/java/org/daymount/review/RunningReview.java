@@ -19,16 +19,26 @@ final class RunningReview implements AutoCloseable {
       Pattern.compile("http://127\\.0\\.0\\.1:(\\d+)/#([0-9a-f]{32})");
 
   private final Thread command;
+  private final ByteArrayOutputStream err;
   private final int port;
   private final String token;
 
-  private RunningReview(Thread command, int port, String token) {
+  private RunningReview(Thread command, ByteArrayOutputStream err, int port, String token) {
     this.command = command;
+    this.err = err;
     this.port = port;
     this.token = token;
   }
 
-  static RunningReview start(String... arguments) throws InterruptedException {
+  /** Once the month is open. */
+  static RunningReview start(String... arguments) throws Exception {
+    RunningReview review = startOpening(arguments);
+    review.awaitOpen();
+    return review;
+  }
+
+  /** As soon as the address is known; the pictures are still being looked at. */
+  static RunningReview startOpening(String... arguments) throws InterruptedException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     List<String> all = new ArrayList<>(List.of("review", "--quiet"));
@@ -45,11 +55,21 @@ final class RunningReview implements AutoCloseable {
     while (command.isAlive()) {
       Matcher address = ADDRESS.matcher(out.toString(StandardCharsets.UTF_8));
       if (address.find()) {
-        return new RunningReview(command, Integer.parseInt(address.group(1)), address.group(2));
+        return new RunningReview(
+            command, err, Integer.parseInt(address.group(1)), address.group(2));
       }
       Thread.sleep(50);
     }
     throw new AssertionError("the review ended: " + err.toString(StandardCharsets.UTF_8));
+  }
+
+  void awaitOpen() throws Exception {
+    while (get("/api/month").statusCode() == 503) {
+      if (!command.isAlive()) {
+        throw new AssertionError("the review ended: " + err.toString(StandardCharsets.UTF_8));
+      }
+      Thread.sleep(50);
+    }
   }
 
   String address() {

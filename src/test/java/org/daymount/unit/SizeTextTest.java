@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
@@ -154,5 +155,28 @@ class SizeTextTest {
     } catch (IllegalArgumentException expected) {
       assertTrue(expected.getMessage().length() > 10);
     }
+  }
+
+  @Test
+  void aLengthIsWrittenInInchesWhereThoseAreShort() {
+    assertEquals("0.125in", SizeText.text(Length.inchFraction(1, 8)));
+    assertEquals("3mm", SizeText.text(Length.millimetres(3)));
+    assertEquals("0in", SizeText.text(Length.ZERO));
+    assertEquals("4x6", SizeText.text(PaperSize.inches(4, 6)));
+    assertEquals("100x150mm", SizeText.text(PaperSize.millimetres(100, 150)));
+  }
+
+  @Test
+  void theLongestPaperIsTwoHundredInches() {
+    assertEquals(Length.inches(200), SizeText.parseLength("200in"));
+    var e = assertThrows(IllegalArgumentException.class, () -> SizeText.parseLength("200.0001"));
+    assertTrue(e.getMessage().startsWith("'200.0001' is longer"), e.getMessage());
+  }
+
+  @Test
+  void fullWidthLettersAreReadUpToTheLastOfThem() {
+    assertEquals(Length.inches(0.5), SizeText.parseLength("\uff11\uff0f\uff12"));
+    assertEquals(Optional.empty(), SizeText.lengthAt("\uff5f", 0));
+    assertEquals(PaperSize.millimetres(105, 148), SizeText.parseSize("\uff21\uff16"));
   }
 }

@@ -12,6 +12,7 @@ final class BaselineScan extends ScanReader {
   private final CellMeans cells;
   private final HuffmanTable[] dcTables;
   private final int[][] acLookups;
+  private final int[][] acSkips;
   private final HuffmanTable[] acTables;
   private final int[] block = new int[Block.COEFFICIENTS];
 
@@ -25,21 +26,29 @@ final class BaselineScan extends ScanReader {
     dcTables = new HuffmanTable[parts];
     acTables = new HuffmanTable[parts];
     acLookups = new int[parts][];
+    acSkips = new int[parts][];
     for (int n = 0; n < parts; n++) {
       dcTables[n] = present(header.parts().get(n).dc());
       acTables[n] = present(header.parts().get(n).ac());
-      acLookups[n] = cells == null ? acTables[n].skipping() : acTables[n].lookup();
+      acLookups[n] = acTables[n].lookup();
+      acSkips[n] = acTables[n].skipping();
     }
   }
 
   @Override
   void block(int n, Component component, int blockX, int blockY) throws JpegRefused {
     dcBefore[n] += dcStep(dcTables[n]);
+    boolean wanted = component.isWanted(blockX, blockY);
+    if (cells == null || !wanted) {
+      skipOthers(acSkips[n], acTables[n]);
+    }
+    if (!wanted) {
+      return;
+    }
     int[] steps = component.quantization();
     int dc = dcBefore[n] * steps[0];
     int offset = component.offset(blockX, blockY);
     if (cells == null) {
-      skipOthers(acLookups[n], acTables[n]);
       component.samples()[offset] = CellMeans.ofFlatBlock(dc);
       return;
     }

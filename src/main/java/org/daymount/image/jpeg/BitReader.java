@@ -8,12 +8,14 @@ import java.util.Arrays;
 /**
  * The bits of one stretch of coded data: from a scan's header or a restart marker to the next
  * marker. In the file a byte 0xFF of the data is followed by a stuffed 0 (B.1.1.5), so that it is
- * no marker; the zeros are taken out here, once for the whole stretch, and bits can then be read
- * from any place, eight bytes at a time.
+ * no marker; the zeros are taken out here, a window of the stretch at a time, and bits can then be
+ * read eight bytes at once.
  */
 final class BitReader {
   /** Bytes; more than the longest block has: 64 times a code of 16 and a value of 15 bits. */
   private static final int PADDING = 512;
+
+  private static final int WINDOW = 1 << 16;
 
   /** As many bits as {@link #peek} gives at least. */
   static final int PEEKED = 57;
@@ -21,49 +23,95 @@ final class BitReader {
   private static final VarHandle LONGS =
       MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.BIG_ENDIAN);
 
-  private byte[] bytes = new byte[0];
-  private long limit;
+  private final byte[] bytes = new byte[WINDOW + PADDING];
+  private final byte[] stored = new byte[WINDOW];
+  private CodedFile file;
+  private long next; // in the file: what has not been taken into the window
+  private int length; // of the window
+  private boolean isAll; // of the stretch is in the window or was
+  private long safe; // a block that begins up to here ends in the window
 
   /** The bit that comes next. The decoders keep it in a local variable while they run. */
   long position;
 
-  /**
-   * Takes the stretch that begins at {@code from}.
-   *
-   * @return where in the file it ends: at a marker, or at the file's end
-   */
-  int load(byte[] file, int from) {
-    if (bytes.length < file.length - from + PADDING) {
-      bytes = new byte[file.length - from + PADDING];
+  /** Takes the stretch that begins at {@code from}. */
+  void load(CodedFile coded, long from) {
+    file = coded;
+    next = from;
+    length = 0;
+    position = 0;
+    isAll = false;
+    fill();
+  }
+
+  /** To be called before each block: sees to it that all of its bits are there. */
+  void prepare() {
+    if (position > safe) {
+      fill();
     }
-    int length = 0;
-    int copied = from; // up to here it is in bytes
-    int at = from;
+  }
+
+  private void fill() {
+    int done = (int) Math.min(length, position >>> 3);
+    position -= 8L * done;
+    length -= done;
+    System.arraycopy(bytes, done, bytes, 0, length);
+    while (!isAll && length < WINDOW) {
+      append(file.read(next, stored, 0, WINDOW - length));
+    }
+    Arrays.fill(bytes, length, length + PADDING, (byte) 0);
+    safe = isAll ? Long.MAX_VALUE : 8L * (length - PADDING);
+  }
+
+  /** Takes what was read from the file, up to a marker. */
+  private void append(int count) {
+    int copied = 0; // up to here it is in bytes
+    int at = 0;
     while (true) {
-      at = nextOnes(file, at);
-      boolean stuffed = at + 1 < file.length && file[at + 1] == 0;
-      int until = stuffed ? at + 1 : at;
-      System.arraycopy(file, copied, bytes, length, until - copied);
+      at = nextOnes(stored, at, count);
+      boolean isStuffed = at + 1 < count && stored[at + 1] == 0;
+      int until = isStuffed ? at + 1 : at;
+      System.arraycopy(stored, copied, bytes, length, until - copied);
       length += until - copied;
-      if (!stuffed) {
+      if (!isStuffed) {
         break;
       }
       at += 2;
       copied = at;
     }
-    Arrays.fill(bytes, length, length + PADDING, (byte) 0);
-    position = 0;
-    limit = 8L * length;
-    return at;
+    next += at;
+    if (count == 0 || at + 1 < count) {
+      isAll = true;
+    } else if (at < count) { // 0xFF, and what follows it has not been read
+      if (file.u8(next + 1) == 0) {
+        bytes[length++] = (byte) 0xff;
+        next += 2;
+      } else {
+        isAll = true;
+      }
+    }
   }
 
-  /** Where the next 0xFF is, from {@code from} on; the file's end when there is none. */
-  private static int nextOnes(byte[] file, int from) {
+  /** Where in the file the stretch ends: at a marker, or at the file's end. */
+  long end() {
+    while (!isAll) {
+      next = file.nextFf(next);
+      if (file.u8(next + 1) == 0) {
+        next += 2;
+      } else {
+        isAll = true;
+      }
+    }
+    return next;
+  }
+
+  /** Where the next 0xFF is, from {@code from} on; {@code count} when there is none. */
+  private static int nextOnes(byte[] read, int from, int count) {
     int at = from;
-    while (at <= file.length - Long.BYTES && !hasOnes((long) LONGS.get(file, at))) {
+    while (at <= count - Long.BYTES && !hasOnes((long) LONGS.get(read, at))) {
       at += Long.BYTES;
     }
-    while (at < file.length && file[at] != (byte) 0xff) {
+    while (at < count && read[at] != (byte) 0xff) {
       at++;
     }
     return at;
@@ -81,7 +129,10 @@ final class BitReader {
     return bytes;
   }
 
-  /** At least {@value #PEEKED} bits from {@code position} on, the next one highest, zeros below them. */
+  /**
+   * At least {@value #PEEKED} bits from {@code position} on, the next one highest, zeros below
+   * them.
+   */
   static long peek(byte[] bytes, long position) {
     return (long) LONGS.get(bytes, (int) (position >>> 3)) << (position & 7);
   }
@@ -92,6 +143,6 @@ final class BitReader {
 
   /** Whether more bits were asked for than there are; up to a block's worth gives zeros. */
   boolean isPastEnd() {
-    return position > limit;
+    return isAll && position > 8L * length;
   }
 }

@@ -14,7 +14,7 @@ package org.daymount.image.jpeg;
  * reduced-size transforms of libjpeg (described in its jidctred.c), so that both give the same
  * samples; the tests compare them bit by bit.
  */
-abstract sealed class CellMeans permits HalfCells, QuarterCells {
+abstract sealed class CellMeans permits WholeCells, HalfCells, QuarterCells {
   /** Bits behind the point of a mean of cosines. */
   static final int FRACTION = 13;
 
@@ -34,6 +34,13 @@ abstract sealed class CellMeans permits HalfCells, QuarterCells {
    * @param stride from one row of samples to the next
    */
   abstract void put(int[] block, byte[] samples, int offset, int stride);
+
+  /**
+   * Whether a frequency, along either side, takes part in the means.
+   *
+   * @param frequency 0 to 7
+   */
+  abstract boolean hasSay(int frequency);
 
   /** The mean of a whole block, or every pixel of one that has nothing but a DC coefficient. */
   static byte ofFlatBlock(int dc) {

@@ -19,10 +19,13 @@ final class Component {
 
   private int blockSide;
   private int stride;
-  private int blocksPerRow;
+  private int left; // of the blocks that are wanted
+  private int top;
+  private int right;
+  private int bottom;
+  private int unitBottom;
   private byte[] samples;
-  private short[] coefficients;
-  private int coefficientsPerBlock;
+  private ProgressiveBlocks blocks;
   private int[] quantization;
 
   Component(int id, int across, int down, int table) {
@@ -35,18 +38,36 @@ final class Component {
   /**
    * Takes the memory for its samples.
    *
-   * @param blocksPerRow blocks stored, the last ones perhaps beyond the picture's edge
-   * @param kept coefficients of each block that are kept because they come in several scans and are
-   *     made samples at the end: 0, 1 (DC alone) or 64
+   * @param wanted the part of the picture whose samples are made
    */
-  void allocate(int blocksPerRow, int blockRows, int blockSide, int kept) {
+  void allocate(UnitWindow wanted, int blockSide) {
     this.blockSide = blockSide;
-    this.blocksPerRow = blocksPerRow;
-    this.stride = blocksPerRow * blockSide;
-    samples = new byte[stride * blockRows * blockSide];
+    left = wanted.left() * across;
+    top = wanted.top() * down;
+    right = wanted.right() * across;
+    bottom = wanted.bottom() * down;
+    unitBottom = wanted.bottom();
+    stride = (right - left) * blockSide;
+    samples = new byte[stride * (bottom - top) * blockSide];
     Arrays.fill(samples, GREY);
-    coefficientsPerBlock = kept;
-    coefficients = new short[blocksPerRow * blockRows * kept];
+  }
+
+  /**
+   * Takes the memory for the numbers that come in several scans.
+   *
+   * @param unitsPerRow of the whole picture; {@code unitRows} likewise
+   * @param unitRowsKept at once
+   */
+  void allocateBlocks(CellMeans cells, int unitsPerRow, int unitRows, int unitRowsKept) {
+    blocks =
+        new ProgressiveBlocks(
+            cells, unitsPerRow * across, unitRows * down, left, right, unitRowsKept * down);
+  }
+
+  /** Makes ready for scans of which a strip is kept; unit rows of the picture. */
+  void beginStrip(int unitTop, int unitBottom) {
+    this.unitBottom = unitBottom;
+    blocks.begin(unitTop * down, unitBottom * down);
   }
 
   /** The first scan of a component settles its table (B.2.4.1: it may be redefined later). */
@@ -76,44 +97,48 @@ final class Component {
     return stride;
   }
 
-  /** Where the first sample of a block is. */
+  /** Whether the samples of a block are wanted. */
+  boolean isWanted(int blockX, int blockY) {
+    return blockX >= left && blockX < right && blockY >= top && blockY < bottom;
+  }
+
+  /** The first row of units of which nothing is wanted, nor of any below. */
+  int unitBottom() {
+    return unitBottom;
+  }
+
+  /** Where the first sample of a block that is wanted is. */
   int offset(int blockX, int blockY) {
-    return blockY * blockSide * stride + blockX * blockSide;
+    return (blockY - top) * blockSide * stride + (blockX - left) * blockSide;
   }
 
-  /** The coefficients as far as they are known, row by row, not yet multiplied by their steps. */
-  short[] coefficients() {
-    return coefficients;
-  }
-
-  /** Where the first coefficient of a block is. */
-  int coefficientsOf(int blockX, int blockY) {
-    return (blockY * blocksPerRow + blockX) * coefficientsPerBlock;
+  /** Of a progressive picture. */
+  ProgressiveBlocks blocks() {
+    return blocks;
   }
 
   /**
-   * Makes samples of the coefficients.
+   * Makes samples of what the scans told of a strip.
    *
    * @param cells null when DC coefficients alone were kept
    */
-  void finish(CellMeans cells) {
-    int[] steps = new int[Block.COEFFICIENTS];
-    for (int k = 0; k < steps.length; k++) {
-      steps[Block.ZIGZAG[k]] = quantization[k];
-    }
+  void finishStrip(CellMeans cells, int unitTop, int unitBottom) {
     int[] block = new int[Block.COEFFICIENTS];
-    int blocks = coefficients.length / coefficientsPerBlock;
-    for (int n = 0; n < blocks; n++) {
-      int at = n * coefficientsPerBlock;
-      if (cells == null) {
-        samples[n] = CellMeans.ofFlatBlock(coefficients[at] * steps[0]);
-        continue;
+    for (int y = unitTop * down; y < unitBottom * down; y++) {
+      for (int x = left; x < right; x++) {
+        int kept = blocks.kept(x, y);
+        if (cells == null) {
+          samples[offset(x, y)] = CellMeans.ofFlatBlock(blocks.dc(kept) * quantization[0]);
+        } else {
+          blocks.read(kept, quantization, block);
+          cells.put(block, samples, offset(x, y), stride);
+        }
       }
-      for (int i = 0; i < block.length; i++) {
-        block[i] = coefficients[at + i] * steps[i];
-      }
-      cells.put(block, samples, offset(n % blocksPerRow, n / blocksPerRow), stride);
     }
-    coefficients = null;
+  }
+
+  /** Gives back the memory of what the scans told. */
+  void forgetBlocks() {
+    blocks = null;
   }
 }

@@ -19,8 +19,7 @@ record Frame(
     int mostAcross,
     int mostDown) {
 
-  /** Of a progressive picture, 2 bytes each: enough for 40 megapixels with subsampled colours. */
-  private static final long MOST_COEFFICIENTS = 60_000_000;
+  private static final long MOST_SAMPLES = 200_000_000;
 
   static Frame read(MarkerReader in, boolean progressive) throws JpegRefused {
     int bits = in.u8();
@@ -81,32 +80,34 @@ record Frame(
   }
 
   /**
+   * Takes the memory for the samples that are wanted.
+   *
    * @param codedBytes of the whole file: each block takes two bits of it at least, one of them in a
    *     first scan, so a header that claims more is not believed before memory is taken
    */
-  void allocate(Reduction reduction, int codedBytes) throws JpegRefused {
-    long blocks = 0;
-    for (Component component : components) {
-      blocks += (long) unitsAcross() * component.across * unitsDown() * component.down;
-    }
-    if (blocks > 8L * codedBytes) {
+  void allocate(UnitWindow wanted, Reduction reduction, long codedBytes) throws JpegRefused {
+    if (blocks(unitsAcross(), unitsDown()) > 8L * codedBytes) {
       throw new JpegRefused("claims more pixels than its data can hold");
     }
     int side = reduction.blockSide();
-    int kept = !progressive ? 0 : side == 1 ? 1 : Block.COEFFICIENTS;
-    if (blocks * kept > MOST_COEFFICIENTS) {
-      throw new JpegRefused("is progressive and too large to be held");
-    }
-    if (blocks * side * side > Integer.MAX_VALUE / 2) {
+    if (blocks(wanted.across(), wanted.down()) * side * side > MOST_SAMPLES) {
       throw new JpegRefused("has too many pixels");
     }
     for (Component component : components) {
-      component.allocate(
-          unitsAcross() * component.across, unitsDown() * component.down, side, kept);
+      component.allocate(wanted, side);
     }
   }
 
-  private static int ceil(int value, int unit) {
+  /** Of all components in a rectangle of units. */
+  long blocks(int unitsAcross, int unitsDown) {
+    long inUnit = 0;
+    for (Component component : components) {
+      inUnit += (long) component.across * component.down;
+    }
+    return inUnit * unitsAcross * unitsDown;
+  }
+
+  static int ceil(int value, int unit) {
     return (value + unit - 1) / unit;
   }
 }

@@ -20,6 +20,11 @@ final class HalfCells extends CellMeans {
   private final int[] sums = new int[4 * Block.SIDE];
 
   @Override
+  boolean hasSay(int frequency) {
+    return frequency != 4;
+  }
+
+  @Override
   void put(int[] block, byte[] samples, int offset, int stride) {
     for (int x = 0; x < Block.SIDE; x++) {
       if (x != 4) {

@@ -22,13 +22,13 @@ final class MarkerReader {
   static final int APP14 = 0xee;
   private static final int TEMPORARY = 0x01;
 
-  private final byte[] file;
-  private int position;
-  private int segmentEnd;
+  private final CodedFile file;
+  private long position;
+  private long segmentEnd;
   private int marker;
 
-  MarkerReader(byte[] file) throws JpegRefused {
-    if (file.length < 4 || (file[0] & 0xff) != 0xff || (file[1] & 0xff) != START_OF_IMAGE) {
+  MarkerReader(CodedFile file) throws JpegRefused {
+    if (file.length() < 4 || file.u8(0) != 0xff || file.u8(1) != START_OF_IMAGE) {
       throw new JpegRefused("does not begin like a JPEG file");
     }
     this.file = file;
@@ -44,27 +44,25 @@ final class MarkerReader {
   boolean next() {
     position = segmentEnd;
     do {
-      while (position < file.length && file[position] != (byte) 0xff) {
-        position++;
-      }
-      while (position < file.length && file[position] == (byte) 0xff) {
+      position = file.nextFf(position);
+      while (file.u8(position) == 0xff) {
         position++; // any number of 0xFF may come before the code (B.1.1.2)
       }
-      if (position >= file.length) {
+      if (position >= file.length()) {
         return false;
       }
-      marker = file[position++] & 0xff;
+      marker = file.u8(position++);
     } while (standsAlone(marker));
     if (marker == END_OF_IMAGE) {
       return true;
     }
-    if (position + 2 > file.length) {
+    if (position + 2 > file.length()) {
       return false;
     }
-    int length = (file[position] & 0xff) << 8 | file[position + 1] & 0xff;
+    int length = file.u8(position) << 8 | file.u8(position + 1);
     segmentEnd = position + Math.max(2, length);
     position += 2;
-    return segmentEnd <= file.length;
+    return segmentEnd <= file.length();
   }
 
   private static boolean standsAlone(int code) {
@@ -95,7 +93,7 @@ final class MarkerReader {
     if (position >= segmentEnd) {
       throw new JpegRefused("a segment is shorter than what it should hold");
     }
-    return file[position++] & 0xff;
+    return file.u8(position++);
   }
 
   int u16() throws JpegRefused {
@@ -107,26 +105,22 @@ final class MarkerReader {
       throw new JpegRefused("a segment is shorter than what it should hold");
     }
     byte[] copy = new byte[count];
-    System.arraycopy(file, position, copy, 0, count);
+    file.read(position, copy, 0, count);
     position += count;
     return copy;
   }
 
   int left() {
-    return segmentEnd - position;
-  }
-
-  byte[] file() {
-    return file;
+    return (int) (segmentEnd - position);
   }
 
   /** Where the coded data behind the current segment begin. */
-  int behindSegment() {
+  long behindSegment() {
     return segmentEnd;
   }
 
   /** The next marker is looked for from here. */
-  void continueAt(int place) {
+  void continueAt(long place) {
     segmentEnd = place;
   }
 }

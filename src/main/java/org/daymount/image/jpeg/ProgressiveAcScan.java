@@ -14,6 +14,7 @@ final class ProgressiveAcScan extends ScanReader {
   private final int from;
   private final int to;
   private final int lowestBit;
+  private final long band; // a bit for each coefficient of this scan
   private int blocksWithoutNew; // that follow, this one included
 
   ProgressiveAcScan(Frame frame, ScanHeader header, BitReader bits) throws JpegRefused {
@@ -26,6 +27,7 @@ final class ProgressiveAcScan extends ScanReader {
     from = header.firstCoefficient();
     to = header.lastCoefficient();
     lowestBit = header.lowestBit();
+    band = -1L >>> Block.COEFFICIENTS - 1 - to & -1L << from;
   }
 
   @Override
@@ -35,19 +37,21 @@ final class ProgressiveAcScan extends ScanReader {
 
   @Override
   void block(int n, Component component, int blockX, int blockY) throws JpegRefused {
-    int at = component.coefficientsOf(blockX, blockY);
+    ProgressiveBlocks blocks = component.blocks();
+    int block = blocks.block(blockX, blockY);
     if (first) {
-      readFirst(component.coefficients(), at);
+      if (blocksWithoutNew > 0) {
+        blocksWithoutNew--;
+      } else {
+        readFirst(blocks, block, blocks.kept(blockX, blockY));
+      }
     } else {
-      refine(component.coefficients(), at);
+      refine(blocks, block, blocks.kept(blockX, blockY));
     }
   }
 
-  private void readFirst(short[] coefficients, int at) throws JpegRefused {
-    if (blocksWithoutNew > 0) {
-      blocksWithoutNew--;
-      return;
-    }
+  private void readFirst(ProgressiveBlocks blocks, int block, int kept) throws JpegRefused {
+    long nonzero = blocks.nonzero(block);
     int k = from;
     while (k <= to) {
       int entry = symbol();
@@ -56,7 +60,7 @@ final class ProgressiveAcScan extends ScanReader {
       if (size == 0) {
         if (run != ZEROS_ONLY) {
           blocksWithoutNew = endOfBand(run) - 1;
-          return;
+          break;
         }
         k += run + 1;
         continue;
@@ -66,12 +70,16 @@ final class ProgressiveAcScan extends ScanReader {
         throw noSuchCode();
       }
       int value = HuffmanTable.extended(take(size), size);
-      coefficients[at + Block.ZIGZAG[k]] = (short) (value << lowestBit);
+      blocks.put(kept, k, value << lowestBit);
+      nonzero |= 1L << k;
       k++;
     }
+    blocks.setNonzero(block, nonzero);
   }
 
-  private void refine(short[] coefficients, int at) throws JpegRefused {
+  private void refine(ProgressiveBlocks blocks, int block, int kept) throws JpegRefused {
+    long before = blocks.nonzero(block);
+    long nonzero = before;
     int k = from;
     while (blocksWithoutNew == 0 && k <= to) {
       int entry = symbol();
@@ -85,39 +93,47 @@ final class ProgressiveAcScan extends ScanReader {
       } else {
         value = take(1) == 1 ? 1 << lowestBit : -1 << lowestBit;
       }
-      k = refineUntil(zeros, coefficients, at, k);
+      int next = zero(before, k, zeros);
+      grow(blocks, kept, before & between(k, next));
+      k = next;
       if (value != 0 && k <= to) {
-        coefficients[at + Block.ZIGZAG[k]] = (short) value;
+        blocks.put(kept, k, value);
+        nonzero |= 1L << k;
       }
       k++;
     }
     if (blocksWithoutNew > 0) {
-      refineUntil(Block.COEFFICIENTS, coefficients, at, k);
+      grow(blocks, kept, before & between(k, to + 1));
       blocksWithoutNew--;
     }
+    blocks.setNonzero(block, nonzero);
   }
 
-  /**
-   * Reads a bit for each coefficient that is not zero, until so many that are have been passed.
-   *
-   * @return where the next zero is, or behind the band
-   */
-  private int refineUntil(int zeros, short[] coefficients, int at, int start) {
-    int bit = 1 << lowestBit;
-    int left = zeros;
-    for (int k = start; k <= to; k++) {
-      int place = at + Block.ZIGZAG[k];
-      int before = coefficients[place];
-      if (before == 0) {
-        if (left == 0) {
-          return k;
-        }
-        left--;
-      } else if (take(1) == 1 && (before & bit) == 0) {
-        coefficients[place] = (short) (before > 0 ? before + bit : before - bit);
+  /** Where the zero behind so many others is, from {@code start} on, or behind the band. */
+  private int zero(long nonzero, int start, int zeros) {
+    long open = ~nonzero & between(start, to + 1);
+    for (int i = 0; i < zeros && open != 0; i++) {
+      open &= open - 1; // without its lowest bit
+    }
+    return open == 0 ? to + 1 : Long.numberOfTrailingZeros(open);
+  }
+
+  /** Bits of the band, from {@code start} on, without {@code end}. */
+  private long between(int start, int end) {
+    return start >= end ? 0 : band & -1L << start & -1L >>> Block.COEFFICIENTS - end;
+  }
+
+  /** Reads a bit for each of these coefficients, in order. */
+  private void grow(ProgressiveBlocks blocks, int kept, long coefficients) {
+    if (kept == ProgressiveBlocks.NOT_KEPT) {
+      bits.position += Long.bitCount(coefficients);
+      return;
+    }
+    for (long left = coefficients; left != 0; left &= left - 1) {
+      if (take(1) == 1) {
+        blocks.grow(kept, Long.numberOfTrailingZeros(left), 1 << lowestBit);
       }
     }
-    return to + 1;
   }
 
   /** How many blocks, this one first, have nothing new from here on. */

@@ -21,15 +21,15 @@ final class ProgressiveDcScan extends ScanReader {
 
   @Override
   void block(int n, Component component, int blockX, int blockY) throws JpegRefused {
-    int at = component.coefficientsOf(blockX, blockY);
-    short[] coefficients = component.coefficients();
+    ProgressiveBlocks blocks = component.blocks();
+    int kept = blocks.kept(blockX, blockY);
     if (first) {
       dcBefore[n] += dcStep(tables[n]);
-      coefficients[at] = (short) (dcBefore[n] << lowestBit);
+      blocks.put(kept, 0, dcBefore[n] << lowestBit);
     } else {
-      long bit = bits.peek() >>> Long.SIZE - 1;
+      int bit = (int) (bits.peek() >>> Long.SIZE - 1);
       bits.position++;
-      coefficients[at] |= (short) (bit << lowestBit);
+      blocks.addToDc(kept, bit << lowestBit);
     }
   }
 }

@@ -15,6 +15,11 @@ final class QuarterCells extends CellMeans {
   private final int[] lower = new int[Block.SIDE];
 
   @Override
+  boolean hasSay(int frequency) {
+    return frequency == 0 || frequency % 2 == 1;
+  }
+
+  @Override
   void put(int[] block, byte[] samples, int offset, int stride) {
     column(block, 0);
     column(block, 1);

@@ -1,28 +1,75 @@
 package org.daymount.image.jpeg;
 
 import java.util.Optional;
+import org.daymount.unit.PixelBox;
 
 /** Goes through a file's segments in order (figure B.2): tables, the frame, scans. */
 final class ReducedDecoder {
   private static final int TABLES = 4;
 
-  private final MarkerReader in;
+  /** Of a progressive picture, held at once, 2 bytes each. */
+  private static final long MOST_COEFFICIENTS = 30_000_000;
+
+  private final CodedFile file;
   private final Reduction reduction;
+  private final PixelBox region;
   private final int[][] quantization = new int[TABLES][];
   private final HuffmanTable[] dcTables = new HuffmanTable[TABLES];
   private final HuffmanTable[] acTables = new HuffmanTable[TABLES];
   private final ColourTags colours = new ColourTags();
   private final BitReader bits = new BitReader();
+  private MarkerReader in;
+  private UnitWindow wanted;
+  private int stripRows;
   private int restartInterval;
   private Frame frame;
+  private long behindFrame;
   private boolean cutOff;
 
-  ReducedDecoder(byte[] file, Reduction reduction) throws JpegRefused {
+  /**
+   * @param region stored pixels that are wanted; what lies beyond the picture is ignored
+   */
+  ReducedDecoder(CodedFile file, Reduction reduction, PixelBox region) throws JpegRefused {
+    this.file = file;
     this.in = new MarkerReader(file);
     this.reduction = reduction;
+    this.region = region;
   }
 
+  /**
+   * A progressive picture whose numbers are too many to be held is decoded strip by strip: the file
+   * is gone through once for each.
+   */
   ReducedJpeg decode() throws JpegRefused {
+    readThrough();
+    check();
+    if (frame.progressive()) {
+      CellMeans cells = cells();
+      int top = wanted.top();
+      while (true) {
+        int bottom = Math.min(wanted.bottom(), top + stripRows);
+        for (Component component : frame.components()) {
+          if (component.isScanned()) {
+            component.finishStrip(cells, top, bottom);
+          }
+        }
+        top = bottom;
+        if (top >= wanted.bottom()) {
+          break;
+        }
+        beginStrip(top);
+        in = new MarkerReader(file);
+        restartInterval = 0;
+        cutOff = false;
+        readThrough();
+      }
+      frame.components().forEach(Component::forgetBlocks);
+    }
+    Optional<byte[]> profile = colours.profile();
+    return new ReducedJpeg(frame, reduction, wanted.pixels(frame), profile, cutOff);
+  }
+
+  private void readThrough() throws JpegRefused {
     boolean ended = false;
     while (!ended && !cutOff) {
       if (!in.next()) {
@@ -31,6 +78,9 @@ final class ReducedDecoder {
       }
       ended = segment();
     }
+  }
+
+  private void check() throws JpegRefused {
     if (frame == null) {
       throw new JpegRefused("has no picture in it");
     }
@@ -40,12 +90,11 @@ final class ReducedDecoder {
     if (frame.components().stream().noneMatch(Component::isScanned)) {
       throw new JpegRefused("ends before its picture");
     }
-    if (frame.progressive()) {
-      CellMeans cells = cells();
-      frame.components().stream().filter(Component::isScanned).forEach(c -> c.finish(cells));
-    }
-    Optional<byte[]> profile = colours.profile();
-    return new ReducedJpeg(frame, reduction, profile, cutOff);
+  }
+
+  private void beginStrip(int top) {
+    int bottom = Math.min(wanted.bottom(), top + stripRows);
+    frame.components().forEach(component -> component.beginStrip(top, bottom));
   }
 
   /**
@@ -53,7 +102,9 @@ final class ReducedDecoder {
    */
   private boolean segment() throws JpegRefused {
     if (in.isFrame()) {
-      readFrame();
+      if (frame == null || in.behindSegment() != behindFrame) {
+        readFrame();
+      }
       return false;
     }
     switch (in.marker()) {
@@ -85,7 +136,22 @@ final class ReducedDecoder {
       throw new JpegRefused("has more than one frame");
     }
     frame = Frame.read(in, progressive);
-    frame.allocate(reduction, in.file().length);
+    behindFrame = in.behindSegment();
+    wanted = UnitWindow.around(region, frame);
+    frame.allocate(wanted, reduction, file.length());
+    if (progressive) {
+      allocateBlocks();
+    }
+  }
+
+  private void allocateBlocks() {
+    CellMeans cells = cells();
+    long unitRow = frame.blocks(wanted.across(), 1) * ProgressiveBlocks.needed(cells);
+    stripRows = (int) Math.max(1, Math.min(wanted.down(), MOST_COEFFICIENTS / unitRow));
+    for (Component component : frame.components()) {
+      component.allocateBlocks(cells, frame.unitsAcross(), frame.unitsDown(), stripRows);
+    }
+    beginStrip(wanted.top());
   }
 
   /** B.2.4.1. */
@@ -121,7 +187,7 @@ final class ReducedDecoder {
     }
     colours.refuseOtherColours(frame);
     ScanHeader header = ScanHeader.read(in, frame, dcTables, acTables);
-    int from = in.behindSegment();
+    long from = in.behindSegment();
     boolean dc = header.firstCoefficient() == 0;
     if (frame.progressive() && !dc && reduction == Reduction.EIGHTH) {
       in.continueAt(from); // the data hold no marker but restarts, which are stepped over
@@ -138,13 +204,14 @@ final class ReducedDecoder {
     } else {
       scan = new ProgressiveAcScan(frame, header, bits);
     }
-    ScanReader.End end = scan.read(in.file(), from, restartInterval);
+    ScanReader.End end = scan.read(file, from, restartInterval);
     cutOff |= end.isCutOff();
     in.continueAt(end.place());
   }
 
   private CellMeans cells() {
     return switch (reduction) {
+      case NONE -> new WholeCells();
       case HALF -> new HalfCells();
       case QUARTER -> new QuarterCells();
       case EIGHTH -> null;

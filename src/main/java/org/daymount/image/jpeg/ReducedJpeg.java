@@ -1,23 +1,34 @@
 package org.daymount.image.jpeg;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
+import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 
 /**
- * A picture decoded at a half, a quarter or an eighth of its size, as stored (not turned upright),
- * in the colours of its profile.
+ * A picture, or part of one, decoded at its size, a half, a quarter or an eighth, as stored (not
+ * turned upright), in the colours of its profile.
  */
 public final class ReducedJpeg {
+  private static final PixelBox EVERYTHING = new PixelBox(0, 0, 65_535, 65_535); // B.2.2
+
   private final PixelSize stored;
+  private final PixelBox area;
   private final PixelSize size;
   private final Frame frame;
   private final Optional<byte[]> profile;
   private final boolean cutOff;
 
-  ReducedJpeg(Frame frame, Reduction reduction, Optional<byte[]> profile, boolean cutOff) {
+  ReducedJpeg(
+      Frame frame, Reduction reduction, PixelBox area, Optional<byte[]> profile, boolean cutOff) {
     this.stored = new PixelSize(frame.width(), frame.height());
-    this.size = reduction.of(stored);
+    this.area = area;
+    this.size = reduction.of(area.size());
     this.frame = frame;
     this.profile = profile;
     this.cutOff = cutOff;
@@ -26,11 +37,36 @@ public final class ReducedJpeg {
   /**
    * @param file a whole JPEG file
    * @throws JpegRefused when it is damaged, or of a kind that is not read here: more than 8 bits,
-   *     four colours, red-green-blue, arithmetic coding, lossless, and very large progressive
-   *     pictures at more than an eighth
+   *     four colours, red-green-blue, arithmetic coding, lossless
    */
   public static ReducedJpeg decode(byte[] file, Reduction reduction) throws JpegRefused {
-    return new ReducedDecoder(file, reduction).decode();
+    return decode(file, reduction, EVERYTHING);
+  }
+
+  /**
+   * As {@link #decode(byte[], Reduction)}, but only what is around a region ({@link #area}). Memory
+   * follows the region: of the rest of the picture a progressive one takes 8 bytes for each 8 by 8
+   * block, others nothing.
+   *
+   * @param region stored pixels; what lies beyond the picture is ignored
+   */
+  public static ReducedJpeg decode(byte[] file, Reduction reduction, PixelBox region)
+      throws JpegRefused {
+    return new ReducedDecoder(CodedFile.of(file), reduction, region).decode();
+  }
+
+  /**
+   * As {@link #decode(byte[], Reduction, PixelBox)}, without holding the file.
+   *
+   * @throws IOException also when it cannot be read
+   */
+  public static ReducedJpeg decode(Path file, Reduction reduction, PixelBox region)
+      throws IOException {
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
+      return new ReducedDecoder(CodedFile.of(channel), reduction, region).decode();
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
   }
 
   /** Of the whole picture as the header states it. */
@@ -38,7 +74,15 @@ public final class ReducedJpeg {
     return stored;
   }
 
-  /** Of what was decoded. */
+  /**
+   * The stored pixels that were decoded: the region and a little around it; its left and top are
+   * multiples of 8.
+   */
+  public PixelBox area() {
+    return area;
+  }
+
+  /** Of what was decoded: the area's, reduced. */
   public PixelSize size() {
     return size;
   }

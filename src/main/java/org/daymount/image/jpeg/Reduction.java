@@ -5,6 +5,7 @@ import org.daymount.unit.PixelSize;
 
 /** How many times smaller than stored a picture is decoded, each way. */
 public enum Reduction {
+  NONE(1),
   HALF(2),
   QUARTER(4),
   EIGHTH(8);
@@ -30,11 +31,14 @@ public enum Reduction {
         (stored.width() + factor - 1) / factor, (stored.height() + factor - 1) / factor);
   }
 
-  /** The greatest one that leaves a long edge of at least {@code longEdge} whole pixels. */
+  /**
+   * The greatest one but {@link #NONE} that leaves a long edge of at least {@code longEdge} whole
+   * pixels.
+   */
   public static Optional<Reduction> leaving(int longEdge, PixelSize stored) {
     Optional<Reduction> greatest = Optional.empty();
     for (Reduction reduction : values()) {
-      if (stored.longEdge() / reduction.factor >= longEdge) {
+      if (reduction != NONE && stored.longEdge() / reduction.factor >= longEdge) {
         greatest = Optional.of(reduction);
       }
     }

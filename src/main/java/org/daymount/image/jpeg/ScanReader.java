@@ -28,7 +28,7 @@ abstract sealed class ScanReader permits BaselineScan, ProgressiveDcScan, Progre
   void restart() {}
 
   /** Where a scan ended, and whether that was too early. */
-  record End(int place, boolean isCutOff) {}
+  record End(long place, boolean isCutOff) {}
 
   /**
    * Reads the whole scan.
@@ -36,34 +36,39 @@ abstract sealed class ScanReader permits BaselineScan, ProgressiveDcScan, Progre
    * @param from where its coded data begin
    * @param restartInterval units between restart markers; 0: there are none
    */
-  End read(byte[] file, int from, int restartInterval) throws JpegRefused {
+  End read(CodedFile file, long from, int restartInterval) throws JpegRefused {
     boolean alone = header.parts().size() == 1;
     Component first = header.parts().get(0).component();
     int across = alone ? frame.blocksAcrossAlone(first) : frame.unitsAcross();
-    int units = across * (alone ? frame.blocksDownAlone(first) : frame.unitsDown());
-    int end = from;
+    int units =
+        across
+            * (alone
+                ? Math.min(frame.blocksDownAlone(first), first.unitBottom() * first.down)
+                : first.unitBottom()); // what lies below is of no use to what is wanted
     for (int unit = 0; unit < units; unit++) {
       if (unit == 0 || restartInterval > 0 && unit % restartInterval == 0) {
+        long start = from;
         if (unit > 0) {
-          if (end >= file.length) {
-            return new End(end, true);
+          if (bits.end() >= file.length()) {
+            return new End(bits.end(), true);
           }
-          end = behindRestart(file, end, unit / restartInterval - 1);
+          start = behindRestart(file, bits.end(), unit / restartInterval - 1);
         }
-        end = bits.load(file, end);
+        bits.load(file, start);
         Arrays.fill(dcBefore, 0);
         restart();
       }
       if (alone) {
+        bits.prepare();
         block(0, first, unit % across, unit / across);
       } else {
         unit(unit % across, unit / across);
       }
       if (bits.isPastEnd()) {
-        return new End(end, true);
+        return new End(bits.end(), true);
       }
     }
-    return new End(end, false);
+    return new End(units == 0 ? from : bits.end(), false);
   }
 
   private void unit(int unitX, int unitY) throws JpegRefused {
@@ -72,6 +77,7 @@ abstract sealed class ScanReader permits BaselineScan, ProgressiveDcScan, Progre
       Component component = part.component();
       for (int y = 0; y < component.down; y++) {
         for (int x = 0; x < component.across; x++) {
+          bits.prepare();
           block(n, component, unitX * component.across + x, unitY * component.down + y);
           if (bits.isPastEnd()) {
             return;
@@ -81,13 +87,13 @@ abstract sealed class ScanReader permits BaselineScan, ProgressiveDcScan, Progre
     }
   }
 
-  private static int behindRestart(byte[] file, int marker, int number) throws JpegRefused {
-    int at = marker;
-    while (at < file.length && file[at] == (byte) 0xff) {
+  private static long behindRestart(CodedFile file, long marker, int number) throws JpegRefused {
+    long at = marker;
+    while (file.u8(at) == 0xff) {
       at++;
     }
     int expected = MarkerReader.RESTART_FIRST + number % 8;
-    if (at >= file.length || (file[at] & 0xff) != expected) {
+    if (file.u8(at) != expected) {
       throw new JpegRefused("a restart marker is missing");
     }
     return at + 1;

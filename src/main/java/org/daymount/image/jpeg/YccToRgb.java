@@ -5,8 +5,8 @@ final class YccToRgb {
   private static final int BITS = 16;
   private static final int HALF = 1 << BITS - 1;
   private static final int RED_BY_RED = fixed(1.402);
-  private static final int GREEN_BY_BLUE = fixed(0.344136);
-  private static final int GREEN_BY_RED = fixed(0.714136);
+  private static final int GREEN_BY_BLUE = fixed(0.34414); // 5 digits, as libjpeg rounds them
+  private static final int GREEN_BY_RED = fixed(0.71414);
   private static final int BLUE_BY_BLUE = fixed(1.772);
 
   private YccToRgb() {}
@@ -27,7 +27,7 @@ final class YccToRgb {
       int blue = blues[x];
       int red = reds[x];
       rgb[at++] = level(y + (RED_BY_RED * red + HALF >> BITS));
-      rgb[at++] = level(y - (GREEN_BY_BLUE * blue + GREEN_BY_RED * red + HALF >> BITS));
+      rgb[at++] = level(y + (HALF - GREEN_BY_BLUE * blue - GREEN_BY_RED * red >> BITS));
       rgb[at++] = level(y + (BLUE_BY_BLUE * blue + HALF >> BITS));
     }
   }

@@ -1,0 +1,58 @@
+package org.daymount.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.daymount.look.cache.Memory;
+import org.daymount.pipeline.Request;
+import picocli.CommandLine.Option;
+
+/** Where everything is written, and what is kept there of what was measured. */
+final class OutOptions {
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "DIR",
+      description =
+          "The folder everything is written to. Default: one named after the month, such as"
+              + " daymount-2026-06, in the folder you are in.")
+  Path out;
+
+  @Option(
+      names = "--no-cache",
+      description =
+          "Measures every picture again and keeps nothing for the next run in --out's"
+              + " .daymount-cache.")
+  boolean noCache;
+
+  /**
+   * What earlier runs measured, of the folder named, or of all that runs without --out left here.
+   */
+  Optional<Memory> memory(Surroundings around, Request request) {
+    if (noCache) {
+      return Optional.empty();
+    }
+    List<Path> files =
+        request.leaveOut().stream()
+            .map(folder -> around.here().resolve(folder).resolve(Memory.FILE))
+            .toList();
+    return Optional.of(Memory.read(files, Version.withJava()));
+  }
+
+  /**
+   * Only time is lost when it cannot be written.
+   *
+   * @return what to tell the person then
+   */
+  static Optional<String> keep(Memory memory, Path folder) {
+    try {
+      Files.createDirectories(folder);
+      memory.write(folder.resolve(Memory.FILE));
+      return Optional.empty();
+    } catch (IOException e) {
+      return Optional.of(
+          "what was measured could not be kept in " + folder + "; the next run measures it again");
+    }
+  }
+}
