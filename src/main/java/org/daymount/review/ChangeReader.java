@@ -170,7 +170,7 @@ final class ChangeReader {
     List<WantedSpace> spaces = new ArrayList<>(shown().spaces());
     spaces.add(spaces.isEmpty() ? WantedSpace.of(USUAL_SPACE) : spaces.get(spaces.size() - 1));
     PageWords page = new PageWords(DayPage.Kind.PICTURES, spaces);
-    return onPage(shaped(pageChoice(), SpaceWords.parse(SpaceWords.text(page))));
+    return onPage(shaped(pageChoice(), sayable(page)));
   }
 
   private Choices spaceTaken() throws Refused {
@@ -179,7 +179,18 @@ final class ChangeReader {
     PageWords page =
         new PageWords(spaces.isEmpty() ? DayPage.Kind.NO_PHOTO : DayPage.Kind.PICTURES, spaces);
     return onPage(
-        pageChoice().withSpaceTaken(place()).withPage(Optional.of(page)).withoutSpaceShapes());
+        pageChoice()
+            .withSpaceTaken(place())
+            .withPage(Optional.of(sayable(page)))
+            .withoutSpaceShapes());
+  }
+
+  private static PageWords sayable(PageWords page) throws Refused {
+    if (page.spaces().size() > SpaceWords.MOST_SPACES) {
+      throw new Refused(
+          Refused.BAD_REQUEST, "a page has at most " + SpaceWords.MOST_SPACES + " spaces");
+    }
+    return page;
   }
 
   /** A crop stays where its space keeps its shape. */
@@ -200,7 +211,7 @@ final class ChangeReader {
 
   /** The page as it is now, in the words of the note. */
   private PageWords shown() throws Refused {
-    return SpaceWords.parse(SpaceWords.text(dayPick().page()));
+    return SpaceWords.words(dayPick().page());
   }
 
   private String notedPage() throws Refused {

@@ -127,7 +127,7 @@ final class MonthView {
 
   /** The page in the words of the note; a reveal only where it is not the usual one. */
   private String words(DayPage page) {
-    PageWords all = SpaceWords.parse(SpaceWords.text(page));
+    PageWords all = SpaceWords.words(page);
     List<WantedSpace> spaces = new ArrayList<>();
     for (WantedSpace space : all.spaces()) {
       spaces.add(
