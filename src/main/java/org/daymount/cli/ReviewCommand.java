@@ -100,6 +100,10 @@ final class ReviewCommand extends SurroundedCommand {
       server.show(
           pictures, new MonthJson(Version.tool(), photos.verboseRecord), request, surveyed, memory);
       terminal.end();
+      if (!talk.quiet) {
+        around.err().println("the month is open");
+        around.err().flush();
+      }
       memory.ifPresent(m -> keep(m, request.out().folder(surveyed.month())));
     } catch (RunFailed e) {
       terminal.end();

@@ -180,7 +180,7 @@ public final class ReviewServer implements AutoCloseable {
   private Answer shown(HttpExchange exchange) throws Refused, IOException {
     need(exchange, "GET");
     String path = exchange.getRequestURI().getPath();
-    if (path.startsWith("/picture/") || path.startsWith("/sheet/")) {
+    if (path.matches("/(picture|detail|sheet)/.*")) {
       gate.checkToken(key(exchange));
       return Answer.jpeg(desk().picture(path.split("/")));
     }

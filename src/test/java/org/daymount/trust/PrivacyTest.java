@@ -13,9 +13,11 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
 import org.daymount.testphoto.ExifPhoto;
@@ -36,6 +38,9 @@ class PrivacyTest {
 
   /** GPS 57° 31' 17", 6° 43' 29": as numbers and as a program may print them. */
   private static final List<String> PLACE = List.of("57.52", "57,52", "57°", "6.72", "GPS");
+
+  private static final Pattern PICTURE =
+      Pattern.compile("data:image/jpeg;base64,([A-Za-z0-9+/=]+)");
 
   @TempDir Path folder;
 
@@ -59,6 +64,7 @@ class PrivacyTest {
     for (int i = 0; i < 3; i++) {
       planted(i).write(photos.resolve("IMG_" + i + ".jpg"));
     }
+    addHeic(photos);
     Path out = folder.resolve("out");
     Runs.Ended ended = Runs.here(Runs.arguments(photos, out));
     assertEquals(0, ended.code(), ended.text());
@@ -113,6 +119,22 @@ class PrivacyTest {
     assertTrue(Files.readString(out.resolve("month.json")).contains("\"2026-06-04T04:20:30\""));
   }
 
+  /** One of them as HEIC too, with its tags, where heif-enc is installed. */
+  private void addHeic(Path photos) throws Exception {
+    Path twin = planted(5).write(folder.resolve("twin.jpg"));
+    Path heic = photos.resolve("IMG_5.heic");
+    try {
+      new ProcessBuilder("heif-enc", "-q", "80", "-o", heic.toString(), twin.toString())
+          .redirectErrorStream(true)
+          .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+          .start()
+          .waitFor();
+    } catch (IOException e) {
+      return; // the other photos are looked at all the same
+    }
+    assertTrue(holds(Files.readAllBytes(heic), "Wren Quill"), "heif-enc kept the tags");
+  }
+
   /** The secrets are really there to be found. */
   @Test
   void thePlantedPhotosHoldThem() {
@@ -122,10 +144,14 @@ class PrivacyTest {
     }
   }
 
-  /** In the bytes as they are or unpacked from the streams of a PDF, in 8 or 16 bits. */
+  /**
+   * In the bytes as they are, unpacked from the streams of a PDF, or in a page's pictures, in 8 or
+   * 16 bits.
+   */
   private static boolean holds(byte[] bytes, String secret) {
     List<byte[]> layers = new ArrayList<>(List.of(bytes));
     layers.addAll(unpacked(bytes));
+    layers.addAll(embedded(bytes));
     for (byte[] layer : layers) {
       String text = new String(layer, StandardCharsets.ISO_8859_1);
       for (Charset charset : List.of(StandardCharsets.UTF_8, StandardCharsets.UTF_16BE)) {
@@ -149,6 +175,15 @@ class PrivacyTest {
       add(found, bytes, at + 8);
     }
     return found;
+  }
+
+  /** The pictures that index.html carries. */
+  private static List<byte[]> embedded(byte[] bytes) {
+    return PICTURE
+        .matcher(new String(bytes, StandardCharsets.ISO_8859_1))
+        .results()
+        .map(found -> Base64.getDecoder().decode(found.group(1)))
+        .toList();
   }
 
   private static void add(List<byte[]> found, byte[] bytes, int from) {
