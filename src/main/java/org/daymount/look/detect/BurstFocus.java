@@ -86,8 +86,8 @@ public final class BurstFocus {
   }
 
   /**
-   * How sharp a frame is on what the burst is about: where the frame has the same itself, else
-   * where the burst has it.
+   * How sharp a frame is on what the burst is about: around where the frame has the same itself,
+   * else where the burst has it.
    *
    * @return 0 when nothing was found in any frame
    */
@@ -109,7 +109,15 @@ public final class BurstFocus {
                 .map(Subject::box))
         .filter(box -> overlap(box, place) >= SAME)
         .max(Comparator.comparingDouble(box -> overlap(box, place)))
+        .map(box -> movedTo(box, place))
         .orElse(place);
+  }
+
+  /** As large as in the other frames: a box that is wider in one would compare more background. */
+  private static PixelBox movedTo(PixelBox there, PixelBox place) {
+    int right = (int) Math.round(there.centreX() - place.centreX());
+    int down = (int) Math.round(there.centreY() - place.centreY());
+    return new PixelBox(place.x() + right, place.y() + down, place.width(), place.height());
   }
 
   private static PixelBox place(Main main, PixelSize picture) {
