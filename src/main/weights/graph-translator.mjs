@@ -23,6 +23,7 @@ export function translateGraph(model, outputs) {
 class Translation {
   graph = new OnnxGraph();
   #done = new Map();
+  #factors = new Map();
 
   constructor(model) {
     this.model = model;
@@ -43,7 +44,19 @@ class Translation {
 
   /** The i-th input as a computed value. */
   input(node, i = 0) {
-    return this.value(node.input[i]);
+    const value = this.value(node.input[i]);
+    const factor = this.factor(value);
+    return factor === 1 ? value : this.graph.node("Mul", [value, this.graph.floats([], [factor])]);
+  }
+
+  /** What a value has still to be multiplied by; a convolution takes it into its kernel. */
+  factor(value) {
+    return this.#factors.get(value) ?? 1;
+  }
+
+  withFactor(value, factor) {
+    this.#factors.set(value, factor);
+    return value;
   }
 
   /** The i-th input as numbers known beforehand. */
@@ -79,14 +92,16 @@ const operators = {
 
   Add: (translation, node) => pairwise(translation, node, "Add"),
   AddV2: (translation, node) => pairwise(translation, node, "Add"),
-  Mul: (translation, node) => pairwise(translation, node, "Mul"),
+  Mul: (translation, node) => hardGated(translation, node) ?? product(translation, node),
 
   Mean: (translation, node) => {
     const axes = [...translation.constant(node, 1).values];
     if (String(axes) !== "1,2" || !node.attr.keep_dims.b) {
       throw new Error(`${node.name}: only a mean over rows and columns is known`);
     }
-    return translation.graph.node("GlobalAveragePool", [translation.input(node)]);
+    const value = translation.value(node.input[0]);
+    const mean = translation.graph.node("GlobalAveragePool", [value]);
+    return translation.withFactor(mean, translation.factor(value));
   },
 
   ConcatV2: (translation, node) => {
@@ -148,8 +163,10 @@ function anyConvolution(translation, node, kernel, groups) {
     throw new Error(`${node.name}: a dilated convolution is not known`);
   }
   const fused = (attr.fused_ops?.list.s ?? []).map(decoded);
-  const value = addConvolution(translation.graph, translation.input(node), {
-    kernel,
+  const input = translation.value(node.input[0]);
+  const factor = translation.factor(input);
+  const value = addConvolution(translation.graph, input, {
+    kernel: { shape: kernel.shape, values: kernel.values.map((weight) => weight * factor) },
     bias: fused.includes("BiasAdd") ? translation.constant(node, 2) : null,
     stride: numbers(attr.strides)[1],
     groups,
@@ -166,6 +183,49 @@ function anyConvolution(translation, node, kernel, groups) {
     default:
       throw new Error(`${node.name}: the activation ${activation} is not known`);
   }
+}
+
+/**
+ * TensorFlow spells out the gate min(max(x + 3, 0), 6) / 6, alone or times x (hard swish, Howard et
+ * al. 2019), in three or four steps, each over the whole grid. ONNX has one for the gate. It divides
+ * by 6 exactly, the published weights by a rounded 6: what that makes is left as a factor.
+ * @returns undefined for any other product
+ */
+function hardGated(translation, node) {
+  const [left, right] = node.input.map((name) => translation.model.nodes.get(name));
+  const gated = hardGate(translation, right);
+  if (!gated) {
+    return undefined;
+  }
+  const isTimesX = left.op === "Mul" && left.input.includes(gated);
+  const sixth = number(translation, isTimesX ? left.input.find((name) => name !== gated) : left.name);
+  if (sixth === undefined) {
+    return undefined;
+  }
+  const { graph } = translation;
+  const value = translation.value(gated);
+  const gate = graph.node("HardSigmoid", [value], { alpha: 1 / 6, beta: 0.5 });
+  const result = isTimesX ? graph.node("Mul", [value, gate]) : gate;
+  return translation.withFactor(result, 6 * sixth);
+}
+
+/** The name of x if the node is min(max(x + 3, 0), 6). */
+function hardGate(translation, node) {
+  const sum = node.op === "Relu6" && translation.model.nodes.get(node.input[0]);
+  const isGate = sum && ["Add", "AddV2"].includes(sum.op) && number(translation, sum.input[1]) === 3;
+  return isGate ? sum.input[0] : undefined;
+}
+
+/** The value of a constant that is one number; undefined for everything else. */
+function number(translation, name) {
+  const constant = translation.model.weights.get(name);
+  return constant?.values.length === 1 ? constant.values[0] : undefined;
+}
+
+function product(translation, node) {
+  const values = node.input.map((name) => translation.value(name));
+  const factor = translation.factor(values[0]) * translation.factor(values[1]);
+  return translation.withFactor(translation.graph.node("Mul", values), factor);
 }
 
 function pairwise(translation, node, operator) {

@@ -94,7 +94,7 @@ function nodeProto(operator, inputs, output, attributes) {
 }
 
 /** Attributes named here are floats; all other numbers are whole. */
-const FLOAT_ATTRIBUTES = new Set(["epsilon"]);
+const FLOAT_ATTRIBUTES = new Set(["alpha", "beta", "epsilon"]);
 
 function attribute(name, value) {
   const [FLOATS, INTEGERS, WORD, LIST] = [1, 2, 3, 7]; // AttributeProto.AttributeType

@@ -101,11 +101,13 @@ public final class AlbumPlanner {
     Optional<MonthNote.Joined> said = note.flatMap(given -> given.on(date, month));
     PageWords words = said.map(MonthNote.Joined::words).orElse(PageWords.NONE);
     Optional<String> story = said.flatMap(MonthNote.Joined::story);
-    DayPage page =
-        words.kind() == DayPage.Kind.PICTURES
-            ? new DayPage(date, words.kind(), spaces(date, words), story)
-            : new DayPage(date, words.kind(), List.of(), story);
-    return page;
+    return page(date, words, story);
+  }
+
+  private DayPage page(LocalDate date, PageWords words, Optional<String> story) {
+    return words.kind() == DayPage.Kind.PICTURES
+        ? new DayPage(date, words.kind(), spaces(date, words), story)
+        : new DayPage(date, words.kind(), List.of(), story);
   }
 
   private List<Space> spaces(LocalDate date, PageWords words) {
@@ -125,16 +127,6 @@ public final class AlbumPlanner {
                     + ", so it is planned without a mat; give a smaller reveal"));
         spaces.addAll(withoutMat(space));
       }
-    }
-    double asked = spaces.stream().mapToDouble(space -> space.size().squareInches()).sum();
-    if (asked > CommonPractice.PAGE.squareInches() + 1e-6) {
-      remarks.add(
-          AlbumRemark.on(
-              date,
-              "page-full",
-              "its spaces together are larger than a "
-                  + CommonPractice.PAGE
-                  + " page; fine for a larger page or several, else ask for less"));
     }
     return spaces;
   }
@@ -158,7 +150,7 @@ public final class AlbumPlanner {
     }
     DayChoice choice = choices.day(date);
     Optional<String> story = story(date, own.story(), choice.story());
-    List<Space> spaces = changed(date, base, choice);
+    DayPage page = changed(date, base, choice);
     if (!wanted.test(date)) {
       if (note.flatMap(given -> given.on(date, month)).isPresent()) {
         remarks.add(
@@ -167,7 +159,25 @@ public final class AlbumPlanner {
       }
       return new DayPage(date, DayPage.Kind.LEFT_OUT, List.of(), story);
     }
-    return new DayPage(date, base.kind(), spaces, story);
+    remarkOnLargePage(date, page.spaces());
+    return new DayPage(date, page.kind(), page.spaces(), story);
+  }
+
+  /** What is wanted of every page alike is wanted with open eyes. */
+  private void remarkOnLargePage(LocalDate date, List<Space> spaces) {
+    if (spaces.equals(defaults.spaces())) {
+      return;
+    }
+    double asked = spaces.stream().mapToDouble(space -> space.size().squareInches()).sum();
+    if (asked > CommonPractice.PAGE.squareInches() + 1e-6) {
+      remarks.add(
+          AlbumRemark.on(
+              date,
+              "page-full",
+              "its spaces together are larger than a "
+                  + CommonPractice.PAGE
+                  + " page; fine for a larger page or several, else ask for less"));
+    }
   }
 
   private Optional<String> story(
@@ -192,10 +202,9 @@ public final class AlbumPlanner {
     return noted;
   }
 
-  private List<Space> changed(LocalDate date, DayPage base, DayChoice choice) {
-    List<Space> spaces = new ArrayList<>(base.spaces());
+  private DayPage changed(LocalDate date, DayPage base, DayChoice choice) {
     if (!choice.changesPage()) {
-      return spaces;
+      return base;
     }
     String now = SpaceWords.text(base);
     if (choice.pageReplaced().filter(before -> !before.equals(now)).isPresent()) {
@@ -203,13 +212,19 @@ public final class AlbumPlanner {
           AlbumRemark.on(
               date,
               "page-conflict",
-              "its spaces were changed in the review (from "
+              "its page was changed in the review (from "
                   + choice.pageReplaced().get()
                   + ") and in the note or the defaults since (to "
                   + now
                   + "); the latter are used"));
-      return spaces;
+      return base;
     }
+    DayPage page = choice.page().map(words -> page(date, words, base.story())).orElse(base);
+    return new DayPage(date, page.kind(), changed(date, page.spaces(), choice), page.story());
+  }
+
+  private List<Space> changed(LocalDate date, List<Space> onPage, DayChoice choice) {
+    List<Space> spaces = new ArrayList<>(onPage);
     choice
         .spaces()
         .forEach(

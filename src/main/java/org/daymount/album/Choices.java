@@ -123,6 +123,7 @@ public record Choices(
         spaces,
         day.story(),
         Optional.of(from).filter(other -> !other.equals(date)),
+        page.page(),
         page.pageReplaced(),
         day.other());
   }

@@ -71,6 +71,7 @@ public final class ChoicesFile {
     ObjectNode node = JSON.createObjectNode();
     node.put("day", date.toString());
     day.pageOf().ifPresent(from -> node.put("pageOf", from.toString()));
+    day.page().ifPresent(words -> node.put("page", SpaceWords.text(words)));
     day.pageReplaced().ifPresent(words -> node.put("pageReplaced", words));
     day.story()
         .ifPresent(
@@ -230,8 +231,17 @@ public final class ChoicesFile {
         spaces,
         story,
         day.date("pageOf"),
+        page(day),
         day.text("pageReplaced"),
-        day.others(Set.of("day", "spaces", "story", "pageOf", "pageReplaced")));
+        day.others(Set.of("day", "spaces", "story", "pageOf", "page", "pageReplaced")));
+  }
+
+  private static Optional<PageWords> page(Fields day) throws UnreadableChoices {
+    try {
+      return day.text("page").map(SpaceWords::parse);
+    } catch (IllegalArgumentException notWords) {
+      throw day.wrong("page", "is not understood: " + notWords.getMessage());
+    }
   }
 
   private static SpaceChoice space(Fields space) throws UnreadableChoices {

@@ -11,18 +11,26 @@ import java.util.TreeMap;
  *
  * @param spaces by the space's place on the page, from 0
  * @param pageOf the day whose page this day uses, when pages were swapped
- * @param pageReplaced the page, in the words of {@link SpaceWords#text(DayPage)}, when a space's
- *     size or direction was first changed, so that a later edit of the note is noticed
+ * @param page what the page holds instead of what the note says; a space's own size and direction
+ *     go before it
+ * @param pageReplaced the page, in the words of {@link SpaceWords#text(DayPage)}, when it was first
+ *     changed, so that a later edit of the note is noticed
  */
 public record DayChoice(
     Map<Integer, SpaceChoice> spaces,
     Optional<StoryChoice> story,
     Optional<LocalDate> pageOf,
+    Optional<PageWords> page,
     Optional<String> pageReplaced,
     OtherFields other) {
   public static final DayChoice NONE =
       new DayChoice(
-          Map.of(), Optional.empty(), Optional.empty(), Optional.empty(), OtherFields.NONE);
+          Map.of(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          OtherFields.NONE);
 
   public DayChoice {
     spaces = Collections.unmodifiableMap(new TreeMap<>(spaces));
@@ -46,22 +54,57 @@ public record DayChoice(
   }
 
   DayChoice withSpaces(Map<Integer, SpaceChoice> changed) {
-    return new DayChoice(changed, story, pageOf, pageReplaced, other);
+    return new DayChoice(changed, story, pageOf, page, pageReplaced, other);
   }
 
   public DayChoice withStory(Optional<StoryChoice> changed) {
-    return new DayChoice(spaces, changed, pageOf, pageReplaced, other);
+    return new DayChoice(spaces, changed, pageOf, page, pageReplaced, other);
   }
 
   DayChoice withPageOf(Optional<LocalDate> changed) {
-    return new DayChoice(spaces, story, changed, pageReplaced, other);
+    return new DayChoice(spaces, story, changed, page, pageReplaced, other);
+  }
+
+  public DayChoice withPage(Optional<PageWords> changed) {
+    return new DayChoice(spaces, story, pageOf, changed, pageReplaced, other);
   }
 
   public DayChoice withPageReplaced(Optional<String> changed) {
-    return new DayChoice(spaces, story, pageOf, changed, other);
+    return new DayChoice(spaces, story, pageOf, page, changed, other);
   }
 
-  boolean changesPage() {
-    return spaces.values().stream().anyMatch(SpaceChoice::changesPage);
+  /** Whether the page itself was changed, not only what lies on it. */
+  public boolean changesPage() {
+    return page.isPresent() || spaces.values().stream().anyMatch(SpaceChoice::changesPage);
+  }
+
+  /** The page as the note has it; what lies on it stays. */
+  public DayChoice withoutPageChanges() {
+    DayChoice changed = withPage(Optional.empty()).withPageReplaced(Optional.empty());
+    return changed.withoutSpaceShapes();
+  }
+
+  /** Without sizes and directions of their own: the page's words say them now. */
+  public DayChoice withoutSpaceShapes() {
+    DayChoice changed = this;
+    for (Map.Entry<Integer, SpaceChoice> space : spaces.entrySet()) {
+      changed =
+          changed.withSpace(
+              space.getKey(),
+              space.getValue().withSize(Optional.empty()).withDirection(Optional.empty()));
+    }
+    return changed;
+  }
+
+  /** Of a page that loses a space: what lay in those behind it moves up. */
+  public DayChoice withSpaceTaken(int place) {
+    Map<Integer, SpaceChoice> left = new TreeMap<>();
+    spaces.forEach(
+        (at, space) -> {
+          if (at != place) {
+            left.put(at > place ? at - 1 : at, space);
+          }
+        });
+    return withSpaces(left);
   }
 }

@@ -29,7 +29,9 @@ public final class SpaceWords {
    */
   record Read(PageWords words, int end, boolean definite, boolean any) {}
 
-  private static final int MOST_SPACES = 24;
+  /** On one page, that can be said in words. */
+  public static final int MOST_SPACES = 24;
+
   private static final Length SMALLEST_SIDE = Length.inchFraction(1, 2);
   private static final Map<String, Integer> COUNTS =
       Map.ofEntries(
@@ -113,18 +115,22 @@ public final class SpaceWords {
 
   /** A finished page in the same words, every reveal said. */
   public static String text(DayPage page) {
-    return text(
-        new PageWords(
-            page.kind(),
-            page.spaces().stream()
-                .map(
-                    space ->
-                        new WantedSpace(
-                            Optional.of(space.size()),
-                            space.direction().filter(way -> way != Direction.SQUARE),
-                            space.onMat(),
-                            space.reveal()))
-                .toList()));
+    return text(words(page));
+  }
+
+  /** A finished page as if a person had asked for each of its spaces, every reveal said. */
+  public static PageWords words(DayPage page) {
+    return new PageWords(
+        page.kind(),
+        page.spaces().stream()
+            .map(
+                space ->
+                    new WantedSpace(
+                        Optional.of(space.size()),
+                        space.direction().filter(way -> way != Direction.SQUARE),
+                        space.onMat(),
+                        space.reveal()))
+            .toList());
   }
 
   private static String text(WantedSpace space) {

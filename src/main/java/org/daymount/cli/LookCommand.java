@@ -131,6 +131,7 @@ final class LookCommand extends SurroundedCommand {
             + photo.taken().from().word()
             + ")");
     line(out, "day", inspected.photo().day().map(Object::toString).orElse("unknown"));
+    photo.model().ifPresent(model -> line(out, "camera", model + " (as --clock wants it)"));
     line(
         out,
         "picture",

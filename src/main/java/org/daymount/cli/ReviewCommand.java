@@ -97,10 +97,17 @@ final class ReviewCommand extends SurroundedCommand {
     try {
       Surveyed surveyed =
           new MonthMaker(pictures, terminal.and(server.opening()), memory).survey(request);
-      server.show(
+      // kept at once: whoever ends the review now need not wait for all this again
+      memory.ifPresent(m -> OutOptions.keep(m, request.out().folder(surveyed.month())));
+      server.prepare(
           pictures, new MonthJson(Version.tool(), photos.verboseRecord), request, surveyed, memory);
       terminal.end();
       memory.ifPresent(m -> keep(m, request.out().folder(surveyed.month())));
+      if (!talk.quiet) {
+        around.err().println("the month is open");
+        around.err().flush();
+      }
+      server.open();
     } catch (RunFailed e) {
       terminal.end();
       server.fail(e.getMessage());

@@ -8,8 +8,9 @@ import org.daymount.unit.Ppi;
  * @param minimum what a print must have; a picture that has less is printed smaller
  * @param safeEdge how far faces stay from the piece's edge, which trimming or a mat may take; also
  *     the white left around a border fit
+ * @param joins where pieces larger than a sheet are put together
  */
-public record CropSettings(Ppi wanted, Ppi minimum, Length safeEdge) {
+public record CropSettings(Ppi wanted, Ppi minimum, Length safeEdge, Joins joins) {
   /** Common practice in framing and print finishing, no source. */
   public static final Length SAFE_EDGE = Length.inchFraction(1, 8);
 
@@ -22,7 +23,15 @@ public record CropSettings(Ppi wanted, Ppi minimum, Length safeEdge) {
     }
   }
 
+  public CropSettings(Ppi wanted, Ppi minimum, Length safeEdge) {
+    this(wanted, minimum, safeEdge, Joins.NONE);
+  }
+
   public static CropSettings of(Ppi wanted, Ppi minimum) {
     return new CropSettings(wanted, minimum, SAFE_EDGE);
+  }
+
+  public CropSettings with(Joins otherJoins) {
+    return new CropSettings(wanted, minimum, safeEdge, otherJoins);
   }
 }

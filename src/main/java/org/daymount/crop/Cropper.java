@@ -3,6 +3,7 @@ package org.daymount.crop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.daymount.look.Face;
 import org.daymount.look.Looked;
 import org.daymount.look.detect.Detectors;
 import org.daymount.photo.Shape;
@@ -20,6 +21,10 @@ import org.daymount.unit.PixelSize;
 public final class Cropper {
   private static final double PANORAMA_KEEPS = 0.75; // of its area, or it is shown whole
   private static final double WHOLE_MAIN = 0.98; // of its length along the slide
+  private static final double ENOUGH_OF_MAIN = 0.9; // less, and a border is the lesser harm
+  private static final double FACE_ON_JOIN = 0.4; // of its worth; another picture or way is better
+  private static final String MOVED =
+      "moved so that no face lies where the sheets of this piece meet";
 
   /** The crop to propose. */
   public Crop crop(Looked looked, PaperSize piece, CropSettings settings) {
@@ -51,7 +56,8 @@ public final class Cropper {
     if (looked.photo().shape() == Shape.PANORAMA && area < PANORAMA_KEEPS) {
       return Optional.of("a panorama");
     }
-    if (liesAcross(looked.photo().size(), piece) && placing.keptOfMain() < WHOLE_MAIN) {
+    if (liesAcross(looked.photo().size(), piece)
+        && placing.keptOfMain(placing.window()) < ENOUGH_OF_MAIN) {
       String what = placing.main().orElseThrow().subject().what();
       return Optional.of("no crop to " + piece + " holds the whole " + what);
     }
@@ -65,25 +71,73 @@ public final class Cropper {
 
   private static Crop filled(
       Looked looked, Placing placing, PaperSize piece, CropSettings settings) {
+    PixelSize picture = looked.photo().size();
+    JoinedFaces joined = new JoinedFaces(picture, placing.faces(), piece, settings);
+    PixelBox usual = placing.window();
+    PixelBox window =
+        placing.holdsFaces() && joined.cutsFace(usual, piece)
+            ? joined.window(usual).orElse(usual)
+            : usual;
     List<String> reasons = new ArrayList<>();
-    placing
-        .sidesCut()
-        .ifPresent(sides -> reasons.add("cropped " + sides + inside(looked, placing)));
-    PixelBox window = placing.window();
+    sidesCut(window, picture)
+        .ifPresent(sides -> reasons.add("cropped " + sides + inside(looked, placing, window)));
+    if (!window.equals(usual)) {
+      reasons.add(window.size().equals(usual.size()) ? MOVED : MOVED + ", and closer for it");
+    }
     Printed printed = Printed.in(piece, piece, window.size(), settings);
     printed.reason().ifPresent(reasons::add);
-    double quality = placing.kept() * sitting(placing) * printed.seemliness();
+    double quality =
+        placing.kept()
+            * sitting(placing, window)
+            * printed.seemliness()
+            * Math.sqrt(window.area() / (double) usual.area())
+            * offJoins(joined, window, printed, reasons);
     return new Crop(window, piece, printed.size(), printed.fit(), printed.ppi(), quality, reasons);
   }
 
-  private static double sitting(Placing placing) {
+  /** What a face on a join leaves of a crop's worth; says so if there is one. */
+  private static double offJoins(
+      JoinedFaces joined, PixelBox window, Printed printed, List<String> reasons) {
+    if (!joined.cutsFace(window, printed.size())) {
+      return 1;
+    }
+    reasons.add("a face lies where the sheets of this piece meet; no crop avoids it");
+    return FACE_ON_JOIN;
+  }
+
+  /** Which sides lose something, in words; empty when none does. */
+  private static Optional<String> sidesCut(PixelBox window, PixelSize picture) {
+    List<String> sides = new ArrayList<>();
+    if (window.x() > 0) {
+      sides.add("left");
+    }
+    if (window.right() < picture.width()) {
+      sides.add("right");
+    }
+    if (window.y() > 0) {
+      sides.add("top");
+    }
+    if (window.bottom() < picture.height()) {
+      sides.add("bottom");
+    }
+    return sides.isEmpty() ? Optional.empty() : Optional.of(inWords(sides));
+  }
+
+  private static String inWords(List<String> words) {
+    int last = words.size() - 1;
+    return last == 0
+        ? words.get(0)
+        : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+  }
+
+  private static double sitting(Placing placing, PixelBox window) {
     double faces = placing.holdsFaces() ? 1 : 0.3;
-    double main = 0.6 + 0.4 * placing.keptOfMain();
+    double main = 0.6 + 0.4 * placing.keptOfMain(window);
     return faces * main * (placing.hasAir() ? 1 : 0.95);
   }
 
   /** Only faces that are sure are spoken of; what may be one is kept inside all the same. */
-  private static String inside(Looked looked, Placing placing) {
+  private static String inside(Looked looked, Placing placing, PixelBox window) {
     if (!placing.holdsFaces()) {
       return "; not every face inside";
     }
@@ -99,7 +153,7 @@ public final class Cropper {
         .main()
         .map(
             main ->
-                placing.keptOfMain() >= WHOLE_MAIN
+                placing.keptOfMain(window) >= WHOLE_MAIN
                     ? "; the whole " + main.subject().what() + " inside"
                     : "; part of the " + main.subject().what() + " is lost")
         .orElse("");
@@ -112,14 +166,11 @@ public final class Cropper {
     PaperSize space = inner(piece, settings.safeEdge());
     Printed printed = Printed.in(piece, within(space, picture), picture, settings);
     printed.reason().ifPresent(reasons::add);
+    List<Face> faces = looked.measures().faces().stream().filter(Placing::isProtected).toList();
+    JoinedFaces joined = new JoinedFaces(picture, faces, piece, settings);
+    double quality = printed.seemliness() * offJoins(joined, picture.whole(), printed, reasons);
     return new Crop(
-        picture.whole(),
-        piece,
-        printed.size(),
-        Crop.Fit.BORDER,
-        printed.ppi(),
-        printed.seemliness(),
-        reasons);
+        picture.whole(), piece, printed.size(), Crop.Fit.BORDER, printed.ppi(), quality, reasons);
   }
 
   private static PaperSize inner(PaperSize piece, Length margin) {

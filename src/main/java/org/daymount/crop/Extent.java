@@ -12,11 +12,4 @@ record Extent(int start, int end) {
     int from = Math.max(0, Math.min(start, length));
     return new Extent(from, Math.max(from, Math.min(end, length)));
   }
-
-  /** How much of this lies in {@code from} .. {@code to}, 0 to 1. */
-  double shareIn(double from, double to) {
-    return end == start
-        ? 1
-        : Math.max(0, Math.min(end, to) - Math.max(start, from)) / (end - start);
-  }
 }

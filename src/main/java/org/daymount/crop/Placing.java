@@ -1,6 +1,5 @@
 package org.daymount.crop;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.daymount.look.Face;
@@ -39,8 +38,7 @@ final class Placing {
     PixelSize picture = looked.photo().size();
     this.slide = Slide.of(picture, piece);
     this.interest = new Interest(looked.measures(), picture, slide);
-    this.faces =
-        looked.measures().faces().stream().filter(f -> f.confidence() >= PROTECTED_FACE).toList();
+    this.faces = looked.measures().faces().stream().filter(Placing::isProtected).toList();
     this.sure =
         WeightedBox.all(looked.measures(), picture).stream()
             .filter(box -> box.subject().confidence() >= SURE_SUBJECT)
@@ -68,6 +66,10 @@ final class Placing {
     boolean airIsCheap = mostKept(withAir) >= mostKept(withMain) - AIR_MAY_COST;
     this.hasAir = air && airIsCheap;
     this.offset = best(airIsCheap ? withAir : withMain);
+  }
+
+  static boolean isProtected(Face face) {
+    return face.confidence() >= PROTECTED_FACE;
   }
 
   private double mostKept(Offsets allowed) {
@@ -137,23 +139,10 @@ final class Placing {
     return sure.stream().findFirst();
   }
 
-  /** How much of the main subject is inside, 0 to 1; 1 when there is none. */
-  double keptOfMain() {
-    Extent window = slide.along(window());
+  /** How much of the main subject a window holds, 0 to 1; 1 when there is none. */
+  double keptOfMain(PixelBox window) {
     return main()
-        .map(box -> slide.along(box.box()).shareIn(window.start(), window.end()))
+        .map(main -> window.sharedArea(main.box()) / (double) main.box().area())
         .orElse(1.0);
-  }
-
-  /** Which sides lose something, in words; empty when none does. */
-  Optional<String> sidesCut() {
-    List<String> sides = new ArrayList<>();
-    if (offset > 0) {
-      sides.add(slide.sideways() ? "left" : "top");
-    }
-    if (offset < slide.slack()) {
-      sides.add(slide.sideways() ? "right" : "bottom");
-    }
-    return sides.isEmpty() ? Optional.empty() : Optional.of(String.join(" and ", sides));
   }
 }

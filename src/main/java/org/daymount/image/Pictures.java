@@ -52,6 +52,24 @@ public final class Pictures {
   }
 
   /**
+   * The whole picture as it is quickest to have: at least {@code longEdge} pixels long, or as long
+   * as it is. A JPEG comes as it was decoded at a half, a quarter or an eighth and may be nearly
+   * twice as long (eight times, where it is not larger than that); anything else comes like {@link
+   * #whole}. For measuring.
+   */
+  public BufferedImage atLeast(Photo photo, int longEdge) throws UnusablePicture {
+    PixelSize target = photo.size().within(longEdge);
+    return decoded(
+        photo,
+        () -> {
+          Optional<ReducedReader.Reduced> read = reducedStored(photo, target);
+          return read.isPresent()
+              ? Orienter.upright(new SrgbRows(read.get().pixels()).all(), photo.orientation())
+              : anyFormat(photo, photo.size().whole(), target);
+        });
+  }
+
+  /**
    * Part of the picture, resampled with Lanczos-3 to exactly {@code target} pixels. The window's
    * edges fall on the target's edges. Pixels beside the window take part in the filter, so that two
    * windows that meet give pictures that meet. Of a JPEG with more than four times the target's
@@ -117,16 +135,19 @@ public final class Pictures {
     }
   }
 
-  private static Optional<BufferedImage> reduced(Photo photo, PixelSize target) throws IOException {
+  private static Optional<ReducedReader.Reduced> reducedStored(Photo photo, PixelSize target)
+      throws IOException {
     if (photo.format() != PhotoFormat.JPEG) {
       return Optional.empty();
     }
     PixelSize stored = photo.orientation().stored(photo.size());
-    return upright(
-        photo,
-        stored.whole(),
-        photo.orientation().stored(target),
-        ReducedReader.read(photo.file().path(), stored, target.longEdge()));
+    return notCutOff(photo, ReducedReader.read(photo.file().path(), stored, target.longEdge()));
+  }
+
+  private static Optional<BufferedImage> reduced(Photo photo, PixelSize target) throws IOException {
+    PixelSize stored = photo.orientation().stored(photo.size());
+    return reducedStored(photo, target)
+        .map(read -> upright(read, stored.whole(), target, photo.orientation()));
   }
 
   private static Optional<BufferedImage> reduced(Photo photo, PixelBox window, PixelSize target)
@@ -137,33 +158,33 @@ public final class Pictures {
     Orientation orientation = photo.orientation();
     PixelSize stored = orientation.stored(photo.size());
     PixelBox storedWindow = Orienter.toStored(window, photo.size(), orientation);
-    PixelSize storedTarget = orientation.stored(target);
-    return upright(
-        photo,
-        storedWindow,
-        storedTarget,
-        ReducedReader.read(photo.file().path(), stored, storedWindow, storedTarget));
+    return notCutOff(
+            photo,
+            ReducedReader.read(
+                photo.file().path(), stored, storedWindow, orientation.stored(target)))
+        .map(read -> upright(read, storedWindow, target, orientation));
   }
 
-  private static Optional<BufferedImage> upright(
-      Photo photo,
-      PixelBox storedWindow,
-      PixelSize storedTarget,
-      Optional<ReducedReader.Reduced> read)
-      throws UnusablePicture {
-    if (read.isEmpty()) {
-      return Optional.empty();
-    }
-    ReducedReader.Reduced reduced = read.get();
-    if (reduced.isCutOff()) {
+  private static Optional<ReducedReader.Reduced> notCutOff(
+      Photo photo, Optional<ReducedReader.Reduced> read) throws UnusablePicture {
+    if (read.isPresent() && read.get().isCutOff()) {
       throw new UnusablePicture(Problem.Kind.CUT_OFF, cutOff(photo));
     }
+    return read;
+  }
+
+  private static BufferedImage upright(
+      ReducedReader.Reduced reduced,
+      PixelBox storedWindow,
+      PixelSize target,
+      Orientation orientation) {
+    PixelSize storedTarget = orientation.stored(target);
     BufferedImage resampled =
         Lanczos.resample(
             new SrgbRows(reduced.pixels()),
             reduced.across(storedWindow, storedTarget.width()),
             reduced.down(storedWindow, storedTarget.height()));
-    return Optional.of(Orienter.upright(resampled, photo.orientation()));
+    return Orienter.upright(resampled, orientation);
   }
 
   private static BufferedImage upright(Photo photo, PixelBox window, PixelSize target)

@@ -61,6 +61,17 @@ final class SrgbRows {
     return decoded.getHeight();
   }
 
+  /** All rows as a picture, TYPE_INT_RGB. */
+  BufferedImage all() {
+    BufferedImage picture = new BufferedImage(width(), height(), BufferedImage.TYPE_INT_RGB);
+    int[] row = new int[width()];
+    for (int y = 0; y < height(); y++) {
+      read(y, row);
+      picture.getRaster().setDataElements(0, y, row.length, 1, row);
+    }
+    return picture;
+  }
+
   /** Puts row {@code y} into {@code rgb} as 0xRRGGBB. */
   void read(int y, int[] rgb) {
     if (matrix.isPresent()) {

@@ -100,6 +100,9 @@ final class PhotoReader {
   }
 
   private FileFacts facts(Path path, BasicFileAttributes attributes) throws IOException {
+    if (known == KnownContents.NONE) {
+      return read(path, attributes.size());
+    }
     byte[] kept =
         known.content(
             path,

@@ -22,12 +22,15 @@ final class Clarity {
   private static double lost(Plane luma, Plane reblurred, int dx, int dy) {
     double all = 0;
     double lost = 0;
+    float[] before = luma.values();
+    float[] after = reblurred.values();
+    int back = dy * luma.width() + dx;
     for (int y = dy; y < luma.height(); y++) {
-      for (int x = dx; x < luma.width(); x++) {
-        double before = Math.abs(luma.at(x, y) - luma.at(x - dx, y - dy));
-        double after = Math.abs(reblurred.at(x, y) - reblurred.at(x - dx, y - dy));
-        all += before;
-        lost += Math.max(0, before - after);
+      int row = y * luma.width();
+      for (int at = row + dx; at < row + luma.width(); at++) {
+        double step = Math.abs(before[at] - before[at - back]);
+        all += step;
+        lost += Math.max(0, step - Math.abs(after[at] - after[at - back]));
       }
     }
     return all > 0 ? lost / all : 0;

@@ -19,7 +19,7 @@ public final class Looker {
   /** Where decoded pictures come from. */
   @FunctionalInterface
   interface Source {
-    BufferedImage whole(Photo photo, int longEdge) throws UnusablePicture;
+    BufferedImage atLeast(Photo photo, int longEdge) throws UnusablePicture;
   }
 
   private final Source source;
@@ -34,7 +34,7 @@ public final class Looker {
    * @param remembered photos of earlier runs, which are not decoded again
    */
   public Looker(Pictures pictures, Remembered remembered) {
-    this(pictures::whole, remembered);
+    this(pictures::atLeast, remembered);
   }
 
   Looker(Source source) {
@@ -89,7 +89,7 @@ public final class Looker {
     }
     BufferedImage picture;
     try {
-      picture = source.whole(photo, Measurer.WORKING_EDGE);
+      picture = source.atLeast(photo, Measurer.WORKING_EDGE);
     } catch (UnusablePicture e) {
       return new Failed(e.of(photo.file()));
     } catch (RuntimeException e) { // a decoder that stumbles over one file must not end the run

@@ -65,12 +65,8 @@ record Plane(int width, int height, float[] values) {
       for (int x = 0; x < row.length; x++) {
         row[x] = values[y * width + clamp(x - reach, width)];
       }
-      for (int x = 0; x < width; x++) {
-        float sum = 0;
-        for (int k = 0; k < taps.length; k++) {
-          sum += taps[k] * row[x + k];
-        }
-        out.values[y * width + x] = sum;
+      for (int k = 0; k < taps.length; k++) { // tap by tap, which a compiler turns into vectors
+        addTo(out.values, y * width, row, k, taps[k], width);
       }
     }
     return out;
@@ -83,12 +79,16 @@ record Plane(int width, int height, float[] values) {
     for (int y = 0; y < height; y++) {
       for (int k = 0; k < taps.length; k++) {
         int from = clamp(y + k - reach, height) * width;
-        for (int x = 0; x < width; x++) {
-          out.values[y * width + x] += taps[k] * values[from + x];
-        }
+        addTo(out.values, y * width, values, from, taps[k], width);
       }
     }
     return out;
+  }
+
+  private static void addTo(float[] to, int at, float[] from, int first, float tap, int count) {
+    for (int i = 0; i < count; i++) {
+      to[at + i] += tap * from[first + i];
+    }
   }
 
   private static int clamp(int i, int size) {

@@ -39,6 +39,25 @@ record Rgb(Plane red, Plane green, Plane blue) {
     return new Rgb(red, green, blue);
   }
 
+  /** As {@link #of} and {@link #luma()}, without the colours in between. */
+  static Plane luma(BufferedImage picture, PixelSize size) {
+    Plane whole = Plane.empty(picture.getWidth(), picture.getHeight());
+    Raster raster = checked(picture).getRaster();
+    int[] line = new int[picture.getWidth()];
+    for (int y = 0, at = 0; y < whole.height(); y++) {
+      raster.getDataElements(0, y, line.length, 1, line);
+      for (int rgb : line) {
+        whole.values()[at++] =
+            LUMA_RED * (rgb >> 16 & 0xff)
+                + LUMA_GREEN * (rgb >> 8 & 0xff)
+                + LUMA_BLUE * (rgb & 0xff);
+      }
+    }
+    return size.width() == whole.width() && size.height() == whole.height()
+        ? whole
+        : Span.average(whole, size.width(), size.height());
+  }
+
   private static BufferedImage checked(BufferedImage picture) {
     if (picture.getType() != BufferedImage.TYPE_INT_RGB) {
       throw new IllegalArgumentException(

@@ -29,18 +29,28 @@ final class Sharpness {
   static Sharpness of(Plane luma) {
     Plane smooth = luma.blurred(NOISE_BLUR);
     Plane out = Plane.empty(luma.width(), luma.height());
+    int width = luma.width();
+    float[] from = smooth.values();
+    float[] to = out.values();
     for (int y = 0; y < luma.height(); y++) {
-      int above = Math.max(0, y - 1);
-      int below = Math.min(luma.height() - 1, y + 1);
-      for (int x = 0; x < luma.width(); x++) {
-        int left = Math.max(0, x - 1);
-        int right = Math.min(luma.width() - 1, x + 1);
-        out.values()[y * luma.width() + x] =
-            smooth.at(left, y)
-                + smooth.at(right, y)
-                + smooth.at(x, above)
-                + smooth.at(x, below)
-                - 4 * smooth.at(x, y);
+      int row = y * width;
+      int above = Math.max(0, y - 1) * width;
+      int below = Math.min(luma.height() - 1, y + 1) * width;
+      for (int x = 1; x < width - 1; x++) {
+        to[row + x] =
+            from[row + x - 1]
+                + from[row + x + 1]
+                + from[above + x]
+                + from[below + x]
+                - 4 * from[row + x];
+      }
+      for (int x : new int[] {0, width - 1}) {
+        to[row + x] =
+            from[row + Math.max(0, x - 1)]
+                + from[row + Math.min(width - 1, x + 1)]
+                + from[above + x]
+                + from[below + x]
+                - 4 * from[row + x];
       }
     }
     return new Sharpness(out);
@@ -48,21 +58,34 @@ final class Sharpness {
 
   /** Each pixel counted by the square of how much the map says it matters. */
   double weighted(SubjectMap map) {
+    int width = laplacian.width();
+    int[] columnOf = new int[width];
+    for (int x = 0; x < width; x++) {
+      columnOf[x] = (int) ((long) x * map.columns() / width);
+    }
     double weights = 0;
     double sum = 0;
     double squares = 0;
     for (int y = 0; y < laplacian.height(); y++) {
-      int row = (int) ((long) y * map.rows() / laplacian.height());
-      for (int x = 0; x < laplacian.width(); x++) {
-        double share = map.weight((int) ((long) x * map.columns() / laplacian.width()), row);
-        double weight = share * share; // the map never falls to nothing on a busy background
-        double value = laplacian.at(x, y);
+      double[] rowWeights = squaredWeights(map, (int) ((long) y * map.rows() / laplacian.height()));
+      for (int x = 0; x < width; x++) {
+        double weight = rowWeights[columnOf[x]];
+        double value = laplacian.values()[y * width + x];
         weights += weight;
         sum += weight * value;
         squares += weight * value * value;
       }
     }
     return variance(weights, sum, squares);
+  }
+
+  /** Squared, for the map never falls to nothing on a busy background. */
+  private static double[] squaredWeights(SubjectMap map, int row) {
+    double[] weights = new double[map.columns()];
+    for (int column = 0; column < weights.length; column++) {
+      weights[column] = map.weight(column, row) * map.weight(column, row);
+    }
+    return weights;
   }
 
   /**

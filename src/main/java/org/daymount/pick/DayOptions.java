@@ -36,8 +36,7 @@ final class DayOptions {
     }
   }
 
-  DayOptions(
-      DayPage page, List<Contender> contenders, PersonsChoice choices, PickSettings settings) {
+  DayOptions(DayPage page, List<Contender> contenders, PersonsChoice choices, Trials known) {
     this.page = page;
     this.contenders = List.copyOf(contenders);
     this.trials = new ArrayList<>();
@@ -45,8 +44,8 @@ final class DayOptions {
     List<Boolean> away = new ArrayList<>();
     for (int i = 0; i < page.spaces().size(); i++) {
       Space space = page.spaces().get(i);
-      trials.add(contenders.stream().map(c -> SpaceTrial.best(c, space, settings)).toList());
-      settled.add(settledBy(choices, i, space, settings));
+      trials.add(contenders.stream().map(c -> known.best(c, space)).toList());
+      settled.add(settledBy(choices, i, space, known.settings()));
       away.add(settled.get(i).isEmpty() && choices.of(page.day(), i).isPresent());
     }
     this.ways = waysToFill(settled, away);

@@ -24,10 +24,19 @@ public final class HeroPicker {
   private static final int RUNNERS_UP = 3;
 
   private final PickSettings settings;
+  private final Trials trials;
   private final PersonsChoice choices;
 
   public HeroPicker(PickSettings settings, PersonsChoice choices) {
-    this.settings = settings;
+    this(new Trials(settings), choices);
+  }
+
+  /**
+   * @param trials of earlier picks from the same pictures
+   */
+  public HeroPicker(Trials trials, PersonsChoice choices) {
+    this.settings = trials.settings();
+    this.trials = trials;
     this.choices = choices;
   }
 
@@ -39,7 +48,7 @@ public final class HeroPicker {
     List<DayOptions> days = new ArrayList<>();
     for (DayPage page : pages) {
       days.add(
-          new DayOptions(page, contenders.getOrDefault(page.day(), List.of()), choices, settings));
+          new DayOptions(page, contenders.getOrDefault(page.day(), List.of()), choices, trials));
     }
     List<Integer> path = MonthPath.best(days);
     List<DayPick> picks = new ArrayList<>();
@@ -118,7 +127,7 @@ public final class HeroPicker {
     List<Looked> alike = hero.map(trial -> trial.contender().alike()).orElse(List.of());
     for (Looked frame : alike) {
       if (found.size() < RUNNERS_UP) {
-        found.add(SpaceTrial.best(new Contender(frame, List.of()), space, settings));
+        found.add(trials.best(new Contender(frame, List.of()), space));
       }
     }
     return found;

@@ -28,12 +28,11 @@ import org.daymount.pick.Contender;
 
 /**
  * Looks for faces and subjects where it can still change a pick: in the most promising bursts of
- * each day, and in the most promising frames of each burst. The others keep their first look. What
- * was seen is remembered, so that the same pictures are not looked at again.
+ * each day, and of a long burst in the frames that may be its best. The others keep their first
+ * look. What was seen is remembered, so that the same pictures are not looked at again.
  */
 final class CloseLookStage {
   private static final int BURSTS_A_DAY = 8;
-  private static final int FRAMES_A_BURST = 6;
 
   private final Pictures pictures;
   private final int jobs;
@@ -70,18 +69,18 @@ final class CloseLookStage {
   }
 
   private CloseLooks look(Bursts bursts, Set<Burst> promising, List<Looked> chosen) {
-    List<List<Looked>> groups = new ArrayList<>();
-    Set<PhotoFile> inGroups = new HashSet<>();
-    for (Burst burst : bursts.all()) {
-      if (promising.contains(burst)) {
-        groups.add(promisingFrames(burst));
-        promisingFrames(burst).forEach(frame -> inGroups.add(frame.photo().file()));
-      }
+    List<List<Looked>> groups =
+        bursts.all().stream().filter(promising::contains).map(Burst::photos).toList();
+    lookAt(groups);
+    Set<PhotoFile> closely = new HashSet<>();
+    for (List<Looked> group : groups) {
+      seen(group).stream()
+          .filter(frame -> frame.measures().close().isPresent())
+          .forEach(frame -> closely.add(frame.photo().file()));
     }
     List<Looked> alone =
-        chosen.stream().filter(one -> !inGroups.contains(one.photo().file())).toList();
-    alone.forEach(one -> groups.add(List.of(one)));
-    Optional<String> without = lookAt(groups);
+        chosen.stream().filter(one -> !closely.contains(one.photo().file())).toList();
+    Optional<String> without = lookAt(alone.stream().map(List::of).toList());
     Map<LocalDate, List<Contender>> contenders = new TreeMap<>();
     bursts
         .byDay()
@@ -176,17 +175,14 @@ final class CloseLookStage {
 
   /** Frames that nobody looked at closely cannot win over those that were. */
   private Contender contender(Burst burst, boolean promising) {
-    if (!promising) {
-      return BurstWinner.of(burst.photos());
+    List<Looked> frames = promising ? seen(burst.photos()) : burst.photos();
+    List<Looked> close = frames.stream().filter(f -> f.measures().close().isPresent()).toList();
+    if (close.isEmpty()) {
+      return BurstWinner.of(frames);
     }
-    List<Looked> frames = promisingFrames(burst);
-    Contender best = BurstWinner.of(seen(frames));
+    Contender best = BurstWinner.of(close);
     List<Looked> alike = new ArrayList<>(best.alike());
-    for (Looked frame : burst.photos()) {
-      if (frames.stream().noneMatch(s -> s.photo().equals(frame.photo()))) {
-        alike.add(frame);
-      }
-    }
+    frames.stream().filter(f -> f.measures().close().isEmpty()).forEach(alike::add);
     return new Contender(best.looked(), alike);
   }
 
@@ -204,12 +200,5 @@ final class CloseLookStage {
       best = Math.max(best, frame.measures().exposure() + frame.measures().clarity());
     }
     return best + 0.1 * Math.min(5, burst.photos().size());
-  }
-
-  private static List<Looked> promisingFrames(Burst burst) {
-    return burst.photos().stream()
-        .sorted(Comparator.comparingDouble((Looked frame) -> -frame.measures().sharpness()))
-        .limit(FRAMES_A_BURST)
-        .toList();
   }
 }

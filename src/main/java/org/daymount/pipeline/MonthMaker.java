@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.daymount.album.Choices;
+import org.daymount.crop.Joins;
 import org.daymount.day.DaySorter;
 import org.daymount.day.Days;
 import org.daymount.image.Pictures;
@@ -22,6 +23,7 @@ import org.daymount.photo.Photo;
 import org.daymount.pick.DayPick;
 import org.daymount.pick.HeroPicker;
 import org.daymount.pick.PickSettings;
+import org.daymount.pick.Trials;
 import org.daymount.sheet.Packing;
 import org.daymount.sheet.SheetPacker;
 import org.daymount.sheet.SheetSettings;
@@ -66,7 +68,13 @@ public final class MonthMaker {
     LookResult firstLook = firstLook(request, copies.withoutCopies(Wanted.of(days)));
     CloseLookStage close = new CloseLookStage(pictures, request.jobs(), progress, remembered());
     return new Surveyed(
-        month, found, days, copies.andSmaller(firstLook.looked()), firstLook, close);
+        month,
+        found,
+        days,
+        copies.andSmaller(firstLook.looked()),
+        firstLook,
+        close,
+        new Trials(new PickSettings(request.crop().with(joins(request)))));
   }
 
   /**
@@ -94,7 +102,7 @@ public final class MonthMaker {
     ChosenByPerson person =
         new ChosenByPerson(choices, surveyed.looked(close).values(), surveyed.photos());
     List<DayPick> picks =
-        new HeroPicker(new PickSettings(request.crop()), person)
+        new HeroPicker(surveyed.trials(), person)
             .pick(album.pages(), ChosenByPerson.leftFor(close.contenders(), choices));
     return new Picked(surveyed, album, days, bursts, close, picks);
   }
@@ -125,6 +133,10 @@ public final class MonthMaker {
   private LookResult firstLook(Request request, List<Photo> photos) {
     progress.stage("looking at pictures", photos.size());
     return new Looker(pictures, remembered()).first(photos, request.jobs(), progress::step);
+  }
+
+  private static Joins joins(Request request) {
+    return new SheetJoins(request.settings().sheet());
   }
 
   private Remembered remembered() {

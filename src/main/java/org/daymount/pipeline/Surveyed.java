@@ -12,6 +12,7 @@ import org.daymount.look.LookResult;
 import org.daymount.look.Looked;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
+import org.daymount.pick.Trials;
 
 /**
  * What is known of the pictures whatever a person chooses. It can be picked from again and again
@@ -23,6 +24,7 @@ public final class Surveyed {
   private final Days days;
   private final Copies copies;
   private final CloseLookStage close;
+  private final Trials trials;
   private LookResult firstLook;
 
   Surveyed(
@@ -31,13 +33,15 @@ public final class Surveyed {
       Days days,
       Copies copies,
       LookResult firstLook,
-      CloseLookStage close) {
+      CloseLookStage close,
+      Trials trials) {
     this.month = month;
     this.found = found;
     this.days = days;
     this.copies = copies;
     this.firstLook = firstLook;
     this.close = close;
+    this.trials = trials;
   }
 
   public YearMonth month() {
@@ -63,6 +67,10 @@ public final class Surveyed {
 
   CloseLookStage close() {
     return close;
+  }
+
+  Trials trials() {
+    return trials;
   }
 
   LookResult firstLook() {

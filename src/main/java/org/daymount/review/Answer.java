@@ -38,7 +38,8 @@ record Answer(int status, String type, byte[] body, boolean keep) {
           "crop.js",
           "sheets.js",
           "parts.js",
-          "opening.js" ->
+          "opening.js",
+          "side.js" ->
           Optional.of("text/javascript; charset=utf-8");
       default -> Optional.empty();
     };

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -13,11 +15,13 @@ import org.daymount.album.CropChoice;
 import org.daymount.album.DayChoice;
 import org.daymount.album.DayPage;
 import org.daymount.album.OtherFields;
+import org.daymount.album.PageWords;
 import org.daymount.album.PhotoChoice;
 import org.daymount.album.PhotoKey;
 import org.daymount.album.SpaceChoice;
 import org.daymount.album.SpaceWords;
 import org.daymount.album.StoryChoice;
+import org.daymount.album.WantedSpace;
 import org.daymount.photo.Photo;
 import org.daymount.pick.Candidate;
 import org.daymount.pick.DayPick;
@@ -32,6 +36,7 @@ import org.daymount.unit.SizeText;
 final class ChangeReader {
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+  private static final PaperSize USUAL_SPACE = PaperSize.inches(4, 6);
   private static final int LONGEST_STORY = 20_000; // letters
 
   private final Shelf shelf;
@@ -58,6 +63,9 @@ final class ChangeReader {
         case "crop" -> change(crop(), "crop on " + words(day()), session);
         case "turn" -> change(turn(), "turn on " + words(day()), "");
         case "size" -> change(size(), "size on " + words(day()), "");
+        case "page" -> change(page(), "page of " + words(day()), "");
+        case "add" -> change(spaceAdded(), "space added on " + words(day()), "");
+        case "remove" -> change(spaceTaken(), "space taken from " + words(day()), "");
         case "direction" -> change(direction(), "direction on " + words(day()), "");
         case "story" -> change(story(), "story of " + words(day()), session);
         case "swap" ->
@@ -133,34 +141,102 @@ final class ChangeReader {
 
   private Choices size() throws Refused {
     Optional<PaperSize> size = text("size").map(SizeText::parseSize);
-    return onPage(space().withSize(size).withCrop(Optional.empty()));
+    return onPage(
+        pageChoice()
+            .withSpace(
+                place(), pageChoice().space(place()).withSize(size).withCrop(Optional.empty())));
   }
 
   private Choices direction() throws Refused {
     Optional<Direction> way =
         text("direction").map(word -> Direction.valueOf(word.toUpperCase(Locale.ROOT)));
-    return onPage(space().withDirection(way).withCrop(Optional.empty()));
+    return onPage(
+        pageChoice()
+            .withSpace(
+                place(),
+                pageChoice().space(place()).withDirection(way).withCrop(Optional.empty())));
+  }
+
+  /** The whole page in the words of the month note; without words as the note has it. */
+  private Choices page() throws Refused {
+    Optional<String> said = text("words").filter(words -> !words.isBlank());
+    if (said.isEmpty() || said.get().equals(notedPage())) {
+      return onPage(pageChoice().withoutPageChanges());
+    }
+    return onPage(shaped(pageChoice(), SpaceWords.parse(said.get())));
+  }
+
+  private Choices spaceAdded() throws Refused {
+    List<WantedSpace> spaces = new ArrayList<>(shown().spaces());
+    spaces.add(spaces.isEmpty() ? WantedSpace.of(USUAL_SPACE) : spaces.get(spaces.size() - 1));
+    PageWords page = new PageWords(DayPage.Kind.PICTURES, spaces);
+    return onPage(shaped(pageChoice(), sayable(page)));
+  }
+
+  private Choices spaceTaken() throws Refused {
+    List<WantedSpace> spaces = new ArrayList<>(shown().spaces());
+    spaces.remove(place());
+    PageWords page =
+        new PageWords(spaces.isEmpty() ? DayPage.Kind.NO_PHOTO : DayPage.Kind.PICTURES, spaces);
+    return onPage(
+        pageChoice()
+            .withSpaceTaken(place())
+            .withPage(Optional.of(sayable(page)))
+            .withoutSpaceShapes());
+  }
+
+  private static PageWords sayable(PageWords page) throws Refused {
+    if (page.spaces().size() > SpaceWords.MOST_SPACES) {
+      throw new Refused(
+          Refused.BAD_REQUEST, "a page has at most " + SpaceWords.MOST_SPACES + " spaces");
+    }
+    return page;
+  }
+
+  /** A crop stays where its space keeps its shape. */
+  private DayChoice shaped(DayChoice day, PageWords page) throws Refused {
+    List<WantedSpace> before = shown().spaces();
+    DayChoice changed = day.withPage(Optional.of(page)).withoutSpaceShapes();
+    for (int place : day.spaces().keySet()) {
+      boolean same =
+          place < before.size()
+              && place < page.spaces().size()
+              && before.get(place).equals(page.spaces().get(place));
+      if (!same) {
+        changed = changed.withSpace(place, changed.space(place).withCrop(Optional.empty()));
+      }
+    }
+    return changed;
+  }
+
+  /** The page as it is now, in the words of the note. */
+  private PageWords shown() throws Refused {
+    return SpaceWords.words(dayPick().page());
+  }
+
+  private String notedPage() throws Refused {
+    DayPage noted = picked.noted(choices.pageOf(day()));
+    return noted == null ? "" : SpaceWords.text(noted);
   }
 
   /**
-   * The page's words at the time are kept with the change, so that a later edit of the note is
-   * noticed. Where the note was edited after an earlier change, that change no longer holds and
-   * goes.
+   * The day's choices, without changes of its page that do not hold any more because the note was
+   * edited after them.
    */
-  private Choices onPage(SpaceChoice changed) throws Refused {
+  private DayChoice pageChoice() throws Refused {
     DayChoice day = choices.day(day());
-    DayPage noted = picked.noted(choices.pageOf(day()));
-    String now = noted == null ? "" : SpaceWords.text(noted);
-    if (day.pageReplaced().filter(before -> !before.equals(now)).isPresent()) {
-      for (int place : day.spaces().keySet()) {
-        SpaceChoice other = day.space(place);
-        day =
-            day.withSpace(place, other.withSize(Optional.empty()).withDirection(Optional.empty()));
-      }
-    }
-    day = day.withSpace(place(), changed);
-    boolean any = day.spaces().values().stream().anyMatch(SpaceChoice::changesPage);
-    return choices.withDay(day(), day.withPageReplaced(any ? Optional.of(now) : Optional.empty()));
+    String now = notedPage();
+    return day.pageReplaced().filter(before -> !before.equals(now)).isPresent()
+        ? day.withoutPageChanges()
+        : day;
+  }
+
+  /** The page's words at the time are kept, so that a later edit of the note is noticed. */
+  private Choices onPage(DayChoice changed) throws Refused {
+    return choices.withDay(
+        day(),
+        changed.withPageReplaced(
+            changed.changesPage() ? Optional.of(notedPage()) : Optional.empty()));
   }
 
   private Choices story() throws Refused {

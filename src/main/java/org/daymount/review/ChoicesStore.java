@@ -1,6 +1,12 @@
 package org.daymount.review;
 
+import static java.nio.file.StandardOpenOption.CREATE;
+import static java.nio.file.StandardOpenOption.TRUNCATE_EXISTING;
+import static java.nio.file.StandardOpenOption.WRITE;
+
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -44,7 +50,12 @@ final class ChoicesStore {
     }
     Files.createDirectories(file.toAbsolutePath().getParent());
     Path part = file.resolveSibling(file.getFileName() + ".part");
-    Files.write(part, bytes);
+    try (FileChannel channel = FileChannel.open(part, CREATE, WRITE, TRUNCATE_EXISTING)) {
+      for (ByteBuffer left = ByteBuffer.wrap(bytes); left.hasRemaining(); ) {
+        channel.write(left);
+      }
+      channel.force(true); // on the disk before it takes the place of the old one
+    }
     try {
       Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
     } catch (AtomicMoveNotSupportedException e) {

@@ -79,15 +79,22 @@ final class Desk {
     };
   }
 
-  /** {@code /picture/p12/1/480}: id, quarter turns, long edge; {@code /sheet/2/1}: index, run. */
+  /**
+   * {@code /picture/p12/1/480}: id, quarter turns, long edge; {@code /detail/p12/500/250}: id, and
+   * the middle in thousandths of its width and height; {@code /sheet/2/1}: index, run.
+   */
   byte[] picture(String[] parts) throws Refused, UnusablePicture, IOException {
-    if (parts[1].equals("sheet") && parts.length == 4) {
+    String kind = parts[1];
+    if (kind.equals("sheet") && parts.length == 4) {
       return sheets.jpeg(number(parts[2]));
     }
-    if (parts.length != 5) {
-      throw new Refused(Refused.NOT_FOUND, "there is no such picture");
+    if (kind.equals("picture") && parts.length == 5) {
+      return shelf.jpeg(parts[2], number(parts[3]), number(parts[4]));
     }
-    return shelf.jpeg(parts[2], number(parts[3]), number(parts[4]));
+    if (kind.equals("detail") && parts.length == 5) {
+      return shelf.detail(parts[2], number(parts[3]) / 1000.0, number(parts[4]) / 1000.0);
+    }
+    throw new Refused(Refused.NOT_FOUND, "there is no such picture");
   }
 
   /** How far the sheets are. */

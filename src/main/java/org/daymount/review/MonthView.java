@@ -11,8 +11,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.daymount.album.DayPage;
+import org.daymount.album.PageWords;
 import org.daymount.album.Space;
 import org.daymount.album.SpaceChoice;
+import org.daymount.album.SpaceWords;
+import org.daymount.album.WantedSpace;
 import org.daymount.crop.Crop;
 import org.daymount.day.PhotoDay;
 import org.daymount.look.Face;
@@ -102,6 +105,9 @@ final class MonthView {
     node.put("storyIsYours", now.choices().day(date).story().isPresent());
     LocalDate pageOf = now.choices().pageOf(date);
     node.put("pageOf", pageOf.equals(date) ? null : pageOf.toString());
+    node.put("page", words(pick.page()));
+    node.put("pageIsYours", now.choices().day(date).changesPage());
+    node.put("outside", !request.daySettings().days().contains(date.getDayOfMonth()));
     ArrayNode spaces = node.putArray("spaces");
     List<String> attention = new ArrayList<>();
     for (int i = 0; i < pick.spaces().size(); i++) {
@@ -117,6 +123,21 @@ final class MonthView {
     ArrayNode words = node.putArray("attention");
     attention.stream().distinct().forEach(words::add);
     return node;
+  }
+
+  /** The page in the words of the note; a reveal only where it is not the usual one. */
+  private String words(DayPage page) {
+    PageWords all = SpaceWords.words(page);
+    List<WantedSpace> spaces = new ArrayList<>();
+    for (WantedSpace space : all.spaces()) {
+      spaces.add(
+          new WantedSpace(
+              space.size(),
+              space.direction(),
+              space.onMat(),
+              space.reveal().filter(reveal -> !reveal.equals(request.defaults().reveal()))));
+    }
+    return SpaceWords.text(new PageWords(all.kind(), spaces));
   }
 
   private static String word(String code) {
@@ -147,7 +168,8 @@ final class MonthView {
     size(node.putObject("piece"), space.pieceSize(pick.direction()));
     boolean chosen = pick.chosenBy() == SpacePick.ChosenBy.PERSON;
     node.put("chosenBy", pick.chosenBy().word());
-    node.put("cropIsYours", chosen && choice.crop().isPresent());
+    boolean drawn = now.picked().obeyed().space(date, place).crop().isPresent();
+    node.put("cropIsYours", chosen && drawn);
     texts(node.putArray("reasons"), pick.reasons());
     if (pick.hero().isPresent()) {
       hero(node, now.picked(), pick.hero().get());

@@ -12,6 +12,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.daymount.album.Choices;
 import org.daymount.day.PhotoDay;
+import org.daymount.look.Face;
+import org.daymount.look.Looked;
+import org.daymount.look.Subject;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.photo.Taken;
@@ -19,6 +22,8 @@ import org.daymount.pick.DayPick;
 import org.daymount.pick.SpacePick;
 import org.daymount.pipeline.Picked;
 import org.daymount.problem.Problem;
+import org.daymount.unit.PixelBox;
+import org.daymount.unit.PixelSize;
 
 /** Photos with what became of each, in words. */
 final class PhotosView {
@@ -63,7 +68,11 @@ final class PhotosView {
       node.put("width", photo.size().width());
       node.put("height", photo.size().height());
       node.put("group", groups.getOrDefault(file, Optional.empty()).orElse(null));
-      node.put("readable", now.picked().looked().containsKey(file));
+      Looked looked = now.picked().looked().get(file);
+      node.put("readable", looked != null);
+      if (looked != null) {
+        focus(looked).ifPresent(box -> point(node.putObject("focus"), box, photo.size()));
+      }
       node.set("places", places.getOrDefault(file, NODES.arrayNode()));
       node.put("problem", Optional.ofNullable(problems.get(file)).map(Problem::text).orElse(null));
       Choices choices = now.choices();
@@ -71,6 +80,25 @@ final class PhotosView {
       node.put("given", choices.dayOf(photo.sha256()).map(Object::toString).orElse(null));
     }
     return root;
+  }
+
+  /** Where to look first when it is looked at closely: the surest face, or what it is about. */
+  private static Optional<PixelBox> focus(Looked looked) {
+    return looked.measures().faces().stream()
+        .findFirst()
+        .map(Face::box)
+        .or(() -> looked.measures().subjects().stream().findFirst().map(PhotosView::head));
+  }
+
+  /** Of whoever stands or sits, and of most things, the upper part tells most. */
+  private static PixelBox head(Subject subject) {
+    PixelBox box = subject.box();
+    return new PixelBox(box.x(), box.y(), box.width(), Math.max(1, box.height() / 2));
+  }
+
+  private static void point(ObjectNode node, PixelBox box, PixelSize whole) {
+    node.put("x", box.centreX() / whole.width());
+    node.put("y", box.centreY() / whole.height());
   }
 
   /** Where each photo is printed, or nearly: day, space, and whether it is the one or the next. */

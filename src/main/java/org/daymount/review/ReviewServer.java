@@ -49,6 +49,7 @@ public final class ReviewServer implements AutoCloseable {
   private final HttpServer server;
   private final ExecutorService workers;
   private final Gate gate;
+  private Optional<Desk> prepared = Optional.empty();
   private volatile Desk desk;
 
   /**
@@ -96,25 +97,31 @@ public final class ReviewServer implements AutoCloseable {
   }
 
   /**
-   * Opens the month.
+   * Makes the month ready to be shown; decodes what can still become a hero.
    *
    * @param memory of earlier runs
    * @throws RunFailed when choices.json or the note cannot be read
    */
-  public void show(
+  public void prepare(
       Pictures pictures,
       MonthJson json,
       Request request,
       Surveyed surveyed,
       Optional<Memory> memory) {
     try {
-      Desk opened = new Desk(pictures, json, request, surveyed, memory);
-      desk = opened;
-      opening.done("");
-      opened.warmUp();
+      prepared = Optional.of(new Desk(pictures, json, request, surveyed, memory));
     } catch (IOException e) {
       throw new RunFailed("the review cannot start: " + e.getMessage());
     }
+  }
+
+  /**
+   * Shows the prepared month, and makes the pictures of its first view before they are asked for.
+   */
+  public void open() {
+    desk = prepared.orElseThrow();
+    opening.done("");
+    desk.warmUp();
   }
 
   /** The month cannot be opened: whoever has the page open already hears why. */
@@ -180,7 +187,7 @@ public final class ReviewServer implements AutoCloseable {
   private Answer shown(HttpExchange exchange) throws Refused, IOException {
     need(exchange, "GET");
     String path = exchange.getRequestURI().getPath();
-    if (path.startsWith("/picture/") || path.startsWith("/sheet/")) {
+    if (path.matches("/(picture|detail|sheet)/.*")) {
       gate.checkToken(key(exchange));
       return Answer.jpeg(desk().picture(path.split("/")));
     }

@@ -15,6 +15,8 @@ import org.daymount.image.Previews;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.problem.UnusablePicture;
+import org.daymount.unit.PixelBox;
+import org.daymount.unit.PixelSize;
 
 /**
  * Small copies of the photos for the page, made when they are first asked for and kept while there
@@ -29,6 +31,9 @@ final class Shelf {
 
   private static final long MOST_BYTES = 96_000_000;
   private static final double QUALITY = 0.78;
+  private static final int DETAIL = 640; // pixels of the photo, shown one to one
+  private static final double DETAIL_QUALITY =
+      0.92; // so that it does not look less sharp than it is
   private static final int OVERSAMPLED = 2; // decoded at twice the size, so that scaling smooths
 
   private final Pictures pictures;
@@ -84,6 +89,33 @@ final class Shelf {
       other = making.putIfAbsent(key, mine);
     }
     return other == null ? make(key, photo, mine) : await(other);
+  }
+
+  /**
+   * Part of a photo pixel for pixel, to see how sharp it is. Not kept: each place is looked at
+   * once.
+   *
+   * @param atX the middle of the part, as a fraction of the photo's width
+   */
+  byte[] detail(String id, double atX, double atY) throws Refused, UnusablePicture {
+    Photo photo =
+        photo(id).orElseThrow(() -> new Refused(Refused.NOT_FOUND, "there is no such picture"));
+    PixelSize whole = photo.size();
+    int width = Math.min(DETAIL, whole.width());
+    int height = Math.min(DETAIL, whole.height());
+    PixelBox window =
+        new PixelBox(
+            start(atX, width, whole.width()), start(atY, height, whole.height()), width, height);
+    decoders.acquireUninterruptibly();
+    try {
+      return Previews.jpeg(pictures.part(photo, window, window.size()), DETAIL, DETAIL_QUALITY);
+    } finally {
+      decoders.release();
+    }
+  }
+
+  private static int start(double at, int length, int whole) {
+    return (int) Math.max(0, Math.min(whole - length, Math.round(at * whole - length / 2.0)));
   }
 
   private byte[] make(Key key, Photo photo, CompletableFuture<byte[]> mine) throws UnusablePicture {

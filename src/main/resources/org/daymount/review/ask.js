@@ -24,12 +24,16 @@ export function onMonth(listener) {
 }
 
 export const pictureAddress = (id, turns, edge) => `/picture/${id}/${turns}/${edge}?key=${word}`;
+export const detailAddress = (id, x, y) => `/detail/${id}/${x}/${y}?key=${word}`;
 export const sheetAddress = (index, run) => `/sheet/${index}/${run}?key=${word}`;
 export const progressAddress = () => `/api/progress?key=${word}`;
 export const openingAddress = () => `/api/opening?key=${word}`;
 
 /** The status of a reply before the month is open. */
 export const NOT_YET = 503;
+
+/** The status of a reply to a change that was made on an older month. */
+const OUTDATED = 409;
 
 export class Failure extends Error {
   constructor(message, status) {
@@ -99,7 +103,7 @@ async function send() {
       accept(await post(path, { ...what, version: state.month.version }));
     } catch (failure) {
       waiting.length = 0;
-      await failed(failure);
+      await failed(failure, what);
       sending = false;
       return;
     }
@@ -108,13 +112,22 @@ async function send() {
   say('saved', 'saved');
 }
 
-async function failed(failure) {
+async function failed(failure, what) {
   const lost = failure.status === 0 || failure.status >= 500;
   say(lost ? 'failed' : 'saved', lost ? 'not saved' : 'saved');
-  notice(failure.message);
-  if (!lost) {
-    await readMonth().catch(() => {});
+  if (lost) {
     notice(failure.message);
+    return;
+  }
+  const outdated = failure.status === OUTDATED;
+  if (outdated) {
+    document.activeElement?.blur(); // what is being written gives way to the newest
+  }
+  await readMonth().catch(() => {});
+  const words = outdated && what.text ? ` You had written: “${what.text}”` : '';
+  notice(failure.message + words);
+  if (outdated) {
+    document.querySelector('#notice button')?.focus();
   }
 }
 
@@ -134,7 +147,10 @@ export function notice(text) {
     const close = document.createElement('button');
     close.type = 'button';
     close.textContent = 'Understood';
-    close.addEventListener('click', () => notice(''));
+    close.addEventListener('click', () => {
+      notice('');
+      document.getElementById('main').focus({ preventScroll: true });
+    });
     place.append(line, close);
   }
 }

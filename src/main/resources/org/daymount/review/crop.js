@@ -15,6 +15,7 @@ export function cropEditor(day, space) {
   const { picture, piece } = space;
   const aspect = piece.width / piece.height;
   let frame = { ...space.crop };
+  let current = space;
   let session = `crop${++sessions}`;
   const fits = Math.abs(frame.width / frame.height / aspect - 1) < SAME_SHAPE;
   if (!fits) {
@@ -75,7 +76,13 @@ export function cropEditor(day, space) {
     sliders.size.set(frame.width);
     sliders.x.set(frame.x, picture.width - frame.width);
     sliders.y.set(frame.y, picture.height - frame.height);
-    sayPpi(said, frame.width / piece.width);
+    sayPpi(said, frame.width / piece.width, printedSmaller());
+  }
+
+  /** The tool prints a picture with few pixels smaller than its space, until a person crops it. */
+  function printedSmaller() {
+    const untouched = ['x', 'y', 'width', 'height'].every((side) => frame[side] === current.crop[side]);
+    return untouched && current.printed.width < piece.width * 0.99 ? current.ppi : null;
   }
 
   function moveTo(x, y) {
@@ -176,6 +183,7 @@ export function cropEditor(day, space) {
       if (!sameBut(newer, space)) {
         return false;
       }
+      current = newer;
       if (!dragging && document.activeElement !== hold && !hasFocus(sliders)) {
         frame = { ...newer.crop };
         draw();
@@ -253,11 +261,14 @@ function largest(picture, aspect) {
   };
 }
 
-function sayPpi(place, ppi) {
+/** @param smaller the pixels per inch of a picture printed smaller than its space, or null */
+function sayPpi(place, ppi, smaller) {
   const { minPpi, ppi: wanted } = state.month;
   const low = ppi < minPpi;
   place.classList.toggle('warn', low);
-  const text = low
+  const text = smaller
+    ? `printed smaller than its space, at ${Math.floor(smaller)} ppi; move the frame to fill the space at ${Math.floor(ppi)} ppi`
+    : low
     ? `${Math.floor(ppi)} ppi: below ${minPpi}, it will look soft; take in more of the picture, or a smaller space`
     : ppi < wanted
       ? `${Math.floor(ppi)} ppi: less than ${wanted}, fine at arm's length`

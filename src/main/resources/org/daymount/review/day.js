@@ -2,7 +2,7 @@
 
 import { change, get, post, state } from './ask.js';
 import { cropEditor } from './crop.js';
-import { counted, dayName, el, printed, redraw } from './parts.js';
+import { counted, dayName, el, printed, redraw, takesPhotos } from './parts.js';
 import { photoTiles } from './photos.js';
 
 const SIZES = ['3x4', '4x4', '4x6', '5x7', '6x8'];
@@ -22,14 +22,15 @@ export function showDay(root, date) {
   const remarks = el('ul', { class: 'remarks' });
   const page = el('div', { class: 'page large', role: 'group', 'aria-label': 'Spaces of the page' });
   const pageWords = el('p', { class: 'quiet' });
-  const swap = el('div', { class: 'swap' });
   const settings = el('div', { class: 'settings' });
+  const whole = pagePart(date);
   const spaceTitle = el('h2', {});
   const cropPlace = el('div', {});
   const turnPlace = el('div', { class: 'buttons' });
   const why = el('div', { class: 'why' });
   const story = storyPart(date);
-  const photosTitle = el('h2', {});
+  const photosTitle = el('h2', { id: 'photos-title' });
+  const tray = el('div', { class: 'tray' });
   const choosePhotos = el('div', { class: 'from' });
   const photos = el('ul', { class: 'photos', 'aria-label': 'Pictures' });
   root.replaceChildren(
@@ -39,7 +40,7 @@ export function showDay(root, date) {
     el(
       'div',
       { class: 'spread' },
-      el('section', { class: 'left', 'aria-label': 'The page' }, page, pageWords, settings, swap),
+      el('section', { class: 'left', 'aria-label': 'The page' }, page, pageWords, settings, whole.node),
       el(
         'section',
         { class: 'right', 'aria-label': 'The picture in the space' },
@@ -48,9 +49,16 @@ export function showDay(root, date) {
         turnPlace,
         why,
       ),
+      story.node,
+      el(
+        'section',
+        { class: 'choose', 'aria-labelledby': 'photos-title' },
+        photosTitle,
+        choosePhotos,
+        tray,
+        photos,
+      ),
     ),
-    el('section', { 'aria-label': 'Photos' }, photosTitle, choosePhotos, photos),
-    story.node,
   );
 
   function update() {
@@ -61,8 +69,9 @@ export function showDay(root, date) {
     redraw(remarks, day.remarks.map((text) => el('li', {}, text)));
     redraw(page, day.spaces.map(spaceButton));
     pageWords.textContent = pageSentence(day);
-    redraw(swap, swapPart(day));
+    whole.update(day);
     drawSpace();
+    drawTray();
     story.update(day);
     drawPhotos();
   }
@@ -80,24 +89,46 @@ export function showDay(root, date) {
       },
       printed(space, 480),
     );
-    button.addEventListener('dragover', (event) => {
-      if (event.dataTransfer.types.includes('text/x-photo')) {
-        event.preventDefault();
-        button.classList.add('over');
-      }
-    });
-    button.addEventListener('dragleave', () => button.classList.remove('over'));
-    button.addEventListener('drop', (event) => {
-      event.preventDefault();
-      button.classList.remove('over');
-      put(event.dataTransfer.getData('text/x-photo'), space.space);
-    });
+    takesPhotos(button, (photo) => put(photo, space.space));
     return button;
   }
 
   function select(index) {
     selected = index;
     update();
+  }
+
+  /** The spaces again, small, beside the photos: there they are in reach however far one scrolls. */
+  function drawTray() {
+    const spaces = day.spaces.map((space) => {
+      const button = el(
+        'button',
+        {
+          type: 'button',
+          class: 'pick',
+          'data-at': `tray${space.space}`,
+          'aria-pressed': String(space.space === selected),
+          'aria-label': `Fill ${spaceLabel(space)}`,
+          onclick: () => select(space.space),
+        },
+        printed(space, 240),
+      );
+      takesPhotos(button, (photo) => put(photo, space.space));
+      return button;
+    });
+    const hint =
+      day.spaces.length === 0
+        ? 'This page has no space for a picture.'
+        : day.spaces.length === 1
+          ? 'Click a picture, or drag it here, to put it in the space.'
+          : `Click a picture to put it in space ${selected + 1}, or drag it to any of these.`;
+    redraw(
+      tray,
+      spaces.length > 0
+        ? el('div', { class: 'page', role: 'group', 'aria-label': 'Spaces to fill' }, spaces)
+        : null,
+      el('p', { class: 'quiet' }, hint),
+    );
   }
 
   function put(photo, space) {
@@ -108,14 +139,27 @@ export function showDay(root, date) {
   function drawSpace() {
     const space = day.spaces[selected];
     if (!space) {
-      spaceTitle.textContent = 'No space on this page';
+      spaceTitle.textContent = 'No picture on this page';
       [cropPlace, turnPlace, why, settings].forEach((place) => place.replaceChildren());
       editor = null;
       return;
     }
     const whose = space.chosenBy === 'person' ? ', your choice' : '';
     spaceTitle.textContent = `Space ${selected + 1}: ${space.size} ${space.direction}${whose}`;
-    redraw(settings, sizeSetting(space), directionSetting(space));
+    redraw(
+      settings,
+      sizeSetting(space),
+      directionSetting(space),
+      el(
+        'button',
+        {
+          type: 'button',
+          'data-at': 'space-away',
+          onclick: () => change({ what: 'remove', day: date, space: space.space }),
+        },
+        `Take space ${space.space + 1} away`,
+      ),
+    );
     drawCrop(space);
     redraw(turnPlace, space.photo ? pictureButtons(space) : []);
     redraw(why, reasons(space));
@@ -219,7 +263,7 @@ export function showDay(root, date) {
         el('option', { value: way, selected: space.directionFixed === way }, way),
       ),
     );
-    return el('label', { for: name }, 'Lies', input);
+    return el('label', { for: name }, 'Direction', input);
   }
 
   async function drawPhotos() {
@@ -298,36 +342,98 @@ function spaceLabel(space) {
 }
 
 function pageSentence(day) {
+  if (day.outside) {
+    return 'This day was not asked for with --days.';
+  }
   if (day.kind === 'left_out') {
     return 'This day is left out of the album.';
   }
   if (day.spaces.length === 0) {
     return 'This page has no picture.';
   }
+  const whose = day.pageIsYours ? ', changed by you' : '';
   return day.pageOf
-    ? `This day uses the page of ${dayName(find(day.pageOf))}.`
-    : `${counted(day.spaces.length, 'space')} on this page.`;
+    ? `This day uses the page of ${dayName(find(day.pageOf))}${whose}.`
+    : `${counted(day.spaces.length, 'space')} on this page${whose}.`;
 }
 
-function swapPart(day) {
-  const name = 'swap-with';
-  const input = el(
-    'select',
-    { id: name, 'data-at': name },
-    state.month.days
-      .filter((other) => other !== day)
-      .map((other) => el('option', { value: other.day }, dayName(other))),
-  );
-  const button = el(
-    'button',
-    {
-      type: 'button',
-      'data-at': 'swap',
-      onclick: () => change({ what: 'swap', day: day.day, other: input.value }),
+/** What concerns the page as a whole: its words, more spaces, none at all, another day's page. */
+function pagePart(date) {
+  const words = el('input', {
+    type: 'text',
+    id: 'page-words',
+    'data-at': 'page-words',
+    autocomplete: 'off',
+    spellcheck: 'false',
+    maxlength: '400',
+    'aria-describedby': 'page-help',
+    onkeydown: (event) => {
+      if (event.key === 'Enter') use();
     },
-    'Swap pages',
+  });
+  const use = () => change({ what: 'page', day: date, words: words.value });
+  const other = el(
+    'select',
+    { id: 'swap-with', 'data-at': 'swap-with' },
+    state.month.days
+      .filter((each) => each.day !== date)
+      .map((each) => el('option', { value: each.day }, dayName(each))),
   );
-  return [el('label', { for: name }, 'Swap its page with that of', input), button];
+  const buttons = el('div', { class: 'buttons' });
+  const node = el(
+    'div',
+    { class: 'whole' },
+    buttons,
+    el(
+      'div',
+      { class: 'settings' },
+      el('label', { for: 'page-words', class: 'wide' }, 'The page in words', words),
+      el('button', { type: 'button', 'data-at': 'page-use', onclick: use }, 'Use these words'),
+    ),
+    el(
+      'p',
+      { class: 'quiet', id: 'page-help' },
+      'As in the month note: 4x6, two 3x4 portrait, 5x7 on mat, no photo, leave out.',
+    ),
+    el(
+      'div',
+      { class: 'settings' },
+      el('label', { for: 'swap-with' }, 'Swap its page with that of', other),
+      el(
+        'button',
+        {
+          type: 'button',
+          'data-at': 'swap',
+          onclick: () => change({ what: 'swap', day: date, other: other.value }),
+        },
+        'Swap pages',
+      ),
+    ),
+  );
+  const button = (name, text, asked) =>
+    el(
+      'button',
+      { type: 'button', 'data-at': name, onclick: () => change({ day: date, ...asked }) },
+      text,
+    );
+  return {
+    node,
+    update(day) {
+      node.hidden = day.outside;
+      if (document.activeElement !== words) {
+        words.value = day.page;
+      }
+      redraw(buttons, [
+        button('space-add', 'Add a space', { what: 'add' }),
+        day.kind === 'left_out'
+          ? null
+          : button('day-out', 'Leave this day out', { what: 'page', words: 'leave out' }),
+        day.pageIsYours
+          ? button('page-back', 'Take the page as it was planned', { what: 'page', words: null })
+          : null,
+      ].filter(Boolean));
+    },
+  };
 }
 
 function storyPart(date) {

@@ -16,10 +16,12 @@ export function showMonth(root) {
     const spaces = month.days.flatMap((day) => day.spaces);
     const missing = spaces.filter((space) => !space.photo).length;
     const yours = spaces.filter((space) => space.chosenBy === 'person' && space.photo).length;
+    const toLookAt = month.days.filter((day) => day.attention.length > 0).length;
     sum.textContent =
       `${counted(month.photos, 'picture')}, ${counted(spaces.length, 'space')}, ` +
       `${missing === 0 ? 'none missing' : `${missing} missing`}` +
-      `${yours > 0 ? `, ${yours} chosen by you` : ''}. Kept in ${month.out}.`;
+      `${yours > 0 ? `, ${yours} chosen by you` : ''}` +
+      `${toLookAt > 0 ? `, ${counted(toLookAt, 'day')} to look at` : ''}. Kept in ${month.out}.`;
     redraw(remarks, month.remarks.map((text) => el('li', {}, text)));
     redraw(days, month.days.map(dayCell));
   }

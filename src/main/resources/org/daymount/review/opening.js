@@ -6,11 +6,13 @@ import { el } from './parts.js';
 /** Shows the progress until the month is open; fails with the reason if it cannot be opened. */
 export function showOpening(root) {
   const words = el('p', { role: 'status', id: 'opening' }, 'Looking at the pictures …');
+  const count = el('p', { class: 'quiet', 'aria-hidden': 'true' });
   const bar = el('progress', { 'aria-labelledby': 'opening' });
   root.replaceChildren(
     el('h1', {}, 'Opening the month'),
     words,
     bar,
+    count,
     el(
       'p',
       { class: 'quiet' },
@@ -43,6 +45,7 @@ export function showOpening(root) {
       words.dataset.of = now.words;
       words.textContent = known ? `${text} (${now.steps})` : `${text} …`;
     }
+    count.textContent = known ? `${now.done} of ${now.steps}` : '';
     if (known) {
       bar.max = now.steps;
       bar.value = now.done;

@@ -67,6 +67,25 @@ export function printed(space, edge) {
   return frame;
 }
 
+/** Photos are dragged by their id, so that nothing else can be dropped on a space. */
+export const DRAGGED = 'text/x-photo';
+
+/** @param put called with the photo that was dropped on the element */
+export function takesPhotos(element, put) {
+  element.addEventListener('dragover', (event) => {
+    if (event.dataTransfer.types.includes(DRAGGED)) {
+      event.preventDefault();
+      element.classList.add('over');
+    }
+  });
+  element.addEventListener('dragleave', () => element.classList.remove('over'));
+  element.addEventListener('drop', (event) => {
+    event.preventDefault();
+    element.classList.remove('over');
+    put(event.dataTransfer.getData(DRAGGED));
+  });
+}
+
 /** "1 picture", "3 pictures" */
 export const counted = (count, what) => `${count} ${what}${count === 1 ? '' : 's'}`;
 

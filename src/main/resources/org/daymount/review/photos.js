@@ -1,7 +1,8 @@
 // Photos as tiles, each with what became of it in words.
 
 import { change, pictureAddress, state } from './ask.js';
-import { dayName, el } from './parts.js';
+import { showSideBySide } from './side.js';
+import { DRAGGED, dayName, el } from './parts.js';
 
 const opened = new Set(); // bursts a person unfolded
 
@@ -19,7 +20,7 @@ export function photoTiles(photos, where) {
   for (const [name, alike] of groups) {
     const first = alike.find((photo) => isUsed(photo)) ?? alike.find((photo) => photo.places.length) ?? alike[0];
     const open = opened.has(name);
-    tiles.push(tile(first, where, alike.length > 1 ? folding(name, alike.length, open) : null));
+    tiles.push(tile(first, where, alike.length > 1 ? folding(name, alike, open) : null));
     if (open) {
       alike
         .filter((photo) => photo !== first)
@@ -28,8 +29,8 @@ export function photoTiles(photos, where) {
   }
   return tiles;
 
-  function folding(name, count, open) {
-    return el(
+  function folding(name, alike, open) {
+    const fold = el(
       'button',
       {
         type: 'button',
@@ -43,8 +44,20 @@ export function photoTiles(photos, where) {
           list.querySelector(`[data-at="${CSS.escape(`fold${name}`)}"]`)?.focus();
         },
       },
-      open ? `fold these ${count} alike` : `${count - 1} more alike`,
+      open ? `fold these ${alike.length} alike` : `${alike.length - 1} more alike`,
     );
+    const compare = el(
+      'button',
+      {
+        type: 'button',
+        class: 'side-by-side',
+        'data-at': `side${name}`,
+        'aria-label': `Compare these ${alike.length} side by side`,
+        onclick: () => showSideBySide(alike, where),
+      },
+      'Compare',
+    );
+    return [fold, compare];
   }
 }
 
@@ -73,7 +86,7 @@ function tile(photo, where, folding) {
           'data-at': `put${photo.photo}`,
           'aria-label': `Put ${photo.name}${time ? `, ${time}` : ''} in space ${where.space.space + 1}. ${words.join(', ')}`,
           onclick: () => where.put(photo.photo, where.space.space),
-          ondragstart: (event) => event.dataTransfer.setData('text/x-photo', photo.photo),
+          ondragstart: (event) => event.dataTransfer.setData(DRAGGED, photo.photo),
           onkeydown: walk,
         },
         image,
@@ -158,19 +171,20 @@ export function showUndated(root, get) {
       ...photos.map((photo) => {
         const made = tile(photo, {}, null);
         const name = `give${photo.photo}`;
-        const input = el(
-          'select',
-          {
-            id: name,
-            'data-at': name,
-            onchange: () =>
-              change({ what: 'given', photo: photo.photo, day: input.value || null }),
-          },
-          el('option', { value: '' }, 'no day'),
-          state.month.days.map((day) =>
-            el('option', { value: day.day, selected: photo.given === day.day }, dayName(day)),
-          ),
-        );
+        const input = el('select', {
+          id: name,
+          'data-at': name,
+          onchange: () => change({ what: 'given', photo: photo.photo, day: input.value || null }),
+        });
+        // thousands of lists of 30 days each would be slow: filled when they are reached
+        const fill = () => {
+          if (input.options.length <= 1) {
+            input.replaceChildren(...dayOptions(photo.given));
+          }
+        };
+        input.append(el('option', { value: photo.given ?? '' }, givenName(photo.given)));
+        input.addEventListener('pointerdown', fill);
+        input.addEventListener('focus', fill);
         made.append(el('label', { for: name }, `Day of ${photo.name.split('/').at(-1)}`, input));
         return made;
       }),
@@ -179,4 +193,18 @@ export function showUndated(root, get) {
 
   update();
   return { title: 'Without a day', update };
+}
+
+function dayOptions(given) {
+  return [
+    el('option', { value: '' }, 'no day'),
+    ...state.month.days.map((day) =>
+      el('option', { value: day.day, selected: given === day.day }, dayName(day)),
+    ),
+  ];
+}
+
+function givenName(given) {
+  const day = state.month.days.find((each) => each.day === given);
+  return day ? dayName(day) : 'no day';
 }

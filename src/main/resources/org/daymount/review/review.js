@@ -27,6 +27,7 @@ let shown = null;
 function open() {
   const path = location.hash.replace(/^#\/?/, '');
   view?.leave?.();
+  document.querySelectorAll('dialog').forEach((dialog) => dialog.close());
   const day = /^day\/(\d{4}-\d{2}-\d{2})$/.exec(path);
   if (day) {
     view = showDay(main, day[1]);
@@ -70,7 +71,7 @@ document.getElementById('skip').addEventListener('click', (event) => {
   main.focus();
 });
 document.addEventListener('keydown', (event) => {
-  const writing = event.target.matches('textarea');
+  const writing = event.target.matches('textarea, input[type="text"]');
   if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z' || writing) {
     return;
   }

@@ -8,14 +8,23 @@ export function showSheets(root) {
   const words = el('p', { role: 'status', id: 'made' });
   const bar = el('progress', { 'aria-label': 'Making the sheets', hidden: true });
   const list = el('ol', { class: 'sheets' });
+  const trueSize = el('button', {
+    type: 'button',
+    'aria-pressed': 'false',
+    hidden: true,
+    onclick: () => {
+      const large = list.classList.toggle('true');
+      trueSize.setAttribute('aria-pressed', String(large));
+    },
+  }, 'At true size');
   root.replaceChildren(
     el('h1', {}, 'Sheets'),
     el(
       'p',
       { class: 'quiet' },
-      `Prints of ${state.month.sheet} in, shown at their true size where the window allows. They are written to ${state.month.out}, with the guide for cutting and mounting.`,
+      `Prints of ${state.month.sheet} in. They are written to ${state.month.out}, with the guide for cutting and mounting.`,
     ),
-    el('p', {}, make),
+    el('div', { class: 'buttons' }, make, trueSize),
     words,
     bar,
     list,
@@ -73,6 +82,7 @@ export function showSheets(root) {
       words.textContent = 'something was changed since these were made; make them again';
       words.classList.add('warn');
     }
+    trueSize.hidden = made.sheets.length === 0;
     list.replaceChildren(
       ...made.sheets.map((sheet, i) => {
         const image = el('img', {
@@ -80,7 +90,8 @@ export function showSheets(root) {
           alt: `Sheet ${i + 1} with ${sheet.pieces.length === 1 ? 'piece' : 'pieces'} ${sheet.pieces.join(', ')}`,
           loading: 'lazy',
         });
-        image.style.width = `${sheet.width}in`;
+        image.style.setProperty('--wide', sheet.width);
+        image.style.setProperty('--tall', sheet.height);
         image.style.aspectRatio = `${sheet.width} / ${sheet.height}`;
         return el(
           'li',

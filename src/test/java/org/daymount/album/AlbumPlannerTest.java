@@ -156,6 +156,63 @@ class AlbumPlannerTest {
   }
 
   @Test
+  void aPageWrittenInTheReviewStandsInPlaceOfTheNotesUntilThatIsEdited() {
+    DayChoice page =
+        DayChoice.NONE
+            .withPage(Optional.of(SpaceWords.parse("4x6, 3x4 on mat")))
+            .withSpace(1, SpaceChoice.NONE.withSize(Optional.of(PaperSize.inches(4, 4))))
+            .withPageReplaced(Optional.of("6x8"));
+    Choices choices = Choices.NONE.withDay(june(3), page);
+    AlbumPlan same = plan("June 2026\n3 6x8\nits story", choices);
+    assertEquals("4x6, 4x4 on mat 0.125in", SpaceWords.text(day(same, 3)));
+    assertEquals(Optional.of("its story"), day(same, 3).story());
+    assertEquals(List.of(), codes(same));
+    AlbumPlan edited = plan("June 2026\n3 5x7", choices);
+    assertEquals("5x7", SpaceWords.text(day(edited, 3)));
+    assertEquals(List.of("page-conflict"), codes(edited));
+  }
+
+  @Test
+  void aDayIsLeftOutOrBroughtBackInTheReview() {
+    Choices out =
+        Choices.NONE.withDay(
+            june(3), DayChoice.NONE.withPage(Optional.of(SpaceWords.parse("leave out"))));
+    assertEquals(DayPage.Kind.LEFT_OUT, day(plan("June 2026", out), 3).kind());
+    Choices back =
+        Choices.NONE.withDay(
+            june(3), DayChoice.NONE.withPage(Optional.of(SpaceWords.parse("4x6"))));
+    assertEquals("4x6", SpaceWords.text(day(plan("June 2026\n3 leave out", back), 3)));
+  }
+
+  @Test
+  void theSizeOfThePageIsJudgedAfterTheReviewsChanges() {
+    String large = "June 2026\n3 two 6x8";
+    assertEquals(List.of("page-full"), codes(plan(large)));
+    Choices smaller =
+        Choices.NONE.withDay(
+            june(3), DayChoice.NONE.withPage(Optional.of(SpaceWords.parse("6x8"))));
+    assertEquals(List.of(), codes(plan(large, smaller)));
+  }
+
+  @Test
+  void aPageWrittenInTheReviewGoesWithASwap() {
+    Choices written =
+        Choices.NONE.withDay(
+            june(3), DayChoice.NONE.withPage(Optional.of(SpaceWords.parse("two 3x4"))));
+    AlbumPlan plan = plan("June 2026", written.withPagesSwapped(june(3), june(5)));
+    assertEquals("3x4, 3x4", SpaceWords.text(day(plan, 5)));
+    assertEquals("4x6", SpaceWords.text(day(plan, 3)));
+  }
+
+  @Test
+  void aSpaceTakenAwayLetsThoseBehindItMoveUp() {
+    SpaceChoice turned = SpaceChoice.NONE.withQuarterTurns(1);
+    DayChoice day = DayChoice.NONE.withSpace(0, SpaceChoice.NONE).withSpace(2, turned);
+    assertEquals(turned, day.withSpaceTaken(0).space(1));
+    assertEquals(DayChoice.NONE, day.withSpaceTaken(2));
+  }
+
+  @Test
   void aSpaceThatIsGoneFromThePageIsNamed() {
     Choices choices =
         Choices.NONE.withDay(

@@ -47,6 +47,7 @@ class ChoicesFileTest {
         DayChoice.NONE
             .withSpace(1, space)
             .withStory(Optional.of(new StoryChoice("Übers \"Watt\"\n🙂", Optional.of("before"))))
+            .withPage(Optional.of(SpaceWords.parse("two 3x4 portrait on mat 1/4in")))
             .withPageReplaced(Optional.of("4x6"));
     return Choices.NONE
         .withDay(THIRD, day)
@@ -140,6 +141,7 @@ class ChoicesFileTest {
         "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"spaces\":[{\"space\":0,\"quarterTurns\":7}]}]}|quarter turns are 0 to 3",
         "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"spaces\":[{\"space\":0},{\"space\":0}]}]}|is there twice",
         "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"pageOf\":\"2026-06-04\"}]}|contradicts itself",
+        "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"page\":\"4x6 on a zebra\"}]}|is not understood",
         "{\"schema\":1,\"photos\":[{\"file\":\"a\",\"sha256\":\"zz\"}]}|is not a SHA-256 sum",
         "{\"schema\":1,\"photos\":[{\"file\":\"a\",\"sha256\":\"aa\",\"used\":3}]}|is not",
       })

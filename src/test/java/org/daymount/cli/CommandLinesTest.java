@@ -81,12 +81,14 @@ class CommandLinesTest {
         ExifPhoto.painted()
             .picture(Scenes.scene(4, 1200, 900))
             .original("2026:06:03 10:00:00")
+            .model("Tarn T4")
             .write(home.resolve("one.jpg"));
     Path drawn = home.resolve("seen.jpg");
     Result result = new Shell(home).run("look", photo.toString(), "--draw", drawn.toString());
     assertEquals(0, result.code(), result.err());
     assertTrue(result.out().contains("1200 x 900 upright pixels, landscape"), result.out());
     assertTrue(result.out().contains("as 6x4 in"), result.out());
+    assertTrue(result.out().contains("camera       Tarn T4"), result.out());
     assertTrue(Files.size(drawn) > 10_000);
   }
 

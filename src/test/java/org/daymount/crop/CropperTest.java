@@ -28,6 +28,7 @@ import org.daymount.photo.PhotoFile;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.photo.Taken;
 import org.daymount.unit.Length;
+import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
@@ -215,6 +216,75 @@ class CropperTest {
     Crop crop = cropper.crop(photo(4000, 3000).looked(), PaperSize.inches(4, 4), SETTINGS);
     assertEquals(new PixelSize(3000, 3000), crop.window().size());
     assertEquals(500, crop.window().x(), 1); // nothing says otherwise: the middle
+  }
+
+  /** A 6 x 8 in piece on 4 x 6 in sheets: two lie across it and meet in its middle. */
+  private static final Joins ACROSS_THE_MIDDLE =
+      piece ->
+          List.of(
+              PaperBox.at(
+                  Length.ZERO, Length.ZERO, new PaperSize(piece.width(), piece.height().half())),
+              PaperBox.at(
+                  Length.ZERO,
+                  piece.height().half(),
+                  new PaperSize(piece.width(), piece.height().minus(piece.height().half()))));
+
+  private static final PaperSize LARGE = PaperSize.inches(6, 8);
+
+  @Test
+  void aFaceIsKeptOffTheJoinOfTwoSheetsByMovingTheWindow() {
+    // 3 : 4.5 for 3 : 4 leaves 500 px to slide; the face is in the middle of the usual window
+    Looked looked = photo(3000, 4500).face(1300, 2050, 400, 400, 0.9).looked();
+    Crop crop = cropper.crop(looked, LARGE, SETTINGS.with(ACROSS_THE_MIDDLE));
+    assertTrue(isOffTheMiddle(crop, new PixelBox(1200, 1810, 600, 720)), crop.toString());
+    assertTrue(
+        crop.reasons().stream().anyMatch(r -> r.startsWith("moved so that no face lies")),
+        crop.reasons().toString());
+    assertFalse(
+        isOffTheMiddle(cropper.crop(looked, LARGE, SETTINGS), new PixelBox(1200, 1810, 600, 720)));
+  }
+
+  @Test
+  void aPictureOfThePiecesOwnShapeIsTakenCloserToKeepAFaceOffTheJoin() {
+    Looked looked = photo(3000, 4000).face(1350, 1900, 250, 250, 0.9).looked();
+    Crop crop = cropper.crop(looked, LARGE, SETTINGS.with(ACROSS_THE_MIDDLE));
+    assertTrue(isOffTheMiddle(crop, new PixelBox(1288, 1750, 375, 450)), crop.toString());
+    assertTrue(crop.window().width() >= 0.75 * 3000 - 1, crop.toString());
+    assertTrue(crop.reasons().toString().contains("closer for it"), crop.reasons().toString());
+  }
+
+  @Test
+  void aFaceThatNoWindowKeepsOffTheJoinIsSaidAndMakesTheCropWorthLess() {
+    Looked looked = photo(3000, 4000).face(600, 900, 1800, 2200, 0.9).looked();
+    Crop joined = cropper.crop(looked, LARGE, SETTINGS.with(ACROSS_THE_MIDDLE));
+    Crop whole = cropper.crop(looked, LARGE, SETTINGS);
+    assertTrue(joined.reasons().toString().contains("where the sheets of this piece meet"));
+    assertTrue(joined.quality() < 0.5 * whole.quality());
+  }
+
+  @Property(tries = 200)
+  void aWindowMovedForAJoinHoldsEveryFaceAndHasNoneOnTheJoin(
+      @ForAll @IntRange(min = 1500, max = 5000) int width,
+      @ForAll @IntRange(min = 1500, max = 5000) int height,
+      @ForAll @LongRange(min = 0, max = 100_000) long seed) {
+    Looked looked = random(new PixelSize(width, height), seed);
+    Crop crop = cropper.crop(looked, LARGE, SETTINGS.with(ACROSS_THE_MIDDLE));
+    boolean moved = crop.reasons().stream().anyMatch(r -> r.startsWith("moved so that"));
+    boolean onJoin = crop.reasons().stream().anyMatch(r -> r.startsWith("a face lies where"));
+    if (crop.fit() == Crop.Fit.FILL && !onJoin) {
+      for (Face face : looked.measures().faces()) {
+        if (face.confidence() >= 0.3) {
+          PixelBox box = face.box();
+          assertTrue(!moved || crop.window().contains(box), crop.toString());
+          assertTrue(isOffTheMiddle(crop, box), crop + " " + box);
+        }
+      }
+    }
+  }
+
+  private static boolean isOffTheMiddle(Crop crop, PixelBox head) {
+    double middle = crop.window().centreY();
+    return head.bottom() <= middle + 0.5 || head.y() >= middle - 0.5;
   }
 
   @Test

@@ -17,6 +17,7 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
+import org.daymount.unit.PixelBox;
 
 /** Makes worse or slightly different pictures out of good ones. Each returns a new picture. */
 public final class Alter {
@@ -164,6 +165,17 @@ public final class Alter {
     } finally {
       writer.dispose();
     }
+  }
+
+  /** A picture with one box of another in it. */
+  static BufferedImage pasted(BufferedImage picture, BufferedImage other, PixelBox box) {
+    BufferedImage out = EvalSet.rgb(picture);
+    for (int y = box.y(); y < box.bottom(); y++) {
+      for (int x = box.x(); x < box.right(); x++) {
+        out.setRGB(x, y, other.getRGB(x, y));
+      }
+    }
+    return out;
   }
 
   /** Pixels inside the mask from one picture, the others from another, joined softly. */

@@ -3,19 +3,24 @@ package org.daymount.evaluate;
 import java.awt.image.BufferedImage;
 import java.io.PrintStream;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
+import org.daymount.look.Looked;
 import org.daymount.look.Measurer;
 import org.daymount.look.Measures;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.look.SubjectMap;
-import org.daymount.look.detect.CloseSharpness;
+import org.daymount.look.detect.BurstFocus;
+import org.daymount.pick.BurstWinner;
 import org.daymount.unit.PixelBox;
 
 /**
@@ -25,8 +30,10 @@ import org.daymount.unit.PixelBox;
 final class BurstLadder {
   private static final long SEED = 20260603;
   private static final double[] BLURS = {0.6, 1, 1.6, 2.5};
+  private static final double DEFOCUS = 1.6; // of what is not in focus, sigma in pixels
   private static final int[] SHAKES = {3, 5, 9};
   private static final double NOISE = 8;
+  private static final String AROUND = "focus on all but the marked box";
   private static final String BACKGROUND = "focus on the background instead";
   private static final int SAMPLED = 6; // every sixth photo climbs all ladders; a look takes time
   private static final double INSIDE_MARKED = 0.5; // of a face's box: it belongs to the subject
@@ -43,16 +50,15 @@ final class BurstLadder {
         Locale.ROOT, "%n%-34s %8s %8s %8s %8s%n", "Right frame", "whole", "map", "box", "clarity");
     Map<String, int[]> right = new LinkedHashMap<>();
     Map<String, Integer> all = new LinkedHashMap<>();
-    Random random = new Random(SEED);
     for (EvalPhoto photo : photos) {
       if (photo.subject().isEmpty()) {
         continue;
       }
-      ladders(photo, random)
+      ladders(photo)
           .forEach(
               (name, frames) -> {
                 all.merge(name, 1, Integer::sum);
-                count(photo, frames, right.computeIfAbsent(name, key -> new int[4]));
+                count(photo, frames.get(), right.computeIfAbsent(name, key -> new int[4]));
               });
     }
     right.forEach(
@@ -69,23 +75,23 @@ final class BurstLadder {
 
   /**
    * The same by the way the program goes: each frame is looked at by the detectors, and its
-   * sharpness is that of the face or subject found. The ladder with the sharp background is made
-   * with the marked subject; where the detectors take something else for it (a face beside the
-   * marked horse), the frames say nothing about sharpness, so those are also counted apart.
+   * sharpness is that of the face or subject found. The ladders with the sharp background are made
+   * with the marked subject, once with the box around it and once with its outline; where the
+   * detectors take something else for it (a face beside the marked horse), the frames say nothing
+   * about sharpness, so of the harder one those are also counted apart.
    */
   void print(String name, Function<BufferedImage, CloseLook> detector, List<EvalPhoto> photos) {
     Map<String, int[]> right = new LinkedHashMap<>();
-    Random random = new Random(SEED);
     List<String> misses = new ArrayList<>();
     List<EvalPhoto> marked = photos.stream().filter(p -> p.subject().isPresent()).toList();
     for (int i = 0; i < marked.size(); i++) {
       EvalPhoto photo = marked.get(i);
       boolean all = i % SAMPLED == 0;
-      ladders(photo, random)
+      ladders(photo)
           .forEach(
               (ladder, frames) -> {
-                if (all || ladder.equals(BACKGROUND)) {
-                  boolean isRight = choice(frames, detector) == 0;
+                if (all || ladder.equals(BACKGROUND) || ladder.equals(AROUND)) {
+                  boolean isRight = winner(frames.get(), detector) == 0;
                   count(right, ladder, isRight);
                   if (ladder.equals(BACKGROUND)) {
                     boolean same = looksAtSubject(detector.apply(photo.picture()), photo);
@@ -119,21 +125,29 @@ final class BurstLadder {
     counts[1]++;
   }
 
-  private int choice(List<BufferedImage> frames, Function<BufferedImage, CloseLook> detector) {
-    List<CloseLook> found = frames.stream().map(detector).toList();
-    List<Double> sharpness =
-        CloseSharpness.of(
-            found, frames, frames.stream().map(f -> measurer.measure(f).map()).toList());
-    int best = frames.size() - 1;
-    for (int i = best; i >= 0; i--) { // a tie counts as wrong: the last one keeps it
-      best = sharpness.get(i) > sharpness.get(best) ? i : best;
+  private int winner(List<BufferedImage> frames, Function<BufferedImage, CloseLook> detector) {
+    List<BurstFocus.Frame> seen = new ArrayList<>();
+    List<Looked> looked = new ArrayList<>();
+    for (BufferedImage frame : frames) {
+      Measures measures = measurer.measure(frame);
+      seen.add(new BurstFocus.Frame(detector.apply(frame), frame, measures.map()));
+      String name = "frame " + (frames.size() - looked.size()); // a tie goes to the last one
+      looked.add(
+          new Looked(new EvalPhoto(name, frame, List.of(), Optional.empty()).photo(), measures));
     }
-    return best;
+    BurstFocus focus = BurstFocus.of(seen);
+    for (int i = 0; i < seen.size(); i++) {
+      CloseLook found = seen.get(i).found();
+      double sharpness = focus.sharpnessOf(seen.get(i));
+      looked.set(
+          i, looked.get(i).withClose(new CloseLook(found.faces(), found.subjects(), sharpness)));
+    }
+    return looked.indexOf(BurstWinner.of(looked).looked());
   }
 
   private static boolean looksAtSubject(CloseLook look, EvalPhoto photo) {
     Mask mask = photo.subject().orElseThrow();
-    return CloseSharpness.mainBox(look)
+    return BurstFocus.mainBox(look, photo.size())
         .map(box -> box.within(photo.size()))
         .map(box -> mask.shareOf(box) >= INSIDE_MARKED || isAlike(box, mask.box()))
         .orElse(false);
@@ -174,31 +188,45 @@ final class BurstLadder {
     return best;
   }
 
-  private static Map<String, List<BufferedImage>> ladders(EvalPhoto photo, Random random) {
+  /** Frames are made when they are asked for: noise on large pictures takes its time. */
+  private static Map<String, Supplier<List<BufferedImage>>> ladders(EvalPhoto photo) {
     BufferedImage sharp = photo.picture();
     Mask mask = photo.subject().orElseThrow();
-    Map<String, List<BufferedImage>> ladders = new LinkedHashMap<>();
-    List<BufferedImage> soft = new ArrayList<>(List.of(sharp));
-    List<BufferedImage> noisy = new ArrayList<>(List.of(sharp));
-    List<BufferedImage> allNoisy = new ArrayList<>(List.of(Alter.noisy(sharp, NOISE, random)));
-    for (double blur : BLURS) {
-      BufferedImage blurred = Alter.blurred(sharp, blur);
-      soft.add(blurred);
-      noisy.add(Alter.noisy(blurred, NOISE, random));
-      allNoisy.add(Alter.noisy(blurred, NOISE, random));
-    }
-    ladders.put("out of focus, sigma .6 to 2.5", soft);
-    ladders.put("and noise on the soft ones", noisy);
-    ladders.put("and noise on all", allNoisy);
-    List<BufferedImage> shaken = new ArrayList<>(List.of(sharp));
-    for (int shake : SHAKES) {
-      shaken.add(Alter.shaken(sharp, shake));
-    }
-    ladders.put("shaken, 3 to 9 px", shaken);
-    BufferedImage blurred = Alter.blurred(sharp, BLURS[2]);
+    Random random = new Random(SEED + photo.name().hashCode());
+    Map<String, Supplier<List<BufferedImage>>> ladders = new LinkedHashMap<>();
+    ladders.put("out of focus, sigma .6 to 2.5", () -> with(sharp, blurs(sharp)));
+    ladders.put("and noise on the soft ones", () -> with(sharp, noisy(blurs(sharp), random)));
+    ladders.put("and noise on all", () -> noisy(with(sharp, blurs(sharp)), random));
+    ladders.put(
+        "shaken, 3 to 9 px",
+        () -> with(sharp, Arrays.stream(SHAKES).mapToObj(by -> Alter.shaken(sharp, by)).toList()));
+    ladders.put(
+        AROUND,
+        () -> {
+          BufferedImage blurred = Alter.blurred(sharp, DEFOCUS);
+          return List.of(
+              Alter.pasted(blurred, sharp, mask.box()), Alter.pasted(sharp, blurred, mask.box()));
+        });
     ladders.put(
         BACKGROUND,
-        List.of(Alter.joined(mask, sharp, blurred), Alter.joined(mask, blurred, sharp)));
+        () -> {
+          BufferedImage blurred = Alter.blurred(sharp, DEFOCUS);
+          return List.of(Alter.joined(mask, sharp, blurred), Alter.joined(mask, blurred, sharp));
+        });
     return ladders;
+  }
+
+  private static List<BufferedImage> blurs(BufferedImage sharp) {
+    return Arrays.stream(BLURS).mapToObj(sigma -> Alter.blurred(sharp, sigma)).toList();
+  }
+
+  private static List<BufferedImage> noisy(List<BufferedImage> frames, Random random) {
+    return frames.stream().map(frame -> Alter.noisy(frame, NOISE, random)).toList();
+  }
+
+  private static List<BufferedImage> with(BufferedImage first, List<BufferedImage> others) {
+    List<BufferedImage> all = new ArrayList<>(List.of(first));
+    all.addAll(others);
+    return all;
   }
 }

@@ -1,8 +1,10 @@
 package org.daymount.review;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.File;
 import java.io.IOException;
@@ -12,28 +14,38 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.logging.Level;
 import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.daymount.image.Previews;
 import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.print.PrintOptions;
 
 /** Debian's chromium without a window; a test that needs it is skipped, with a word, without it. */
 final class Browser implements AutoCloseable {
   private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
+  private static final int MOST_TABS = 150;
+  private static final int PRINT_SHOWN = 90; // pixels per inch
   private static final Duration PATIENCE = Duration.ofSeconds(60); // a busy machine
 
   private final ChromeDriver driver;
@@ -122,10 +134,57 @@ final class Browser implements AutoCloseable {
   void choose(String css, String value) {
     WebElement element = find(css);
     driver.executeScript(
-        "arguments[0].value = arguments[1];"
+        "arguments[0].focus(); arguments[0].value = arguments[1];"
             + "arguments[0].dispatchEvent(new Event('change', {bubbles: true}))",
         element,
         value);
+  }
+
+  /** With the mouse held down, in steps, as a hand would. */
+  void drag(String from, String to) {
+    WebElement taken = find(from);
+    WebElement target = find(to);
+    new Actions(driver)
+        .moveToElement(taken)
+        .clickAndHold()
+        .moveByOffset(8, 8)
+        .moveToElement(target)
+        .moveByOffset(2, 2)
+        .release()
+        .perform();
+  }
+
+  /** Presses Tab until the focus is there. */
+  void tabTo(String css) {
+    for (int i = 0; i < MOST_TABS; i++) {
+      Object there =
+          run("return document.activeElement && document.activeElement.matches(arguments[0])", css);
+      if (Boolean.TRUE.equals(there)) {
+        return;
+      }
+      keys(Keys.TAB);
+    }
+    throw new AssertionError(css + " is not reached with Tab");
+  }
+
+  /** To whatever has the focus. */
+  void keys(CharSequence... keys) {
+    driver.switchTo().activeElement().sendKeys(keys);
+  }
+
+  /**
+   * The words on the paper.
+   *
+   * @param pages how many it must take; 0: any number
+   */
+  String printed(int pages) throws IOException {
+    byte[] pdf = Base64.getDecoder().decode(driver.print(new PrintOptions()).getContent());
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      if (pages > 0) {
+        assertEquals(pages, document.getNumberOfPages(), "pages");
+      }
+      return new PDFTextStripper().getText(document);
+    }
   }
 
   String text(String css) {
@@ -246,14 +305,31 @@ final class Browser implements AutoCloseable {
         .toList();
   }
 
-  /** A picture of what is on the screen. */
-  void shoot(Path jpeg) throws IOException {
+  /** A picture of what is on the screen, as good as it can be within so many bytes. */
+  void shoot(Path jpeg, int mostBytes) throws IOException {
     pictures();
     byte[] png = driver.getScreenshotAs(OutputType.BYTES);
-    var picture = ImageIO.read(new ByteArrayInputStream(png));
+    write(ImageIO.read(new ByteArrayInputStream(png)), jpeg, mostBytes);
+  }
+
+  /** The first page as it would be printed. */
+  void shootPrint(Path jpeg, int mostBytes) throws IOException {
+    pictures();
+    byte[] pdf = Base64.getDecoder().decode(driver.print(new PrintOptions()).getContent());
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      write(new PDFRenderer(document).renderImageWithDPI(0, PRINT_SHOWN), jpeg, mostBytes);
+    }
+  }
+
+  private static void write(BufferedImage picture, Path jpeg, int mostBytes) throws IOException {
     Files.createDirectories(jpeg.getParent());
-    Files.write(
-        jpeg, Previews.jpeg(picture, Math.max(picture.getWidth(), picture.getHeight()), 0.75));
+    int edge = Math.max(picture.getWidth(), picture.getHeight());
+    byte[] bytes = Previews.jpeg(picture, edge, 0.85);
+    for (double quality = 0.8; bytes.length > mostBytes && quality > 0.3; quality -= 0.05) {
+      bytes = Previews.jpeg(picture, edge, quality);
+    }
+    assertTrue(bytes.length <= mostBytes, jpeg + " has " + bytes.length + " bytes");
+    Files.write(jpeg, bytes);
   }
 
   @Override

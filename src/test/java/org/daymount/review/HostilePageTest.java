@@ -44,6 +44,7 @@ class HostilePageTest {
                 "write", "blocked",
                 "writeAsText", "blocked",
                 "picture", "blocked",
+                "detail", "blocked",
                 "script", "blocked",
                 "frame", "empty",
                 "events", "blocked");
@@ -130,10 +131,11 @@ class HostilePageTest {
           fetch(there + '/api/change', { method: 'POST', headers, body: change }).then(readable, blocked),
           fetch(there + '/api/change', { method: 'POST', mode: 'no-cors', body: change }).then(readable, blocked),
           loads('img', there + '/picture/p0/0/240?key=' + word),
+          loads('img', there + '/detail/p0/500/500?key=' + word),
           loads('script', there + '/ask.js'),
           framed, events
-        ]).then(([read, readWithWord, write, writeAsText, picture, script, frame, events]) => {
-          window.outcome = { read, readWithWord, write, writeAsText, picture, script, frame, events };
+        ]).then(([read, readWithWord, write, writeAsText, picture, detail, script, frame, events]) => {
+          window.outcome = { read, readWithWord, write, writeAsText, picture, detail, script, frame, events };
         });
         </script>
         """

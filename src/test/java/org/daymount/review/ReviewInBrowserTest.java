@@ -11,10 +11,12 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.daymount.cli.CommandLines;
 import org.junit.jupiter.api.AfterAll;
@@ -23,12 +25,31 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
 import org.openqa.selenium.interactions.Actions;
 
 /** The whole story of a review, by a person's mouse and keyboard. */
 class ReviewInBrowserTest {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final String DAY = "2026-06-0";
+  private static final String WITH_A_BURST = "#/day/" + DAY + "4";
+
+  /** Writes into the story as typing does, in whichever tab it runs. */
+  private static final String TYPED =
+      "const story = document.querySelector('#story'); story.focus(); story.value = '%s';"
+          + "story.dispatchEvent(new Event('input', {bubbles: true}))";
+
+  /** A day with one space, with two, without a picture, left out, and each other view. */
+  private static final List<String> VIEWS =
+      List.of(
+          "#/",
+          "#/day/" + DAY + "1",
+          "#/day/" + DAY + "2",
+          WITH_A_BURST,
+          "#/day/" + DAY + "6",
+          "#/day/2026-06-20",
+          "#/undated",
+          "#/sheets");
 
   @TempDir static Path home;
   private static Browser browser;
@@ -73,6 +94,8 @@ class ReviewInBrowserTest {
       browser.checkAccessible("month");
 
       changeTheHero();
+      dragAPhotoOntoASpace();
+      changeThePage();
       cropByMouseAndKeyboard();
       drawn = choices().get("days").get(0).get("spaces").get(0).get("crop");
       turnAPicture();
@@ -104,6 +127,10 @@ class ReviewInBrowserTest {
     assertEquals("3x4", space(month, 5, 0).get("space").asText(), "the page came from day 2");
     assertEquals(2, day(month, 5).get("spaces").size());
     assertEquals("4x6", space(month, 2, 0).get("space").asText());
+    assertEquals(2, day(month, 3).get("spaces").size(), "a space was added");
+    assertEquals("5x7", space(month, 3, 0).get("space").asText());
+    assertEquals("3x4", space(month, 3, 1).get("space").asText());
+    assertEquals(true, space(month, 3, 1).get("onMat").asBoolean());
     assertEquals("A boat came in.\nIt left again.", day(month, 1).get("story").asText());
     assertEquals("tool", space(month, 2, 0).get("chosenBy").asText(), "leaving out was undone");
     assertEquals("nodate.jpg", space(month, 6, 0).get("photo").asText());
@@ -136,6 +163,61 @@ class ReviewInBrowserTest {
     browser.saved();
     assertEquals(
         "one-b.jpg", choices().get("days").get(0).get("spaces").get(0).get("file").asText());
+  }
+
+  private void dragAPhotoOntoASpace() throws IOException {
+    browser.go("#/day/" + DAY + "2");
+    browser.waitForText("h1", "Tuesday 2");
+    browser.waitFor(
+        "both spaces and photos",
+        () ->
+            Optional.of(browser.all(".tray .pick"))
+                .filter(spaces -> spaces.size() == 2 && browser.all(".tile").size() == 2));
+    // whatever lies in the second space now is dragged to the first
+    String dragged = browser.find(".page.large [data-at='space1']").getAttribute("aria-label");
+    String file = dragged.substring(dragged.indexOf(": ") + 2);
+    browser.run("document.querySelector('.choose').scrollIntoView()");
+    browser.drag("button.put[aria-label*='" + file + "']", ".tray [data-at='tray0']");
+    browser.waitForText(".right h2", "your choice");
+    browser.saved();
+    assertEquals(
+        file, choices().get("days").get(1).get("spaces").get(0).get("file").asText(), "dragged");
+    browser.click("#undo");
+    browser.waitFor(
+        "the drag undone",
+        () ->
+            Optional.of(browser.text(".right h2")).filter(words -> !words.contains("your choice")));
+    browser.saved();
+    browser.go("#/day/" + DAY + "1");
+    browser.waitForText("h1", "Monday 1");
+  }
+
+  private void changeThePage() throws IOException {
+    browser.go("#/day/" + DAY + "3");
+    browser.waitForText("h1", "Wednesday 3");
+    browser.click("[data-at='space-add']");
+    browser.waitForText(".left .quiet", "2 spaces on this page, changed by you");
+    browser.click(".page.large [data-at='space1']");
+    browser.click("[data-at='space-away']");
+    browser.waitForText(".left .quiet", "1 space on this page");
+    browser.click("[data-at='day-out']");
+    browser.waitForText(".left .quiet", "left out of the album");
+    browser.saved();
+    assertEquals("leave out", choices().get("days").get(1).get("page").asText());
+    WebElement words = browser.find("#page-words");
+    words.sendKeys(Keys.chord(Keys.CONTROL, "a"), "4x6, 3x4 on mat", Keys.ENTER);
+    browser.waitForText(".left .quiet", "2 spaces on this page, changed by you");
+    browser.choose("#space-size", "5x7");
+    browser.waitForText(".right h2", "5x7");
+    words = browser.find("#page-words");
+    words.sendKeys(Keys.chord(Keys.CONTROL, "a"), "4x6, 3x4 on a zebra", Keys.ENTER);
+    browser.waitForText("#notice", "zebra");
+    browser.click("#notice button");
+    browser.saved();
+    List<String> refused = browser.errors();
+    assertEquals(1, refused.size(), "only the refused words: " + refused);
+    browser.go("#/day/" + DAY + "1");
+    browser.waitForText("h1", "Monday 1");
   }
 
   private void cropByMouseAndKeyboard() throws IOException {
@@ -191,8 +273,7 @@ class ReviewInBrowserTest {
                 .filter(fold -> fold.getText().equals("2 more alike")));
     browser.click(".fold");
     browser.waitFor(
-        "three frames",
-        () -> java.util.Optional.of(browser.all(".tile")).filter(all -> all.size() == 3));
+        "three frames", () -> Optional.of(browser.all(".tile")).filter(all -> all.size() == 3));
   }
 
   private void layASpaceTheOtherWay() {
@@ -233,7 +314,7 @@ class ReviewInBrowserTest {
     browser.click("[data-at='leave']");
     browser.waitFor(
         "another picture",
-        () -> java.util.Optional.of(browser.text(".why .file")).filter(now -> !now.equals(shown)));
+        () -> Optional.of(browser.text(".why .file")).filter(now -> !now.equals(shown)));
     browser.saved();
     browser.waitForText(".photos", "you left it out");
     assertEquals(1, choices().get("photos").size());
@@ -255,7 +336,7 @@ class ReviewInBrowserTest {
     browser.choose(".photos li select", DAY + "6");
     browser.waitFor(
         "nothing without a day",
-        () -> java.util.Optional.of(browser.all(".photos li")).filter(List::isEmpty));
+        () -> Optional.of(browser.all(".photos li")).filter(List::isEmpty));
     browser.saved();
   }
 
@@ -267,7 +348,7 @@ class ReviewInBrowserTest {
     browser.waitFor(
         "the sheets' pictures",
         () ->
-            java.util.Optional.of(
+            Optional.of(
                     browser.run(
                         "const all = [...document.querySelectorAll('.sheets img')];"
                             + "all.forEach(i => i.loading = 'eager');"
@@ -282,31 +363,133 @@ class ReviewInBrowserTest {
   }
 
   @Test
+  void everythingIsDoneByKeyboardAlone() throws Exception {
+    try (RunningReview review = RunningReview.start(arguments("keys"))) {
+      browser.open(review.address());
+      browser.find(".month li");
+      browser.tabTo("a[href='#/day/" + DAY + "4']");
+      browser.keys(Keys.ENTER);
+      browser.waitForText("h1", "Thursday 4");
+      browser.find(".fold");
+      browser.tabTo(".side-by-side");
+      browser.keys(Keys.ENTER);
+      browser.find("dialog[open] .frames img");
+      browser.waitFor("a place", () -> Optional.of(detail()).filter(at -> !at.isEmpty()));
+      String before = detail();
+      browser.keys(Keys.ARROW_RIGHT, Keys.ARROW_DOWN);
+      assertNotEquals(before, detail(), "the arrow keys move what is looked at");
+      browser.tabTo("dialog .frames li:nth-child(2) button");
+      browser.keys(Keys.ENTER);
+      browser.waitForText(".right h2", "your choice");
+      browser.saved();
+      String file = choices().get("days").get(0).get("spaces").get(0).get("file").asText();
+      assertEquals("four-1.jpg", file, "chosen among those alike");
+
+      browser.tabTo(".hold");
+      browser.keys("-", "-", Keys.ARROW_RIGHT);
+      browser.saved();
+      assertTrue(crop().get("width").asInt() < 1800, "cropped: " + crop());
+      browser.tabTo("#space-size");
+      browser.keys("5");
+      browser.waitForText(".right h2", "5x7");
+      browser.tabTo("[data-at='space-add']");
+      browser.keys(Keys.SPACE);
+      browser.waitForText(".left .quiet", "2 spaces on this page");
+      browser.keys(Keys.chord(Keys.CONTROL, "z"));
+      browser.waitForText(".left .quiet", "1 space on this page");
+      browser.keys(Keys.chord(Keys.CONTROL, Keys.SHIFT, "z"));
+      browser.waitForText(".left .quiet", "2 spaces on this page");
+      browser.tabTo("#story");
+      browser.keys("Typed.");
+      browser.saved();
+      assertEquals("Typed.", choices().get("days").get(0).get("story").get("text").asText());
+      browser.tabTo("a[href='#/sheets']");
+      browser.keys(Keys.ENTER);
+      browser.tabTo("button.main");
+      browser.keys(Keys.ENTER);
+      browser.waitForText("#made", "made:");
+    }
+  }
+
+  private static String detail() {
+    return browser.find("dialog[open] .frames img").getAttribute("src");
+  }
+
+  @Test
+  void aSecondTabThatShowsAnOlderMonthIsToldAndOverwritesNothing() throws Exception {
+    String first = browser.driver().getWindowHandle();
+    try (RunningReview review = RunningReview.start(arguments("tabs"))) {
+      browser.open(review.address());
+      browser.find(".month li");
+      browser.driver().switchTo().newWindow(WindowType.TAB);
+      String second = browser.driver().getWindowHandle();
+      try {
+        browser.open(review.address());
+        browser.go("#/day/" + DAY + "3");
+        browser.find("#story");
+        // A tab that comes to the front reads the newest by itself; so the first one writes while
+        // the second is in front already.
+        browser.driver().switchTo().window(first);
+        browser.go("#/day/" + DAY + "3");
+        browser.find("#story");
+        browser.run("setTimeout(() => {" + TYPED.formatted("First.") + "}, 3000)");
+        browser.driver().switchTo().window(second);
+        browser.waitFor("the first tab's words", () -> storyOfDay3().filter("First."::equals));
+        browser.run(TYPED.formatted("Second."));
+        browser.waitForText("#notice", "changed in another tab meanwhile");
+        assertEquals("First.", storyOfDay3().orElseThrow(), "nothing was overwritten");
+        browser.waitForText("#notice", "You had written: “Second.”");
+        assertEquals("First.", browser.find("#story").getDomProperty("value"), "shows the newest");
+        browser.keys(Keys.ENTER); // Understood
+        browser.waitFor(
+            "no message", () -> Optional.of(browser.all("#notice button")).filter(List::isEmpty));
+      } finally {
+        browser.driver().switchTo().window(second).close();
+        browser.driver().switchTo().window(first);
+      }
+    }
+  }
+
+  private Optional<String> storyOfDay3() {
+    try {
+      return Files.exists(out.resolve("choices.json"))
+          ? Optional.of(choices().at("/days/0/story/text").asText())
+          : Optional.empty();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Test
+  void theMonthPrintsOnOnePageWithoutButtons() throws Exception {
+    try (RunningReview review = RunningReview.start(arguments("paper"))) {
+      browser.open(review.address());
+      browser.find(".month li");
+      browser.pictures();
+      String month = browser.printed(1);
+      assertTrue(month.contains("June 2026"), month);
+      assertFalse(month.contains("Undo") || month.contains("saved"), month);
+      browser.go("#/day/" + DAY + "1");
+      browser.waitForText("h1", "Monday 1");
+      browser.find(".cards img");
+      String day = browser.printed(0);
+      assertTrue(day.contains("The note’s own words") || day.contains("own words"), day);
+      for (String button : List.of("Turn left", "Leave out", "Swap pages", "Add a space")) {
+        assertFalse(day.contains(button), button + " is printed");
+      }
+    }
+  }
+
+  @Test
   void everyViewReadsWellInLightAndDarkOnSmallAndLargeScreens() throws Exception {
     try (RunningReview review = RunningReview.start(arguments("looks"))) {
       Files.delete(photos.resolve("five.jpg"));
-      for (boolean dark : List.of(false, true)) {
-        browser.dark(dark);
-        for (int[] size : new int[][] {{360, 740}, {1280, 900}, {3840, 2160}}) {
-          browser.size(size[0], size[1], 1);
-          browser.open(review.address());
-          browser.find(".month li");
-          for (String view : List.of("#/", "#/day/" + DAY + "1", "#/undated", "#/sheets")) {
-            browser.go(view);
-            browser.find("h1");
-            browser.saved();
-            assertTrue(
-                number(
-                        "return document.documentElement.scrollWidth"
-                            + " - document.documentElement.clientWidth")
-                    <= 0,
-                view + " is wider than " + size[0]);
-            if (size[0] != 3840) {
-              browser.checkAccessible(view + (dark ? " dark " : " light ") + size[0]);
-            }
-          }
-        }
-      }
+      lookAtEveryView(review, false, 360, 740);
+      lookAtEveryView(review, true, 1280, 900);
+      browser.size(3840, 2160, 1);
+      browser.open(review.address());
+      browser.find(".month li");
+      noWiderThanTheScreen("the month", 3840);
       browser.dark(false);
       browser.size(1280, 900, 1);
       browser
@@ -327,6 +510,35 @@ class ReviewInBrowserTest {
       browser.dark(false);
       browser.size(1280, 900, 1);
     }
+  }
+
+  private static void lookAtEveryView(RunningReview review, boolean dark, int width, int height)
+      throws IOException {
+    browser.dark(dark);
+    browser.size(width, height, 1);
+    browser.open(review.address());
+    browser.find(".month li");
+    for (String view : VIEWS) {
+      String name = view + (dark ? " dark " : " light ") + width;
+      browser.go(view);
+      browser.find("h1");
+      browser.saved();
+      if (view.equals(WITH_A_BURST)) {
+        browser.checkAccessible(name);
+        browser.click(".side-by-side");
+        browser.find("dialog[open]");
+        name += " with those alike side by side";
+      }
+      noWiderThanTheScreen(name, width);
+      browser.checkAccessible(name);
+    }
+  }
+
+  private static void noWiderThanTheScreen(String view, int width) {
+    double beyond =
+        number(
+            "return document.documentElement.scrollWidth - document.documentElement.clientWidth");
+    assertTrue(beyond <= 0, view + " is wider than " + width);
   }
 
   private static double number(String script) {

@@ -1,9 +1,11 @@
 package org.daymount.review;
 
+import static java.nio.file.StandardCopyOption.REPLACE_EXISTING;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -19,7 +21,9 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -69,6 +73,28 @@ class ReviewServerTest {
       }
     }
     assertEquals(200, review.get("/").statusCode());
+    assertEquals(List.of("0100007F"), listening(review.port()), "127.0.0.1 and nothing else");
+  }
+
+  /**
+   * The addresses a port of this computer listens on, as the kernel tells them (proc(5), {@code
+   * /proc/net/tcp}: the address in hexadecimal, little endian; state 0A is listening).
+   */
+  private static List<String> listening(int port) throws IOException {
+    List<String> addresses = new ArrayList<>();
+    for (String table : List.of("/proc/net/tcp", "/proc/net/tcp6")) {
+      assumeTrue(Files.exists(Path.of(table)), "no " + table + ": the kernel is not asked");
+      for (String line : Files.readAllLines(Path.of(table))) {
+        String[] fields = line.strip().split("\\s+");
+        String[] local = fields[1].split(":");
+        if (fields[3].equals("0A") && Integer.parseInt(local[1], 16) == port) {
+          // an IPv4 address of a socket that can speak both is told as ::ffff:127.0.0.1
+          addresses.add(
+              local[0].startsWith("0000000000000000FFFF0000") ? local[0].substring(24) : local[0]);
+        }
+      }
+    }
+    return addresses;
   }
 
   @Test
@@ -185,6 +211,13 @@ class ReviewServerTest {
       String address = address(process);
       String origin = address.substring(0, address.indexOf("/#"));
       String word = address.substring(address.indexOf('#') + 1);
+      HttpRequest look =
+          HttpRequest.newBuilder(java.net.URI.create(origin + "/api/month"))
+              .header("X-Review-Word", word)
+              .build();
+      while (RunningReview.send(look).statusCode() == 503) {
+        Thread.sleep(50); // the pictures are still being looked at
+      }
       int acknowledged = 0;
       long version = 1;
       for (int typed = 1; typed <= 40; typed++) {
@@ -249,6 +282,12 @@ class ReviewServerTest {
     try (RunningReview here = RunningReview.start(arguments)) {
       choose(here, 1, "one-a.jpg");
       choose(here, 3, "three.jpg");
+      choose(here, 5, "five.jpg");
+      change(
+          here,
+          "\"what\":\"crop\",\"day\":\"2026-06-05\",\"space\":0,"
+              + "\"crop\":{\"x\":90,\"y\":60,\"width\":900,\"height\":600}");
+      change(here, "\"what\":\"size\",\"day\":\"2026-06-02\",\"space\":0,\"size\":\"5x7\"");
       assertEquals(200, story(here, version(here), 1, "mine").statusCode());
       // edited while the review is open: the newer words of the note hold, and that is said
       Files.writeString(
@@ -262,20 +301,51 @@ class ReviewServerTest {
       assertEquals(200, story(here, version(here), 1, "mine again").statusCode());
       assertEquals("mine again", month(here).get("days").get(0).get("story").asText());
     }
-    Files.move(folder.resolve("one-a.jpg"), folder.resolve("renamed.jpg"));
-    Files.delete(folder.resolve("three.jpg"));
+    Path elsewhere = Files.createDirectories(folder.resolve("from the phone"));
+    Files.move(folder.resolve("one-a.jpg"), elsewhere.resolve("renamed.jpg"));
+    Path aside = home.resolve("three.jpg");
+    Files.move(folder.resolve("three.jpg"), aside);
+    Files.copy(folder.resolve("two-b.jpg"), folder.resolve("five.jpg"), REPLACE_EXISTING);
+    Files.delete(folder.resolve("two-b.jpg")); // five.jpg now shows what two-b.jpg did
     try (RunningReview here = RunningReview.start(arguments)) {
-      JsonNode first = month(here).get("days").get(0).get("spaces").get(0);
-      assertEquals("renamed.jpg", first.get("name").asText());
-      assertEquals("person", first.get("chosenBy").asText());
+      JsonNode first = month(here).get("days").get(0);
+      assertEquals("from the phone/renamed.jpg", first.at("/spaces/0/name").asText());
+      assertEquals("person", first.at("/spaces/0/chosenBy").asText());
+      assertTrue(first.get("attention").toString().contains("file renamed"), first.toString());
       JsonNode third = month(here).get("days").get(2);
-      assertTrue(third.get("spaces").get(0).get("photo").isNull(), "its place is kept");
-      assertEquals("file missing", third.get("attention").get(0).asText());
+      assertTrue(third.at("/spaces/0/photo").isNull(), "its place is kept");
+      assertEquals("file missing", third.at("/attention/0").asText());
       assertEquals(
           "the picture you chose, three.jpg, is not among the photos any more; put it back or"
               + " choose another",
-          third.get("spaces").get(0).get("reasons").get(0).asText());
+          third.at("/spaces/0/reasons/0").asText());
+      JsonNode fifth = month(here).get("days").get(4);
+      assertEquals(
+          "five.jpg", fifth.at("/spaces/0/name").asText(), "edited in place: still chosen");
+      assertFalse(
+          fifth.at("/spaces/0/cropIsYours").asBoolean(), "its crop was for another picture");
+      assertTrue(fifth.get("attention").toString().contains("file changed"), fifth.toString());
+      // the page, changed in the review and then in the note: the note holds, and that is said
+      assertEquals("5x7", month(here).at("/days/1/spaces/0/size").asText());
+      Files.writeString(
+          folder.resolve("note.txt"), SmallMonth.NOTE.replace("two 3x4", "4x6 portrait"));
+      JsonNode second = month(here).get("days").get(1);
+      assertEquals("4x6", second.at("/spaces/0/size").asText());
+      assertTrue(second.get("attention").toString().contains("page differs from note"));
+      assertTrue(second.at("/remarks").toString().contains("from 3x4, 3x4"), second.toString());
     }
+    Files.move(aside, folder.resolve("three.jpg"));
+    try (RunningReview here = RunningReview.start(arguments)) {
+      JsonNode third = month(here).get("days").get(2);
+      assertEquals("three.jpg", third.at("/spaces/0/name").asText(), "back, and so is the choice");
+      assertEquals("person", third.at("/spaces/0/chosenBy").asText());
+    }
+  }
+
+  private static void change(RunningReview here, String what) throws Exception {
+    HttpResponse<String> reply =
+        here.post("/api/change", "{\"version\":%d,%s}".formatted(version(here), what));
+    assertEquals(200, reply.statusCode(), reply.body());
   }
 
   private static void choose(RunningReview here, int day, String file) throws Exception {

@@ -3,7 +3,9 @@ package org.daymount.review;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.sun.management.OperatingSystemMXBean;
 import java.awt.image.BufferedImage;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -22,12 +24,16 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * How soon a large month is usable in the browser, and how smoothly it scrolls: {@code mvn test
  * -Dtest=ReviewSpeedTest -Dreview.speed=3000}. Skipped otherwise, since it takes minutes; a machine
- * that is doing something else at the time tells nothing.
+ * that is doing something else at the time tells nothing. {@code -Dreview.speed.photos=DIR} keeps
+ * the painted photos, {@code -Dreview.speed.out=DIR} what was measured in them.
  */
 class ReviewSpeedTest {
   private static final DateTimeFormatter EXIF = DateTimeFormatter.ofPattern("uuuu:MM:dd HH:mm:ss");
   private static final int DAYS = 30;
   private static final int MOST_UNTIL_USABLE = 2_000; // ms
+
+  private static final OperatingSystemMXBean SYSTEM =
+      (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
 
   @TempDir Path home;
 
@@ -37,12 +43,14 @@ class ReviewSpeedTest {
     assumeTrue(photos > 0, "no -Dreview.speed=3000: the speed of the review is not measured");
     String kept = System.getProperty("review.speed.photos", "");
     Path folder = paint(kept.isEmpty() ? home.resolve("photos") : Path.of(kept), photos);
-    String[] arguments = {
-      folder.toString(), "--out", home.resolve("out").toString(), "--min-ppi", "80"
-    };
+    String out = System.getProperty("review.speed.out", home.resolve("out").toString());
+    String[] arguments = {folder.toString(), "--out", out, "--min-ppi", "80"};
     try (Browser browser = Browser.start(1280, 900)) {
       browser.size(1280, 900, 1);
       say("%d photos, %d a day", photos, photos / DAYS);
+      say(
+          "load of this machine: %.1f on %d processors; figures of a busy machine tell little",
+          SYSTEM.getSystemLoadAverage(), SYSTEM.getAvailableProcessors());
       long start = System.nanoTime();
       try (RunningReview review = RunningReview.startOpening(arguments)) {
         say("first start: address after %.1f s", seconds(start));
@@ -51,16 +59,21 @@ class ReviewSpeedTest {
         say("first start: progress is seen after %.1f s", seconds(start));
         browser.waitFor(
             "the month",
-            Duration.ofMinutes(20),
+            Duration.ofMinutes(30),
             () -> browser.all(".month li a").stream().findFirst());
-        say("first start: month after %.1f s", seconds(start));
+        say("first start: month after %.1f s, %.1f s of processor", seconds(start), processor());
       }
       start = System.nanoTime();
+      double before = processor();
       try (RunningReview review = RunningReview.startOpening(arguments)) {
         browser.open(review.address());
-        browser.find(".month li a");
-        say("second start, all remembered: month after %.1f s", seconds(start));
-        review.awaitOpen();
+        browser.waitFor(
+            "the month",
+            Duration.ofMinutes(5),
+            () -> browser.all(".month li a").stream().findFirst());
+        say(
+            "second start, all remembered: month after %.1f s, %.1f s of processor",
+            seconds(start), processor() - before);
         measureOpening(browser, review);
         measureScrolling(browser, "month", "#/");
         measureDay(browser, photos / DAYS);
@@ -152,6 +165,7 @@ class ReviewSpeedTest {
   private static void measureChanges(RunningReview review) throws Exception {
     double[] story = new double[15];
     long version = version(review);
+    double before = processor();
     for (int i = 0; i < story.length; i++) {
       long start = System.nanoTime();
       String change =
@@ -160,7 +174,9 @@ class ReviewSpeedTest {
       assertTrue(review.post("/api/change", change).statusCode() == 200);
       story[i] = 1000 * seconds(start);
     }
-    say("a letter of a story is saved within %s ms (median of %s)", median(story), list(story));
+    say(
+        "a letter of a story is saved within %s ms (median of %s), %.0f ms of processor",
+        median(story), list(story), 1000 * (processor() - before) / story.length);
   }
 
   private static long version(RunningReview review) throws Exception {
@@ -209,6 +225,11 @@ class ReviewSpeedTest {
 
   private static String list(double[] values) {
     return Arrays.toString(Arrays.stream(values).mapToLong(Math::round).toArray());
+  }
+
+  /** Of this process, and so of the review, but not of the browser. */
+  private static double processor() {
+    return SYSTEM.getProcessCpuTime() / 1e9;
   }
 
   private static double seconds(long since) {

@@ -95,32 +95,50 @@ final class BaselineScan extends ScanReader {
     bits.position = position;
   }
 
+  /**
+   * Steps over the other coefficients of a block. Bits are fetched for several steps at once; the
+   * table passes several short codes in one step.
+   */
   private void skipOthers(int[] skipping, HuffmanTable table) throws JpegRefused {
     byte[] bytes = bits.bytes();
     long position = bits.position;
     int k = 1;
-    while (k < Block.COEFFICIENTS) {
+    while (true) {
       long next = BitReader.peek(bytes, position);
-      int skip = HuffmanTable.entry(skipping, next);
-      int passed = k + HuffmanTable.skippedCoefficients(skip);
-      if (HuffmanTable.skippedBits(skip) > 0 && passed < Block.COEFFICIENTS) {
-        position += HuffmanTable.skippedBits(skip);
-        if (HuffmanTable.skippedToEnd(skip)) {
+      long until = position + BitReader.PEEKED - HuffmanTable.LOOK_BITS;
+      int skip;
+      int passed;
+      do { // as long as what was fetched is enough for a look
+        skip = HuffmanTable.entry(skipping, next);
+        passed = k + HuffmanTable.skippedCoefficients(skip);
+        if (passed >= Block.COEFFICIENTS || skip <= 0) {
           break;
         }
+        int used = HuffmanTable.skippedBits(skip);
+        next <<= used;
+        position += used;
         k = passed;
-        continue;
+      } while (position <= until);
+      if (skip < 0 && passed < Block.COEFFICIENTS) {
+        bits.position = position + HuffmanTable.skippedBits(skip);
+        return;
       }
-      int entry = HuffmanTable.entry(table.lookup(), next);
-      if (entry == 0) {
-        entry = known(table.longEntry(next));
+      if (skip <= 0 || passed >= Block.COEFFICIENTS) { // one at a time, with a fresh look
+        next = BitReader.peek(bytes, position);
+        int entry = HuffmanTable.entry(table.lookup(), next);
+        if (entry == 0) {
+          entry = known(table.longEntry(next));
+        }
+        int size = HuffmanTable.size(entry);
+        position += HuffmanTable.used(entry) + (HuffmanTable.isComplete(entry) ? 0 : size);
+        if (size == 0 && HuffmanTable.run(entry) != ZEROS_ONLY) {
+          break;
+        }
+        k += HuffmanTable.run(entry) + 1;
+        if (k >= Block.COEFFICIENTS) {
+          break;
+        }
       }
-      int size = HuffmanTable.size(entry);
-      position += HuffmanTable.used(entry) + (HuffmanTable.isComplete(entry) ? 0 : size);
-      if (size == 0 && HuffmanTable.run(entry) != ZEROS_ONLY) {
-        break;
-      }
-      k += HuffmanTable.run(entry) + 1;
     }
     bits.position = position;
   }

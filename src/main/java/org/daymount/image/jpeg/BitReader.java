@@ -17,6 +17,9 @@ final class BitReader {
 
   private static final int WINDOW = 1 << 16;
 
+  /** As many bits as {@link #peek} gives at least. */
+  static final int PEEKED = 57;
+
   private static final VarHandle LONGS =
       MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.BIG_ENDIAN);
 
@@ -65,9 +68,7 @@ final class BitReader {
     int copied = 0; // up to here it is in bytes
     int at = 0;
     while (true) {
-      while (at < count && stored[at] != (byte) 0xff) {
-        at++;
-      }
+      at = nextOnes(stored, at, count);
       boolean isStuffed = at + 1 < count && stored[at + 1] == 0;
       int until = isStuffed ? at + 1 : at;
       System.arraycopy(stored, copied, bytes, length, until - copied);
@@ -104,11 +105,34 @@ final class BitReader {
     return next;
   }
 
+  /** Where the next 0xFF is among the first {@code count} bytes; {@code count} when none is. */
+  private static int nextOnes(byte[] of, int from, int count) {
+    int at = from;
+    while (at <= count - Long.BYTES && !hasOnes((long) LONGS.get(of, at))) {
+      at += Long.BYTES;
+    }
+    while (at < count && of[at] != (byte) 0xff) {
+      at++;
+    }
+    return at;
+  }
+
+  /**
+   * Whether one of eight bytes is 0xFF. One taken from each byte of the complement borrows from a
+   * byte's highest bit only where the byte is 0 or above 0x80; the latter are masked out.
+   */
+  private static boolean hasOnes(long eight) {
+    return (~eight - 0x0101010101010101L & eight & 0x8080808080808080L) != 0;
+  }
+
   byte[] bytes() {
     return bytes;
   }
 
-  /** At least 57 bits from {@code position} on, the next one highest, zeros below them. */
+  /**
+   * At least {@value #PEEKED} bits from {@code position} on, the next one highest, zeros below
+   * them.
+   */
   static long peek(byte[] bytes, long position) {
     return (long) LONGS.get(bytes, (int) (position >>> 3)) << (position & 7);
   }

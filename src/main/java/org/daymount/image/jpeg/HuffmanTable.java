@@ -25,8 +25,9 @@ final class HuffmanTable {
   private static final int NIBBLE = 0xf;
   private static final int VALUE_SHIFT = 16;
 
-  // An entry of the skipping table: bits 0-7 bits used, 8-15 coefficients passed, 16 end of block.
-  private static final int END_OF_BLOCK = 1 << 16;
+  // An entry of the skipping table: bits 0-7 bits used, 8-15 coefficients passed; below zero: end
+  // of the block. 0: not even one code fits into what is looked up.
+  private static final int END_OF_BLOCK = 1 << 31;
 
   private final int[] counts;
   private final byte[] symbols;
@@ -134,7 +135,8 @@ final class HuffmanTable {
 
   /**
    * For stepping over coefficients that nobody needs: how many of them, and how many bits, the next
-   * {@value #LOOK_BITS} bits hold. Several short codes are passed at once.
+   * {@value #LOOK_BITS} bits hold. Several short codes are passed at once. An entry below zero ends
+   * the block, and 0 says that not even one code with its value fits.
    */
   int[] skipping() {
     if (skipping == null) {
@@ -168,9 +170,5 @@ final class HuffmanTable {
 
   static int skippedCoefficients(int skip) {
     return skip >> 8 & 0xff;
-  }
-
-  static boolean skippedToEnd(int skip) {
-    return (skip & END_OF_BLOCK) != 0;
   }
 }

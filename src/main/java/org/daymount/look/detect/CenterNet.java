@@ -36,12 +36,13 @@ final class CenterNet implements AutoCloseable {
         new Grid(
             out.get("heat"), square.width() / PIXELS_PER_CELL, square.height() / PIXELS_PER_CELL);
     Grid reach = new Grid(out.get("reach"), heat.columns, heat.rows);
+    double warmth = Logistic.inverse(threshold);
     List<Thing> things = new ArrayList<>();
     for (ThingKind kind : ThingKind.values()) {
       for (int cell = 0; cell < heat.cells(); cell++) {
-        float confidence = heat.at(kind.ordinal(), cell);
-        if (confidence >= threshold && heat.isPeak(kind.ordinal(), cell)) {
-          things.add(new Thing(kind, box(square, reach, cell, confidence)));
+        float warm = heat.at(kind.ordinal(), cell);
+        if (warm >= warmth && heat.isPeak(kind.ordinal(), cell)) {
+          things.add(new Thing(kind, box(square, reach, cell, Logistic.of(warm))));
         }
       }
     }

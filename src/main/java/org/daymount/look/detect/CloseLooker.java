@@ -2,14 +2,18 @@ package org.daymount.look.detect;
 
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.daymount.image.Pictures;
 import org.daymount.image.Previews;
 import org.daymount.look.Looked;
 import org.daymount.look.Measures.CloseLook;
+import org.daymount.photo.Photo;
 import org.daymount.problem.UnusablePicture;
 import org.daymount.unit.PixelSize;
 
@@ -17,17 +21,47 @@ import org.daymount.unit.PixelSize;
  * The second look, at photos that may still become a hero: faces and subjects, and how sharp they
  * are. Frames of one burst are looked at together, because their sharpness is compared on the same
  * thing.
+ *
+ * <p>In a long burst the detectors see a few frames, which tell what the burst is about. The others
+ * are only measured there; one that is sharper than all those seen is then looked at like them.
  */
 public final class CloseLooker {
   /** Long edge at which a 6 in print at 300 ppi would show what is soft. */
   static final int SHARPNESS_EDGE = 1800;
 
-  private final Pictures pictures;
-  private final Detectors detectors;
+  /** Frames of a burst that the detectors see first; all that are held decoded at a time. */
+  static final int FIRST_FRAMES = 6;
+
+  /** Of these, how many lead by the first look; it may be misled, so the rest come from between. */
+  private static final int LEADING_FRAMES = 4;
+
+  /** Frames that the detectors may see because they turned out sharper than the first ones. */
+  static final int LATER_FRAMES = 3;
+
+  /** Where decoded pictures come from. */
+  @FunctionalInterface
+  interface Source {
+    BufferedImage whole(Photo photo, int longEdge) throws UnusablePicture;
+  }
+
+  /** What is found in a picture, in its own pixels. */
+  @FunctionalInterface
+  interface Finder {
+    CloseLook look(BufferedImage small, boolean orientationTagged);
+  }
+
+  private final Source source;
+  private final Finder finder;
 
   public CloseLooker(Pictures pictures, Detectors detectors) {
-    this.pictures = pictures;
-    this.detectors = detectors;
+    this(
+        pictures::whole,
+        (small, tagged) -> tagged ? detectors.look(small) : detectors.lookTurning(small));
+  }
+
+  CloseLooker(Source source, Finder finder) {
+    this.source = source;
+    this.finder = finder;
   }
 
   /**
@@ -36,46 +70,101 @@ public final class CloseLooker {
    * @param found in pixels of {@code picture}
    */
   private record Seen(Looked frame, CloseLook found, BufferedImage picture) {
-    CloseLook inPhoto(double sharpness) {
+    BurstFocus.Frame forFocus() {
+      return new BurstFocus.Frame(found, picture, frame.measures().map());
+    }
+
+    Looked withSharpness(double sharpness) {
       PixelSize shown = new PixelSize(picture.getWidth(), picture.getHeight());
       CloseLook scaled = Detectors.scaled(found, shown, frame.photo().size());
-      return new CloseLook(scaled.faces(), scaled.subjects(), sharpness);
+      return frame.withClose(new CloseLook(scaled.faces(), scaled.subjects(), sharpness));
     }
   }
 
+  /** A frame that was only measured where the burst has its main thing. */
+  private record Glanced(Looked frame, double sharpness) {}
+
   /**
    * @param frames of one burst, or a single photo
-   * @return the same frames in the same order; one that can no longer be read comes back as it was
+   * @return the same frames in the same order. One that can no longer be read comes back as it was,
+   *     and so does one of a long burst that is softer than those that were looked at
    */
   public List<Looked> look(List<Looked> frames) {
+    Set<Looked> first = first(frames);
     List<Seen> seen = new ArrayList<>();
     for (Looked frame : frames) {
-      see(frame).ifPresent(seen::add);
+      if (first.contains(frame)) {
+        see(frame).ifPresent(seen::add);
+      }
     }
-    List<Double> sharpness =
-        CloseSharpness.of(
-            seen.stream().map(Seen::found).toList(),
-            seen.stream().map(Seen::picture).toList(),
-            seen.stream().map(s -> s.frame.measures().map()).toList());
+    BurstFocus focus = BurstFocus.of(seen.stream().map(Seen::forFocus).toList());
     Map<Looked, Looked> closer = new IdentityHashMap<>();
-    for (int i = 0; i < seen.size(); i++) {
-      Looked frame = seen.get(i).frame;
-      closer.put(frame, frame.withClose(seen.get(i).inPhoto(sharpness.get(i))));
+    double sharpest = 0;
+    for (Seen one : seen) {
+      double sharpness = focus.sharpnessOf(one.forFocus());
+      closer.put(one.frame, one.withSharpness(sharpness));
+      sharpest = Math.max(sharpest, sharpness);
+    }
+    seen.clear(); // their pictures are not held while others are decoded
+    for (Glanced glanced : sharperThan(sharpest, frames, first, focus)) {
+      see(glanced.frame)
+          .ifPresent(
+              one -> closer.put(one.frame, one.withSharpness(focus.sharpnessOf(one.forFocus()))));
     }
     return frames.stream().map(frame -> closer.getOrDefault(frame, frame)).toList();
   }
 
-  private Optional<Seen> see(Looked frame) {
+  /** The sharpest by the first look, and some from between the others. */
+  private static Set<Looked> first(List<Looked> frames) {
+    if (frames.size() <= FIRST_FRAMES) {
+      return new HashSet<>(frames);
+    }
+    List<Looked> sharpestFirst =
+        frames.stream()
+            .sorted(Comparator.comparingDouble((Looked frame) -> -frame.measures().sharpness()))
+            .toList();
+    Set<Looked> first = new HashSet<>(sharpestFirst.subList(0, LEADING_FRAMES));
+    List<Looked> others = frames.stream().filter(frame -> !first.contains(frame)).toList();
+    int more = FIRST_FRAMES - LEADING_FRAMES;
+    for (int i = 1; i <= more; i++) {
+      first.add(others.get(i * others.size() / (more + 1)));
+    }
+    return first;
+  }
+
+  /** Sharpest first, at most {@link #LATER_FRAMES}. */
+  private List<Glanced> sharperThan(
+      double sharpest, List<Looked> frames, Set<Looked> first, BurstFocus focus) {
+    List<Glanced> glanced = new ArrayList<>();
+    for (Looked frame : frames) {
+      if (!first.contains(frame)) {
+        decoded(frame)
+            .map(picture -> new Glanced(frame, focus.sharpnessOf(picture, frame.measures().map())))
+            .filter(one -> one.sharpness > sharpest)
+            .ifPresent(glanced::add);
+      }
+    }
+    glanced.sort(Comparator.comparingDouble((Glanced one) -> -one.sharpness));
+    return glanced.subList(0, Math.min(LATER_FRAMES, glanced.size()));
+  }
+
+  private Optional<BufferedImage> decoded(Looked frame) {
     try {
-      BufferedImage picture = pictures.whole(frame.photo(), SHARPNESS_EDGE);
-      BufferedImage small = Previews.scaled(picture, Detectors.WORKING_LONG_EDGE);
-      CloseLook found =
-          frame.photo().orientationTagged() ? detectors.look(small) : detectors.lookTurning(small);
-      PixelSize seenAt = new PixelSize(small.getWidth(), small.getHeight());
-      PixelSize shown = new PixelSize(picture.getWidth(), picture.getHeight());
-      return Optional.of(new Seen(frame, Detectors.scaled(found, seenAt, shown), picture));
+      return Optional.of(source.whole(frame.photo(), SHARPNESS_EDGE));
     } catch (UnusablePicture e) {
       return Optional.empty();
     }
+  }
+
+  private Optional<Seen> see(Looked frame) {
+    return decoded(frame)
+        .map(
+            picture -> {
+              BufferedImage small = Previews.scaled(picture, Detectors.WORKING_LONG_EDGE);
+              CloseLook found = finder.look(small, frame.photo().orientationTagged());
+              PixelSize seenAt = new PixelSize(small.getWidth(), small.getHeight());
+              PixelSize shown = new PixelSize(picture.getWidth(), picture.getHeight());
+              return new Seen(frame, Detectors.scaled(found, seenAt, shown), picture);
+            });
   }
 }

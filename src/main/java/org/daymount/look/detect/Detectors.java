@@ -123,21 +123,22 @@ public final class Detectors implements AutoCloseable {
   }
 
   /**
-   * The costly looks are for pictures that may show people: where there is no sign of any, the
-   * first of the two face detectors on the whole picture is all.
+   * The costly looks are for pictures that may show people: where no person is seen, however
+   * faintly, and the first of the two face detectors sees nothing in the whole picture that it is
+   * sure of, that is all.
    */
   private List<Spot> faceSpots(Pixels picture, List<Thing> things) {
     List<Spot> whole = blazeFace.detect(picture, FaceJudge.FAINT);
-    List<Spot> persons =
-        things.stream().filter(thing -> thing.kind() == ThingKind.PERSON).map(Thing::spot).toList();
-    if (whole.isEmpty() && persons.isEmpty()) {
+    int longEdge = Math.max(picture.width(), picture.height());
+    List<Spot> persons = FaceJudge.persons(things, longEdge);
+    if (!FaceJudge.mayShowFaces(whole, persons)) {
       return List.of();
     }
     List<Spot> ssd = faceSsd.detect(picture, FaceJudge.FAINT);
     List<Spot> open = FaceJudge.open(whole, ssd, persons);
     List<Spot> blaze =
         Tiles.wholeAndParts(picture, whole, open, part -> blazeFace.detect(part, FaceJudge.FAINT));
-    return FaceJudge.judge(blaze, ssd, things, Math.max(picture.width(), picture.height()));
+    return FaceJudge.judge(blaze, ssd, things, longEdge);
   }
 
   /** A lying person is often taken for a person still, or for something else, but never surely. */

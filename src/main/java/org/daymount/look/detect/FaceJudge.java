@@ -32,6 +32,9 @@ final class FaceJudge {
   /** What a face is worth where no person is seen. */
   private static final double WITHOUT_PERSON = 0.9;
 
+  /** A detector that is this sure needs neither a person nor the other detector. */
+  private static final double SURE_ALONE = PROTECT / WITHOUT_PERSON;
+
   /** An animal this much surer than any person owns the face. */
   private static final double ANIMAL_OVER_PERSON = 2;
 
@@ -61,13 +64,36 @@ final class FaceJudge {
   }
 
   /**
+   * Whether a picture may show faces that matter, by what one detector saw in it as a whole and by
+   * the persons large enough to have such a face.
+   */
+  static boolean mayShowFaces(List<Spot> blazeFaces, List<Spot> persons) {
+    return !persons.isEmpty() || blazeFaces.stream().anyMatch(FaceJudge::isSureAlone);
+  }
+
+  private static boolean isSureAlone(Spot face) {
+    return face.confidence() >= SURE_ALONE;
+  }
+
+  /** Persons that are not smaller than the smallest face that matters. */
+  static List<Spot> persons(List<Thing> things, int longEdge) {
+    return things.stream()
+        .filter(thing -> thing.kind() == ThingKind.PERSON)
+        .map(Thing::spot)
+        .filter(spot -> Math.min(spot.width(), spot.height()) >= SMALLEST * longEdge)
+        .toList();
+  }
+
+  /**
    * Where a nearer look may still find a face, or place one better: at persons, and at faces that
-   * only one detector sees.
+   * only one detector sees, if that one could be right.
    */
   static List<Spot> open(List<Spot> blazeFaces, List<Spot> ssdFaces, List<Spot> persons) {
     List<Spot> open = new ArrayList<>(persons);
     ssdFaces.stream().filter(face -> !seconded(face, blazeFaces)).forEach(open::add);
-    blazeFaces.stream().filter(face -> !seconded(face, ssdFaces)).forEach(open::add);
+    blazeFaces.stream()
+        .filter(face -> isSureAlone(face) && !seconded(face, ssdFaces))
+        .forEach(open::add);
     return open;
   }
 

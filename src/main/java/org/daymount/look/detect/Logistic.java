@@ -7,4 +7,9 @@ final class Logistic {
   static double of(double score) {
     return 1 / (1 + Math.exp(-score));
   }
+
+  /** The score that comes to a confidence. */
+  static double inverse(double confidence) {
+    return Math.log(confidence / (1 - confidence));
+  }
 }

@@ -1,0 +1,67 @@
+package org.daymount.ingest;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.time.LocalDateTime;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.daymount.image.PictureHeader;
+import org.daymount.photo.Orientation;
+import org.daymount.photo.PhotoFormat;
+import org.daymount.problem.Problem;
+import org.daymount.unit.PixelSize;
+import org.junit.jupiter.api.Test;
+
+class FileFactsCodecTest {
+  private static final FileFacts FULL =
+      new FileFacts(
+          new PictureHeader(
+              PhotoFormat.HEIF, new PixelSize(4032, 3024), Optional.of(Orientation.RIGHT_TOP)),
+          new Tags(
+              Optional.of(Orientation.BOTTOM_RIGHT),
+              new Tags.DateTag("2026:06:03 10:00:00", null, "+02:00"),
+              new Tags.DateTag("", "123", null),
+              List.of("2026-06-03T10:00:00", ""),
+              Optional.of("a\nb \u00e9 \ud83d\udc15"),
+              Optional.of(LocalDateTime.of(2026, 6, 3, 8, 0)),
+              Optional.of(LocalDateTime.of(2026, 6, 3, 8, 0, 1, 5)),
+              List.of("+02:00"),
+              Optional.of("Tarn T4"),
+              Optional.of("x".repeat(70_000)),
+              true),
+          "0".repeat(64),
+          Optional.of(Problem.Kind.CUT_OFF),
+          "is cut\noff",
+          Optional.of("pale"));
+
+  private static final FileFacts EMPTY =
+      new FileFacts(
+          new PictureHeader(PhotoFormat.PNG, new PixelSize(1, 1)),
+          Tags.NONE,
+          "",
+          Optional.empty(),
+          "",
+          Optional.empty());
+
+  @Test
+  void factsComeBackAsTheyWere() throws IOException {
+    for (FileFacts facts : List.of(FULL, EMPTY)) {
+      assertEquals(Optional.of(facts), FileFactsCodec.facts(FileFactsCodec.bytes(facts)));
+    }
+  }
+
+  @Test
+  void bytesThatAreNoneOfOursAreNothingWhateverTheyHold() throws IOException {
+    byte[] whole = FileFactsCodec.bytes(FULL);
+    for (int length = 0; length < 400; length++) {
+      assertTrue(FileFactsCodec.facts(Arrays.copyOf(whole, length)).isEmpty(), "first " + length);
+    }
+    assertTrue(FileFactsCodec.facts(Arrays.copyOf(whole, whole.length + 1)).isEmpty());
+    byte[] older = whole.clone();
+    older[0]++;
+    assertTrue(FileFactsCodec.facts(older).isEmpty());
+  }
+}

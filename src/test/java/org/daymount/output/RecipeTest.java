@@ -1,0 +1,68 @@
+package org.daymount.output;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.daymount.look.SubjectMap;
+import org.daymount.month.Month;
+import org.daymount.month.MonthDay;
+import org.daymount.month.Settings.Paper;
+import org.junit.jupiter.api.Test;
+
+class RecipeTest {
+  private record Pair(String left, Optional<Integer> right) {}
+
+  @Test
+  void theSameMonthMadeTwiceHasTheSameRecipe() throws Exception {
+    assertEquals(
+        Recipe.of("month", TestMonths.month(Paper.A4)),
+        Recipe.of("month", TestMonths.month(Paper.A4)));
+    assertEquals(64, Recipe.of("month", TestMonths.month(Paper.A4)).length());
+  }
+
+  @Test
+  void anotherStoryOrPaperOrKindIsAnotherRecipe() throws Exception {
+    Month month = TestMonths.month(Paper.A4);
+    String recipe = Recipe.of("month", month);
+    assertNotEquals(recipe, Recipe.of("month", TestMonths.month(Paper.LETTER)));
+    assertNotEquals(recipe, Recipe.of("another", month));
+    List<MonthDay> days =
+        month.days().stream()
+            .map(d -> new MonthDay(d.day(), d.state(), Optional.of("It rained."), d.spaces()))
+            .toList();
+    assertNotEquals(
+        recipe,
+        Recipe.of(
+            "month",
+            new Month(
+                month.month(),
+                month.settings(),
+                month.photos(),
+                days,
+                month.sheets(),
+                month.warnings())));
+  }
+
+  @Test
+  void whereOnePartEndsAndTheNextBeginsMatters() {
+    assertNotEquals(Recipe.of("x", "ab", "c"), Recipe.of("x", "a", "bc"));
+    assertNotEquals(Recipe.of("x", List.of("a"), "b"), Recipe.of("x", List.of("a", "b")));
+    assertNotEquals(Recipe.of("x", 1), Recipe.of("x", "1"));
+    assertNotEquals(
+        Recipe.of("x", new Pair("a", Optional.empty())),
+        Recipe.of("x", new Pair("a", Optional.of(0))));
+    assertNotEquals(Recipe.of("x", Map.of("a", 1)), Recipe.of("x", Map.of("a", 2)));
+    assertNotEquals(
+        Recipe.of("x", new SubjectMap(2, 1, new float[] {1, 2})),
+        Recipe.of("x", new SubjectMap(1, 2, new float[] {1, 2})));
+  }
+
+  @Test
+  void whatCannotBeToldApartIsRefused() {
+    assertThrows(IllegalArgumentException.class, () -> Recipe.of("x", new Object()));
+  }
+}
