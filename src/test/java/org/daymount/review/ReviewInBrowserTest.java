@@ -141,11 +141,11 @@ class ReviewInBrowserTest {
     BufferedImage sheet = sheetWith("01a");
     assertEquals(0, difference(madeInThePage, sheet), 0.0, "the page made the same sheet");
     BufferedImage painted = SmallMonth.scene(1800, 1200, 2);
-    double off = offFromPainted(month, sheet, painted, first.get("crop"));
+    double off = SheetPixels.off(SheetPixels.placed(month, "01a")[1], sheet, painted, first.get("crop"));
     assertTrue(off < 6, "the crop on the sheet is off by " + off + " of 255");
     JsonNode elsewhere = JSON.readTree("{\"x\":0,\"y\":0,\"width\":1800,\"height\":1200}");
     assertTrue(
-        offFromPainted(month, sheet, painted, elsewhere) > 20, "another crop looks otherwise");
+        SheetPixels.off(SheetPixels.placed(month, "01a")[1], sheet, painted, elsewhere) > 20, "another crop looks otherwise");
   }
 
   private void changeTheHero() throws IOException {
@@ -590,65 +590,17 @@ class ReviewInBrowserTest {
 
   private BufferedImage sheetWith(String piece) throws IOException {
     JsonNode month = JSON.readTree(out.resolve("month.json").toFile());
-    return ImageIO.read(out.resolve(placed(month, piece)[0].asText()).toFile());
-  }
-
-  /** The sheet's file, and where the piece lies on it. */
-  private static JsonNode[] placed(JsonNode month, String piece) {
-    for (JsonNode sheet : month.get("sheets")) {
-      for (JsonNode each : sheet.get("pieces")) {
-        if (each.get("piece").asText().equals(piece)) {
-          return new JsonNode[] {sheet.get("file"), each};
-        }
-      }
-    }
-    throw new AssertionError("no piece " + piece);
+    return ImageIO.read(out.resolve(SheetPixels.placed(month, piece)[0].asText()).toFile());
   }
 
   private static double difference(BufferedImage one, BufferedImage other) {
     double sum = 0;
     for (int y = 0; y < one.getHeight(); y += 7) {
       for (int x = 0; x < one.getWidth(); x += 7) {
-        sum += apart(one.getRGB(x, y), other.getRGB(x, y));
+        sum += SheetPixels.apart(one.getRGB(x, y), other.getRGB(x, y));
       }
     }
     return sum;
   }
 
-  /** Mean difference per channel between the piece on the sheet and the crop of the painting. */
-  private static double offFromPainted(
-      JsonNode month, BufferedImage sheet, BufferedImage painted, JsonNode crop) {
-    JsonNode piece = placed(month, "01a")[1];
-    double ppi = 300;
-    double left = piece.get("x").asDouble() * ppi;
-    double top = piece.get("y").asDouble() * ppi;
-    double wide = piece.get("width").asDouble() * ppi;
-    double tall = piece.get("height").asDouble() * ppi;
-    boolean turned = piece.get("turned").asBoolean();
-    double sum = 0;
-    int points = 0;
-    for (double v = 0.03; v < 1; v += 0.0173) {
-      for (double u = 0.03; u < 1; u += 0.0173) {
-        // turned a quarter clockwise: what was the top is on the right
-        double x = turned ? (1 - v) * wide : u * wide;
-        double y = turned ? u * tall : v * tall;
-        int on = sheet.getRGB((int) (left + x), (int) (top + y));
-        int in =
-            painted.getRGB(
-                (int) (crop.get("x").asInt() + u * crop.get("width").asInt()),
-                (int) (crop.get("y").asInt() + v * crop.get("height").asInt()));
-        sum += apart(on, in);
-        points++;
-      }
-    }
-    return sum / points / 3;
-  }
-
-  private static double apart(int one, int other) {
-    double sum = 0;
-    for (int shift = 0; shift <= 16; shift += 8) {
-      sum += Math.abs((one >> shift & 255) - (other >> shift & 255));
-    }
-    return sum;
-  }
 }
