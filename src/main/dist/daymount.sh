@@ -14,4 +14,6 @@ case ${1-} in
   sheets | review | look) compilers= ;;
   *) compilers=-XX:TieredStopAtLevel=1 ;;
 esac
+# One pool of C memory a thread is more than the detectors need; two are enough.
+export MALLOC_ARENA_MAX="${MALLOC_ARENA_MAX:-2}"
 exec "$home/lib/runtime/bin/java" @/proc/self/fd/9/options $compilers org.daymount.Main "$@"
