@@ -141,11 +141,13 @@ class ReviewInBrowserTest {
     BufferedImage sheet = sheetWith("01a");
     assertEquals(0, difference(madeInThePage, sheet), 0.0, "the page made the same sheet");
     BufferedImage painted = SmallMonth.scene(1800, 1200, 2);
-    double off = SheetPixels.off(SheetPixels.placed(month, "01a")[1], sheet, painted, first.get("crop"));
+    double off =
+        SheetPixels.off(SheetPixels.placed(month, "01a")[1], sheet, painted, first.get("crop"));
     assertTrue(off < 6, "the crop on the sheet is off by " + off + " of 255");
     JsonNode elsewhere = JSON.readTree("{\"x\":0,\"y\":0,\"width\":1800,\"height\":1200}");
     assertTrue(
-        SheetPixels.off(SheetPixels.placed(month, "01a")[1], sheet, painted, elsewhere) > 20, "another crop looks otherwise");
+        SheetPixels.off(SheetPixels.placed(month, "01a")[1], sheet, painted, elsewhere) > 20,
+        "another crop looks otherwise");
   }
 
   private void changeTheHero() throws IOException {
@@ -602,5 +604,4 @@ class ReviewInBrowserTest {
     }
     return sum;
   }
-
 }

@@ -19,7 +19,9 @@ final class SheetPixels {
     throw new AssertionError("no piece " + piece);
   }
 
-  /** Mean difference per channel between the piece on the sheet and that crop of the upright photo. */
+  /**
+   * Mean difference per channel between the piece on the sheet and that crop of the upright photo.
+   */
   static double off(JsonNode piece, BufferedImage sheet, BufferedImage photo, JsonNode crop) {
     double ppi = 300;
     double left = piece.get("x").asDouble() * ppi;
