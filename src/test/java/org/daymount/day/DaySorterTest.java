@@ -51,6 +51,21 @@ class DaySorterTest {
         local.replace(':', '-') + ".jpg", Taken.at(LocalDateTime.parse(local), TakenFrom.ORIGINAL));
   }
 
+  private static Photo screenshot(String local) {
+    Photo p = at(local);
+    return new Photo(
+        p.file(),
+        p.bytes(),
+        p.sha256(),
+        p.format(),
+        p.size(),
+        p.orientation(),
+        true,
+        p.taken(),
+        p.model(),
+        Optional.of("its name says screenshot"));
+  }
+
   private static DaySettings starting(DayStart start) {
     return new DaySettings(start, Optional.empty(), DayNumbers.ALL);
   }
@@ -157,19 +172,7 @@ class DaySorterTest {
   void screenshotsDoNotChooseTheMonth() {
     List<Photo> photos = new ArrayList<>(List.of(at("2026-06-03T10:00")));
     for (int day = 1; day <= 3; day++) {
-      Photo p = at("2026-07-0" + day + "T10:00");
-      photos.add(
-          new Photo(
-              p.file(),
-              p.bytes(),
-              p.sha256(),
-              p.format(),
-              p.size(),
-              p.orientation(),
-              true,
-              p.taken(),
-              p.model(),
-              Optional.of("its name says screenshot")));
+      photos.add(screenshot("2026-07-0" + day + "T10:00"));
     }
     assertEquals(
         Optional.of(YearMonth.of(2026, 6)), sorter.sort(photos, DaySettings.DEFAULT).month());
@@ -177,22 +180,9 @@ class DaySorterTest {
 
   @Test
   void whereThereAreOnlyScreenshotsTheirMonthIsTaken() {
-    Photo p = at("2026-06-03T10:00");
-    Photo screenshot =
-        new Photo(
-            p.file(),
-            p.bytes(),
-            p.sha256(),
-            p.format(),
-            p.size(),
-            p.orientation(),
-            true,
-            p.taken(),
-            p.model(),
-            Optional.of("its name says screenshot"));
     assertEquals(
         Optional.of(YearMonth.of(2026, 6)),
-        sorter.sort(List.of(screenshot), DaySettings.DEFAULT).month());
+        sorter.sort(List.of(screenshot("2026-06-03T10:00")), DaySettings.DEFAULT).month());
   }
 
   @Test

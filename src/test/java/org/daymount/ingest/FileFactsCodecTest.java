@@ -1,9 +1,11 @@
 package org.daymount.ingest;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.List;
@@ -29,10 +31,10 @@ class FileFactsCodecTest {
               Optional.of(LocalDateTime.of(2026, 6, 3, 8, 0)),
               Optional.of(LocalDateTime.of(2026, 6, 3, 8, 0, 1, 5)),
               List.of("+02:00"),
-              Optional.of("Tarn T4"),
-              Optional.of("x".repeat(70_000)),
+              Optional.of(FileFactsCodec.UNNAMED),
+              Optional.of("Screenshot"),
               true),
-          "0".repeat(64),
+          "x".repeat(70_000),
           Optional.of(Problem.Kind.CUT_OFF),
           "is cut\noff",
           Optional.of("pale"));
@@ -51,6 +53,33 @@ class FileFactsCodecTest {
     for (FileFacts facts : List.of(FULL, EMPTY)) {
       assertEquals(Optional.of(facts), FileFactsCodec.facts(FileFactsCodec.bytes(facts)));
     }
+  }
+
+  @Test
+  void whatCouldTellOfThePersonIsNotKept() throws IOException {
+    FileFacts personal = FULL.with(tags("Tarn T4", "tea with the ferryman"));
+    byte[] kept = FileFactsCodec.bytes(personal);
+    Tags back = FileFactsCodec.facts(kept).orElseThrow().tags();
+    assertEquals(Optional.of(FileFactsCodec.UNNAMED), back.model());
+    assertEquals(Optional.empty(), back.userComment());
+    String text = new String(kept, StandardCharsets.UTF_8);
+    assertFalse(text.contains("Tarn") || text.contains("ferryman"));
+  }
+
+  private static Tags tags(String model, String comment) {
+    Tags none = Tags.NONE;
+    return new Tags(
+        none.orientation(),
+        none.original(),
+        none.digitized(),
+        none.xmp(),
+        none.pngCreation(),
+        none.pngModified(),
+        none.gpsUtc(),
+        none.offsets(),
+        Optional.of(model),
+        Optional.of(comment),
+        true);
   }
 
   @Test
