@@ -10,7 +10,6 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,17 +33,8 @@ class BombsTest {
   private record Outcome(String word, long millis, String reason) {}
 
   private Map<String, Outcome> read(List<Path> files) throws IOException {
-    List<String> command =
-        new ArrayList<>(
-            List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx512m",
-                "-Djava.awt.headless=true",
-                "-cp",
-                System.getProperty("java.class.path"),
-                FuzzWorker.class.getName()));
-    files.forEach(file -> command.add(file.toString()));
-    Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+    Process process =
+        new ProcessBuilder(FuzzWorker.command(files)).redirectErrorStream(true).start();
     String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     Map<String, Outcome> outcomes = new LinkedHashMap<>();
     for (String line : said.lines().toList()) {

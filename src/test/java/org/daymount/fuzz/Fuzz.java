@@ -108,19 +108,9 @@ public final class Fuzz {
   }
 
   private int readSome(List<Path> files) throws IOException {
-    List<String> command =
-        new ArrayList<>(
-            List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx512m",
-                "-Djava.awt.headless=true",
-                "-cp",
-                System.getProperty("java.class.path"),
-                FuzzWorker.class.getName()));
-    files.forEach(file -> command.add(file.toString()));
     Path output = work.resolve("worker.txt");
     Process process =
-        new ProcessBuilder(command)
+        new ProcessBuilder(FuzzWorker.command(files))
             .redirectErrorStream(true)
             .redirectOutput(output.toFile())
             .start();

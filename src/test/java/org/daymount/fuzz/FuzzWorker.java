@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import org.daymount.image.Pictures;
 import org.daymount.ingest.ClockCorrections;
@@ -26,6 +27,21 @@ final class FuzzWorker {
       new IngestSettings(ClockCorrections.NONE, LocalDate.of(2026, 7, 1), ZoneId.of("UTC"));
 
   private FuzzWorker() {}
+
+  /** What starts one for these files, in a Java of 512 MB. */
+  static List<String> command(List<Path> files) {
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx512m",
+                "-Djava.awt.headless=true",
+                "-cp",
+                System.getProperty("java.class.path"),
+                FuzzWorker.class.getName()));
+    files.forEach(file -> command.add(file.toString()));
+    return command;
+  }
 
   /** Arguments: files. */
   public static void main(String[] files) throws IOException {

@@ -142,11 +142,4 @@ final class BaselineScan extends ScanReader {
     }
     bits.position = position;
   }
-
-  private static int known(int entry) throws JpegRefused {
-    if (entry == HuffmanTable.NO_CODE) {
-      throw noSuchCode();
-    }
-    return entry;
-  }
 }

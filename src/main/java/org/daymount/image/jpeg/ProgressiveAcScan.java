@@ -145,10 +145,7 @@ final class ProgressiveAcScan extends ScanReader {
     long next = bits.peek();
     int entry = HuffmanTable.entry(table.lookup(), next);
     if (entry == 0) {
-      entry = table.longEntry(next);
-      if (entry == HuffmanTable.NO_CODE) {
-        throw noSuchCode();
-      }
+      entry = known(table.longEntry(next));
     }
     int used = HuffmanTable.used(entry);
     bits.position += HuffmanTable.isComplete(entry) ? used - HuffmanTable.size(entry) : used;

@@ -111,10 +111,7 @@ abstract sealed class ScanReader permits BaselineScan, ProgressiveDcScan, Progre
     long next = bits.peek();
     int entry = HuffmanTable.entry(table.lookup(), next);
     if (entry == 0) {
-      entry = table.longEntry(next);
-      if (entry == HuffmanTable.NO_CODE) {
-        throw noSuchCode();
-      }
+      entry = known(table.longEntry(next));
     }
     int used = HuffmanTable.used(entry);
     if (HuffmanTable.isComplete(entry)) {
@@ -124,6 +121,14 @@ abstract sealed class ScanReader permits BaselineScan, ProgressiveDcScan, Progre
     int size = HuffmanTable.size(entry);
     bits.position += used + size;
     return HuffmanTable.extended((int) (next << used >>> Long.SIZE - size), size);
+  }
+
+  /** The entry of a code too long for the lookup, if it is a code of the table at all. */
+  static int known(int entry) throws JpegRefused {
+    if (entry == HuffmanTable.NO_CODE) {
+      throw noSuchCode();
+    }
+    return entry;
   }
 
   static JpegRefused noSuchCode() {
