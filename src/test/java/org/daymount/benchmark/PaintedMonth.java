@@ -29,6 +29,14 @@ import org.daymount.testphoto.ExifPhoto;
  * with dates of its own, so that every file differs and a large month is quickly made.
  */
 final class PaintedMonth {
+  /**
+   * Of every ten photos the first of this kind; all but {@link #PROGRESSIVE} and {@link #LARGE}.
+   */
+  static final int BASELINE = 0;
+
+  static final int PROGRESSIVE = 3;
+  static final int LARGE = 7;
+
   private static final int SCENES = 6;
   private static final int WIDTH = 4032;
   private static final int HEIGHT = 3024;
@@ -60,8 +68,8 @@ final class PaintedMonth {
       }
       byte[] picture =
           switch (i % 10) {
-            case 3 -> progressive;
-            case 7 -> large;
+            case PROGRESSIVE -> progressive;
+            case LARGE -> large;
             default -> plain.get(i % SCENES);
           };
       LocalDateTime taken =
