@@ -7,6 +7,9 @@ import java.util.Arrays;
  * picture. Ask for those from the top down: of the lines already passed only the last few are kept.
  */
 final class ScaledLines {
+  /** More than one line needs when a picture of some thousand pixels becomes one of hundreds. */
+  private static final int KEPT = 16;
+
   private final int[] rgb;
   private final int width;
   private final Taps[] columns;
@@ -27,9 +30,6 @@ final class ScaledLines {
     Arrays.fill(keptRow, -1);
     this.blended = new float[3 * columns.length];
   }
-
-  /** More than one line needs when a picture of some thousand pixels becomes one of hundreds. */
-  private static final int KEPT = 16;
 
   /**
    * @return red, green and blue, 0 to 255, pixel by pixel; valid until the next call
