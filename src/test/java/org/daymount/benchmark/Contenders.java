@@ -10,6 +10,11 @@ final class Contenders {
   private static final String EACH_JPEG = "for f in \"$1\"/*.jpg; do ";
   private static final String VIPS =
       "VIPS_CONCURRENCY=2 vipsthumbnail --size 1000 -o \"$3\"/%s.v.jpg ";
+
+  /** As the app image starts it: a bounded heap, and two pools of the C library's memory. */
+  private static final String LIMITS = "MALLOC_ARENA_MAX=2 ";
+
+  private static final String LIMIT = "-Xmx512m ";
   private static final String OUT = "\"$3\"/out";
   private static final String OUT_ONE = "\"$3\"/out-one";
 
@@ -65,7 +70,8 @@ final class Contenders {
     String files = "\"$1\"/*.jpg" + (withHeic ? " \"$4\"/*.heic" : "");
     addIfInstalled("vipsthumbnail", new Contender(Input.ALL.reference(), Input.ALL, VIPS + files));
     String folders = "\"$1\"" + (withHeic ? " \"$4\"" : "");
-    String sheets = java + "org.daymount.Main sheets " + folders + " --quiet --jobs ";
+    String sheets =
+        LIMITS + java + LIMIT + "org.daymount.Main sheets " + folders + " --quiet --jobs ";
     String two = sheets + "2 --out " + OUT;
     add("daymount days", Input.ALL, java + "org.daymount.Main days --jobs 2 " + folders);
     add("daymount sheets, first run", Input.ALL, "rm -rf " + OUT + "; " + two);

@@ -26,8 +26,10 @@ import org.daymount.testphoto.ExifPhoto;
 
 /**
  * A folder of photos of one month, painted from a fixed seed: of every ten, eight of 12 megapixels,
- * one of 12 that is progressive and one of 48. A few scenes are painted and each is used many times
- * with dates of its own, so that every file differs and a large month is quickly made.
+ * one of 12 that is progressive and one of 48. Of every three photos two are of one moment, two
+ * seconds apart. Some scenes are painted, so many that hardly any returns on a day of 33 photos,
+ * and each is used many times with dates of its own, so that every file differs and a large month
+ * is quickly made.
  */
 final class PaintedMonth {
   /**
@@ -38,7 +40,9 @@ final class PaintedMonth {
   static final int PROGRESSIVE = 3;
   static final int LARGE = 7;
 
-  private static final int SCENES = 6;
+  private static final int SCENES = 24;
+  private static final int SCENES_OF_THE_RARE_KINDS = 4;
+  private static final int SECONDS_BETWEEN_FRAMES = 2;
   private static final int WIDTH = 4032;
   private static final int HEIGHT = 3024;
   private static final float QUALITY = 0.9f;
@@ -51,32 +55,53 @@ final class PaintedMonth {
   static List<Path> make(Path folder, int photos) throws IOException {
     Files.createDirectories(folder);
     List<Path> files = new ArrayList<>();
-    List<byte[]> plain = new ArrayList<>();
-    byte[] progressive = null;
-    byte[] large = null;
+    Scenes plain = new Scenes(SCENES, 1, false);
+    Scenes progressive = new Scenes(SCENES_OF_THE_RARE_KINDS, 1, true);
+    Scenes large = new Scenes(SCENES_OF_THE_RARE_KINDS, 2, false);
     for (int i = 0; i < photos; i++) {
       Path file = folder.resolve(String.format("photo-%05d.jpg", i));
       files.add(file);
-      if (Files.exists(file)) {
-        continue;
-      }
-      if (plain.isEmpty()) {
-        for (int scene = 0; scene < SCENES; scene++) {
-          plain.add(jpeg(scene(WIDTH, HEIGHT, scene), false));
-        }
-        progressive = jpeg(scene(WIDTH, HEIGHT, SCENES), true);
-        large = jpeg(scene(2 * WIDTH, 2 * HEIGHT, SCENES + 1), false);
-      }
-      byte[] picture =
-          switch (i % 10) {
-            case PROGRESSIVE -> progressive;
-            case LARGE -> large;
-            default -> plain.get(i % SCENES);
-          };
       int number = i;
-      writeIfMissing(file, out -> write(out, picture, taken(number, photos), number));
+      writeIfMissing(
+          file,
+          out ->
+              write(
+                  out,
+                  switch (number % 10) {
+                    case PROGRESSIVE -> progressive.of(number / 10);
+                    case LARGE -> large.of(number / 10);
+                    default -> plain.of(moment(number));
+                  },
+                  taken(number, photos),
+                  number));
     }
     return files;
+  }
+
+  /** Scenes of one kind as JPEGs, each painted when it is first asked for. */
+  private static final class Scenes {
+    private final byte[][] painted;
+    private final int scale;
+    private final boolean progressive;
+
+    Scenes(int count, int scale, boolean progressive) {
+      this.painted = new byte[count][];
+      this.scale = scale;
+      this.progressive = progressive;
+    }
+
+    byte[] of(int moment) throws IOException {
+      int scene = moment % painted.length;
+      if (painted[scene] == null) {
+        int seed = 100 * scale + (progressive ? 50 : 0) + scene;
+        painted[scene] = jpeg(scene(scale * WIDTH, scale * HEIGHT, seed), progressive);
+      }
+      return painted[scene];
+    }
+  }
+
+  private static int moment(int photo) {
+    return photo * 2 / 3;
   }
 
   /** One of the scenes, 12 megapixels. */
@@ -85,9 +110,13 @@ final class PaintedMonth {
     writeIfMissing(file, out -> write(out, picture, taken, 0));
   }
 
-  /** They are spread evenly over June. */
+  /** The moments are spread evenly over June. */
   static LocalDateTime taken(int photo, int photos) {
-    return LocalDateTime.of(2026, 6, 1, 0, 0).plusMinutes((long) photo * MINUTES_IN_JUNE / photos);
+    int moments = moment(photos - 1) + 1;
+    boolean again = photo > 0 && moment(photo) == moment(photo - 1);
+    return LocalDateTime.of(2026, 6, 1, 0, 0)
+        .plusMinutes((long) moment(photo) * MINUTES_IN_JUNE / moments)
+        .plusSeconds(again ? SECONDS_BETWEEN_FRAMES : 0);
   }
 
   /** What makes a file. */

@@ -36,7 +36,7 @@ final class BurstLadder {
   private static final int[] SHAKES = {3, 5, 9};
   private static final double NOISE = 8;
   private static final String AROUND = "focus on all but the marked box";
-  private static final String BACKGROUND = "focus on the background instead";
+  private static final String BACKGROUND = "focus on all but the outline";
   private static final int SAMPLED = 6; // every sixth photo climbs all ladders; a look takes time
   private static final double INSIDE_MARKED = 0.5; // of a face's box: it belongs to the subject
 
@@ -95,26 +95,26 @@ final class BurstLadder {
                 if (all || ladder.equals(BACKGROUND) || ladder.equals(AROUND)) {
                   boolean isRight = winner(frames.get(), detector) == 0;
                   count(right, ladder, isRight);
-                  if (ladder.equals(BACKGROUND)) {
+                  boolean sharpBehind = ladder.equals(BACKGROUND) || ladder.equals(AROUND);
+                  String at = "";
+                  if (sharpBehind) {
                     boolean same = looksAtSubject(detector.apply(photo.picture()), photo);
-                    count(
-                        right, same ? "  looking at the marked subject" : "  at another", isRight);
-                    if (!isRight && same) {
-                      misses.add(photo.name());
-                    }
-                  } else if (!isRight) {
-                    misses.add(photo.name() + " " + ladder);
+                    at = same ? ", looking at the marked subject" : ", looking at another";
+                    count(right, "  " + ladder + at, isRight);
+                  }
+                  if (!isRight) {
+                    misses.add(photo.name() + " " + ladder + at);
                   }
                 }
               });
     }
     out.printf(
-        Locale.ROOT, "%n%-34s %8s %8s; wanted >= 98%%%n", "Right frame: " + name, "right", "of");
+        Locale.ROOT, "%n%-66s %8s %8s; wanted >= 98%%%n", "Right frame: " + name, "right", "of");
     right.forEach(
         (ladder, counts) ->
             out.printf(
                 Locale.ROOT,
-                "%-34s %7.1f%% %8d%n",
+                "%-66s %7.1f%% %8d%n",
                 ladder,
                 100.0 * counts[0] / counts[1],
                 counts[1]));
