@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,11 +21,8 @@ import org.daymount.look.Looked;
 import org.daymount.look.Measures;
 import org.daymount.look.Subject;
 import org.daymount.look.SubjectMap;
-import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
-import org.daymount.photo.PhotoFile;
-import org.daymount.photo.PhotoFormat;
-import org.daymount.photo.Taken;
+import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
@@ -344,18 +340,7 @@ class CropperTest {
     }
 
     Looked looked() {
-      Photo photo =
-          new Photo(
-              new PhotoFile(Path.of("in"), "a.jpg"),
-              1,
-              "sha",
-              PhotoFormat.JPEG,
-              size,
-              Orientation.TOP_LEFT,
-              true,
-              Taken.UNKNOWN,
-              Optional.empty(),
-              Optional.empty());
+      Photo photo = PhotoBuilder.named("a.jpg").size(size).photo();
       Fingerprint print = new Fingerprint(0, 0, List.of());
       Measures measures = new Measures(1, 0.5, 0.8, print, map, Optional.empty());
       boolean any = !faces.isEmpty() || !subjects.isEmpty();
