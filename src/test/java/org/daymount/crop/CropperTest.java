@@ -307,6 +307,8 @@ class CropperTest {
       Crop crop = cropper.crop(looked, TALL, SETTINGS);
       assertEquals(List.of("cropped left and right; part of the dog is lost"), crop.reasons());
       assertEquals(Crop.Fit.FILL, crop.fit()); // a square picture does not lie across any piece
+      double kept = new Placing(looked, TALL, SETTINGS).kept();
+      assertTrue(crop.quality() < kept, width + ": " + crop.quality() + " of " + kept);
       assertTrue(crop.quality() < before, width + ": " + crop.quality() + " after " + before);
       before = crop.quality();
     }

@@ -97,6 +97,33 @@ class JoinedFacesTest {
     }
   }
 
+  @Test
+  void aWindowThatSlidesSidewaysIsMovedNoFurtherEither() {
+    PixelSize picture = new PixelSize(4500, 4000);
+    PixelBox usual = new PixelBox(750, 0, 3000, 4000); // its middle is at 2,250
+    for (int left = 1800; left <= 2220; left += 60) {
+      JoinedFaces joined = joined(picture, new PixelBox(left, 300, 420, 450));
+      PixelBox moved = joined.window(usual).orElseThrow();
+      int least = Integer.MAX_VALUE;
+      for (int x = 0; x <= 1500; x++) {
+        if (!joined.cutsFace(new PixelBox(x, 0, 3000, 4000), PIECE)) {
+          least = Math.min(least, Math.abs(x - 750));
+        }
+      }
+      assertTrue(Math.abs(moved.x() - 750) <= least + 1500 / 40, moved + ", least " + least);
+    }
+  }
+
+  @Test
+  void aWindowMayMoveToTheVeryEdge() {
+    // Between 1,980 and 2,493 the head is off the join only from 493 of 500 on.
+    PixelSize picture = new PixelSize(3000, 4500);
+    JoinedFaces joined = joined(picture, new PixelBox(300, 1980, 420, 513));
+    assertEquals(
+        Optional.of(new PixelBox(0, 500, 3000, 4000)),
+        joined.window(new PixelBox(0, 250, 3000, 4000)));
+  }
+
   /** The same along both axes at once: a picture of the piece's shape, seen closer. */
   @Test
   void aCloserWindowIsTheLargestThatWillDo() {

@@ -65,6 +65,13 @@ class PlacingTest {
   }
 
   @Test
+  void whatLiesAtAnEdgeIsKept() {
+    assertEquals(640, placing(onlyAround(955), TALL).window().x());
+    assertEquals(1, placing(onlyAround(955), TALL).kept(), 1e-6);
+    assertEquals(0, placing(onlyAround(5), TALL).window().x());
+  }
+
+  @Test
   void aSureMainThingIsKeptWholeThoughMoreOfTheRestIsLost() {
     // 300 px that fit into 320; what else matters lies to the right of both.
     SomePhoto photo = onlyAround(325).subject(0, 0, 300, 480, "boat", 0.6);

@@ -6,12 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class SheetCoverTest {
   private static final int NODES = 1_500;
+  private static final int BAR = 132;
 
   /**
    * Bars of 132. The relaxation needs 2/3 + 3/4 + 6/11 = 1.96 of them, and still two are not
@@ -32,6 +36,45 @@ class SheetCoverTest {
     assertEquals(3, cover.sheets());
     assertTrue(cover.fewest());
     assertMeets(cover.times());
+  }
+
+  /** Every way to fill bars one after the other is tried; shares nothing with the programme. */
+  @Test
+  void noOtherUseOfThePatternsNeedsFewerSheets() {
+    Random random = new Random(11);
+    for (int i = 0; i < 300; i++) {
+      int[] lengths = {20 + random.nextInt(60), 20 + random.nextInt(60), 10 + random.nextInt(40)};
+      int[] demand = {random.nextInt(5), random.nextInt(5), 1 + random.nextInt(5)};
+      List<int[]> patterns = patterns(lengths);
+      SheetCover.Cover cover = new SheetCover(patterns).fewest(demand, NODES);
+      String what = Arrays.toString(lengths) + " " + Arrays.toString(demand);
+      assertEquals(fewestBars(patterns, demand, new HashMap<>()), cover.sheets(), what);
+      assertTrue(cover.fewest(), what);
+      assertTrue(isMet(demand, patterns, cover.times()), what);
+    }
+  }
+
+  private static int fewestBars(
+      List<int[]> patterns, int[] open, Map<List<Integer>, Integer> known) {
+    List<Integer> key = Arrays.stream(open).boxed().toList();
+    if (Arrays.stream(open).sum() == 0) {
+      return 0;
+    }
+    Integer answer = known.get(key);
+    if (answer == null) {
+      answer = Integer.MAX_VALUE;
+      for (int[] pattern : patterns) {
+        int[] rest = open.clone();
+        for (int kind = 0; kind < rest.length; kind++) {
+          rest[kind] = Math.max(0, rest[kind] - pattern[kind]);
+        }
+        if (!Arrays.equals(rest, open)) {
+          answer = Math.min(answer, 1 + fewestBars(patterns, rest, known));
+        }
+      }
+      known.put(key, answer);
+    }
+    return answer;
   }
 
   @Test
@@ -65,29 +108,33 @@ class SheetCoverTest {
   }
 
   private static void assertMeets(int[] times) {
-    int[] made = new int[DEMAND.length];
-    List<int[]> patterns = patterns();
-    for (int i = 0; i < times.length; i++) {
-      for (int kind = 0; kind < made.length; kind++) {
-        made[kind] += times[i] * patterns.get(i)[kind];
-      }
-    }
-    for (int kind = 0; kind < made.length; kind++) {
-      assertTrue(made[kind] >= DEMAND[kind], Arrays.toString(made));
-    }
+    assertTrue(isMet(DEMAND, patterns(LENGTHS), times), Arrays.toString(times));
     assertEquals(3, Arrays.stream(times).sum());
   }
 
-  private static SheetCover bars() {
-    return new SheetCover(patterns());
+  private static boolean isMet(int[] demand, List<int[]> patterns, int[] times) {
+    for (int kind = 0; kind < demand.length; kind++) {
+      int made = 0;
+      for (int i = 0; i < times.length; i++) {
+        made += times[i] * patterns.get(i)[kind];
+      }
+      if (made < demand[kind]) {
+        return false;
+      }
+    }
+    return true;
   }
 
-  /** Every filling of a bar of 132. */
-  private static List<int[]> patterns() {
+  private static SheetCover bars() {
+    return new SheetCover(patterns(LENGTHS));
+  }
+
+  /** The fillings of a bar of 132 to which no piece of the last length could be added. */
+  private static List<int[]> patterns(int[] lengths) {
     List<int[]> patterns = new ArrayList<>();
-    for (int a = 0; a * LENGTHS[0] <= 132; a++) {
-      for (int b = 0; a * LENGTHS[0] + b * LENGTHS[1] <= 132; b++) {
-        int c = (132 - a * LENGTHS[0] - b * LENGTHS[1]) / LENGTHS[2];
+    for (int a = 0; a * lengths[0] <= BAR; a++) {
+      for (int b = 0; a * lengths[0] + b * lengths[1] <= BAR; b++) {
+        int c = (BAR - a * lengths[0] - b * lengths[1]) / lengths[2];
         patterns.add(new int[] {a, b, c});
       }
     }
