@@ -316,13 +316,11 @@ class CropperTest {
 
   @Test
   void aHeadCutOffOrWithoutAirMakesACropWorthLess() {
-    SomePhoto apart = SomePhoto.of(3000, 4000).face(600, 1000, 300, 400, 0.9);
-    apart.face(1900, 2150, 300, 400, 0.9); // no room for air: PlacingTest
+    SomePhoto apart = PlacingTest.pair(2010); // no room for air, see there
     Crop held = cropper.fill(apart.looked(), WIDE, SETTINGS);
     Placing placing = new Placing(apart.looked(), WIDE, SETTINGS);
     assertTrue(held.quality() < placing.kept(), held.quality() + " of " + placing.kept());
-    SomePhoto further = SomePhoto.of(3000, 4000).face(600, 1000, 300, 400, 0.9);
-    further.face(1900, 2400, 300, 400, 0.9);
+    SomePhoto further = PlacingTest.pair(2400);
     Crop cut = cropper.fill(further.looked(), WIDE, SETTINGS);
     assertEquals(List.of("cropped top and bottom; not every face inside"), cut.reasons());
     assertTrue(cut.quality() < 0.4 * held.quality(), cut.quality() + " of " + held.quality());

@@ -106,7 +106,7 @@ class PlacingTest {
   }
 
   /** Two people of whom no more is seen than their faces, one at 1,000 and one further down. */
-  private static SomePhoto pair(int lower) {
+  static SomePhoto pair(int lower) {
     return SomePhoto.of(3000, 4000)
         .subject(600, 1000, 300, 400, "person", 0.9)
         .face(600, 1000, 300, 400, 0.9)
