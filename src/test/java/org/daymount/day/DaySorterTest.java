@@ -165,6 +165,17 @@ class DaySorterTest {
   }
 
   @Test
+  void whereThereAreOnlyScreenshotsTheMonthWithMostOfThemIsTaken() {
+    List<Photo> photos =
+        List.of(
+            screenshot("2026-05-30T10:00"),
+            screenshot("2026-05-31T10:00"),
+            screenshot("2026-06-03T10:00"));
+    assertEquals(
+        Optional.of(YearMonth.of(2026, 5)), sorter.sort(photos, DaySettings.DEFAULT).month());
+  }
+
+  @Test
   void problemsAreInTheOrderOfTheirFiles() {
     Photo undated = photo("a.jpg", Taken.UNKNOWN);
     Days days =

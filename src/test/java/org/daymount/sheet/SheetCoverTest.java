@@ -54,6 +54,42 @@ class SheetCoverTest {
     }
   }
 
+  /** Bars of 132 cut into three pieces each and shuffled: no plan can do with fewer. */
+  @Test
+  void aPlanWithoutWasteIsFound() {
+    for (long seed = 0; seed < 12; seed++) {
+      Random random = new Random(seed);
+      int[] lengths = new int[12];
+      for (int i = 0; i < lengths.length; i += 3) {
+        lengths[i] = 20 + random.nextInt(30);
+        lengths[i + 1] = 20 + random.nextInt(30);
+        lengths[i + 2] = BAR - lengths[i] - lengths[i + 1];
+      }
+      int[] demand = new int[lengths.length];
+      Arrays.fill(demand, 1);
+      List<int[]> patterns = new ArrayList<>();
+      addSubsets(patterns, lengths, new int[lengths.length], 0, BAR);
+      SheetCover.Cover cover = new SheetCover(patterns).fewest(demand, NODES);
+      assertEquals(4, cover.sheets(), "seed " + seed);
+      assertTrue(cover.fewest(), "seed " + seed);
+      assertTrue(isMet(demand, patterns, cover.times()), "seed " + seed);
+    }
+  }
+
+  private static void addSubsets(
+      List<int[]> patterns, int[] lengths, int[] chosen, int next, int rest) {
+    if (next == lengths.length) {
+      patterns.add(chosen.clone());
+      return;
+    }
+    addSubsets(patterns, lengths, chosen, next + 1, rest);
+    if (lengths[next] <= rest) {
+      chosen[next] = 1;
+      addSubsets(patterns, lengths, chosen, next + 1, rest - lengths[next]);
+      chosen[next] = 0;
+    }
+  }
+
   private static int fewestBars(
       List<int[]> patterns, int[] open, Map<List<Integer>, Integer> known) {
     List<Integer> key = Arrays.stream(open).boxed().toList();

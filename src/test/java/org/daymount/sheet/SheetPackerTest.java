@@ -76,13 +76,17 @@ class SheetPackerTest {
 
   @Test
   void ofEqualSizesEachGoesWhereItLiesUpright() {
-    // 3 + 4 = 7: one place stands and one lies, whoever comes first.
-    PaperSize sheet = PaperSize.inches(7, 4);
-    PaperSize standing = PaperSize.inches(3, 4);
-    PaperSize lying = PaperSize.inches(4, 3);
-    for (List<Piece> both : List.of(pieces(standing, lying), pieces(lying, standing))) {
-      assertTrue(
-          onlySheet(both, edgeToEdge(sheet)).pieces().stream().noneMatch(PlacedPiece::turned));
+    // Three of 2 x 3 fill all but 2 of 4 x 5 square inches: two stand side by side, 3 deep, and one
+    // lies below them, 2 deep. Whoever comes first, no other way holds them.
+    PaperSize standing = PaperSize.inches(2, 3);
+    PaperSize lying = PaperSize.inches(3, 2);
+    for (List<Piece> three :
+        List.of(
+            pieces(lying, standing, standing),
+            pieces(standing, lying, standing),
+            pieces(standing, standing, lying))) {
+      Sheet sheet = onlySheet(three, edgeToEdge(PaperSize.inches(4, 5)));
+      assertTrue(sheet.pieces().stream().noneMatch(PlacedPiece::turned), sheet.toString());
     }
   }
 
