@@ -2,6 +2,7 @@ package org.daymount.pick;
 
 import java.util.Comparator;
 import java.util.List;
+import org.daymount.look.FrameRule;
 import org.daymount.look.Looked;
 import org.daymount.look.Measures;
 import org.daymount.look.Measures.CloseLook;
@@ -13,9 +14,6 @@ import org.daymount.look.Measures.CloseLook;
  * compared.
  */
 public final class BurstWinner {
-  private static final double CLEARLY_SHARPER = 1.15; // below this ratio the light may decide
-  private static final double CLEARLY_LIGHTER = 0.1; // of an exposure from 0 to 1
-
   private BurstWinner() {}
 
   /**
@@ -33,7 +31,7 @@ public final class BurstWinner {
     double best = sharpness(ordered.get(0).measures(), allClose);
     Looked winner = ordered.get(0);
     for (Looked frame : ordered) {
-      boolean nearlyAsSharp = sharpness(frame.measures(), allClose) * CLEARLY_SHARPER >= best;
+      boolean nearlyAsSharp = FrameRule.isAboutAsSharp(sharpness(frame.measures(), allClose), best);
       if (nearlyAsSharp && isClearlyBetter(frame, winner, ordered)) {
         winner = frame;
       }
@@ -51,8 +49,7 @@ public final class BurstWinner {
   /** A larger file, or light that a person would see is better. */
   private static boolean isClearlyBetter(Looked frame, Looked other, List<Looked> all) {
     double size = sameFrame(frame, all) - sameFrame(other, all);
-    double light = frame.measures().exposure() - other.measures().exposure();
-    return size > 0 || size == 0 && light >= CLEARLY_LIGHTER;
+    return size > 0 || size == 0 && FrameRule.isBetterLit(frame.measures(), other.measures());
   }
 
   /** A larger file of the same moment (a re-saved twin is smaller) comes first. */

@@ -18,6 +18,10 @@ record Cost(double cpu, double wall, double megabytes) {
         median(costs, Cost::cpu), median(costs, Cost::wall), median(costs, Cost::megabytes));
   }
 
+  Cost perFile(int files) {
+    return new Cost(cpu / files, wall / files, megabytes);
+  }
+
   private static double median(List<Cost> costs, ToDoubleFunction<Cost> figure) {
     List<Double> sorted =
         costs.stream().map(figure::applyAsDouble).sorted(Comparator.naturalOrder()).toList();

@@ -29,11 +29,11 @@ final class MeasuredProcess {
 
   /**
    * @param script shell words; what it prints is thrown away
+   * @param log a file for what {@code times} says
    * @return empty when it failed
    */
-  static Optional<Cost> run(String script, List<String> arguments)
+  static Optional<Cost> run(String script, List<String> arguments, Path log)
       throws IOException, InterruptedException {
-    Path log = Files.createTempFile("daymount-benchmark", ".txt");
     String measured = "{ " + script + "; } >/dev/null 2>&1; code=$?; times; exit $code";
     List<String> command =
         Stream.concat(Stream.of("sh", "-c", measured, "sh"), arguments.stream()).toList();
@@ -49,7 +49,6 @@ final class MeasuredProcess {
     }
     double wall = (System.nanoTime() - start) / 1e9;
     double cpu = childrensSeconds(Files.readAllLines(log));
-    Files.delete(log);
     return process.exitValue() == 0 || process.exitValue() == 3
         ? Optional.of(new Cost(cpu, wall, megabytes))
         : Optional.empty();

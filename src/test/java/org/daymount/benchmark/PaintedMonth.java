@@ -6,6 +6,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
+import java.io.BufferedOutputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -29,12 +30,20 @@ import org.daymount.testphoto.ExifPhoto;
  * with dates of its own, so that every file differs and a large month is quickly made.
  */
 final class PaintedMonth {
+  /**
+   * Of every ten photos the first of this kind; all but {@link #PROGRESSIVE} and {@link #LARGE}.
+   */
+  static final int BASELINE = 0;
+
+  static final int PROGRESSIVE = 3;
+  static final int LARGE = 7;
+
   private static final int SCENES = 6;
   private static final int WIDTH = 4032;
   private static final int HEIGHT = 3024;
   private static final float QUALITY = 0.9f;
   private static final int MINUTES_IN_JUNE = 30 * 24 * 60;
-  private static final DateTimeFormatter EXIF = DateTimeFormatter.ofPattern("yyyy:MM:dd HH:mm:ss");
+  static final DateTimeFormatter EXIF = DateTimeFormatter.ofPattern("yyyy:MM:dd HH:mm:ss");
 
   private PaintedMonth() {}
 
@@ -60,21 +69,49 @@ final class PaintedMonth {
       }
       byte[] picture =
           switch (i % 10) {
-            case 3 -> progressive;
-            case 7 -> large;
+            case PROGRESSIVE -> progressive;
+            case LARGE -> large;
             default -> plain.get(i % SCENES);
           };
-      LocalDateTime taken =
-          LocalDateTime.of(2026, 6, 1, 0, 0).plusMinutes((long) i * MINUTES_IN_JUNE / photos);
-      write(file, picture, taken, i);
+      int number = i;
+      writeIfMissing(file, out -> write(out, picture, taken(number, photos), number));
     }
     return files;
+  }
+
+  /** One of the scenes, 12 megapixels. */
+  static void writePlain(Path file, int scene, LocalDateTime taken) throws IOException {
+    byte[] picture = jpeg(scene(WIDTH, HEIGHT, scene), false);
+    writeIfMissing(file, out -> write(out, picture, taken, 0));
+  }
+
+  /** They are spread evenly over June. */
+  static LocalDateTime taken(int photo, int photos) {
+    return LocalDateTime.of(2026, 6, 1, 0, 0).plusMinutes((long) photo * MINUTES_IN_JUNE / photos);
+  }
+
+  /** What makes a file. */
+  @FunctionalInterface
+  interface Content {
+    void writeTo(OutputStream out) throws IOException;
+  }
+
+  /** Whole or not at all, so that a run that was stopped leaves no half photo to the next. */
+  static void writeIfMissing(Path file, Content content) throws IOException {
+    if (Files.exists(file)) {
+      return;
+    }
+    Path unfinished = file.resolveSibling(file.getFileName() + ".part");
+    try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(unfinished))) {
+      content.writeTo(out);
+    }
+    Files.move(unfinished, file);
   }
 
   /**
    * @param commentLength lets files of the same scene differ in length, as photos do
    */
-  private static void write(Path file, byte[] jpeg, LocalDateTime taken, int commentLength)
+  private static void write(OutputStream out, byte[] jpeg, LocalDateTime taken, int commentLength)
       throws IOException {
     byte[] exif =
         ExifPhoto.painted()
@@ -83,16 +120,14 @@ final class PaintedMonth {
             .original(EXIF.format(taken))
             .exifBlock();
     int length = exif.length + 8;
-    try (OutputStream out = Files.newOutputStream(file)) {
-      out.write(jpeg, 0, 2); // SOI
-      out.write(new byte[] {(byte) 0xff, (byte) 0xe1, (byte) (length >> 8), (byte) length});
-      out.write(new byte[] {'E', 'x', 'i', 'f', 0, 0});
-      out.write(exif);
-      int comment = 2 + commentLength;
-      out.write(new byte[] {(byte) 0xff, (byte) 0xfe, (byte) (comment >> 8), (byte) comment});
-      out.write(new byte[commentLength]);
-      out.write(jpeg, 2, jpeg.length - 2);
-    }
+    out.write(jpeg, 0, 2); // SOI
+    out.write(new byte[] {(byte) 0xff, (byte) 0xe1, (byte) (length >> 8), (byte) length});
+    out.write(new byte[] {'E', 'x', 'i', 'f', 0, 0});
+    out.write(exif);
+    int comment = 2 + commentLength;
+    out.write(new byte[] {(byte) 0xff, (byte) 0xfe, (byte) (comment >> 8), (byte) comment});
+    out.write(new byte[commentLength]);
+    out.write(jpeg, 2, jpeg.length - 2);
   }
 
   /** Shapes on a slope of colour, with the grain of a sensor. */

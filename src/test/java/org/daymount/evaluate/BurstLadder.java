@@ -20,6 +20,8 @@ import org.daymount.look.Measures;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.look.SubjectMap;
 import org.daymount.look.detect.BurstFocus;
+import org.daymount.look.detect.CloseLooker;
+import org.daymount.photo.Photo;
 import org.daymount.pick.BurstWinner;
 import org.daymount.unit.PixelBox;
 
@@ -74,11 +76,11 @@ final class BurstLadder {
   }
 
   /**
-   * The same by the way the program goes: each frame is looked at by the detectors, and its
-   * sharpness is that of the face or subject found. The ladders with the sharp background are made
-   * with the marked subject, once with the box around it and once with its outline; where the
-   * detectors take something else for it (a face beside the marked horse), the frames say nothing
-   * about sharpness, so of the harder one those are also counted apart.
+   * The same by the way the program goes: the detectors look at some frames, and the sharpness of
+   * all is that of the face or subject found. The ladders with the sharp background are made with
+   * the marked subject, once with the box around it and once with its outline; where the detectors
+   * take something else for it (a face beside the marked horse), the frames say nothing about
+   * sharpness, so of the harder one those are also counted apart.
    */
   void print(String name, Function<BufferedImage, CloseLook> detector, List<EvalPhoto> photos) {
     Map<String, int[]> right = new LinkedHashMap<>();
@@ -126,23 +128,25 @@ final class BurstLadder {
   }
 
   private int winner(List<BufferedImage> frames, Function<BufferedImage, CloseLook> detector) {
-    List<BurstFocus.Frame> seen = new ArrayList<>();
     List<Looked> looked = new ArrayList<>();
     for (BufferedImage frame : frames) {
-      Measures measures = measurer.measure(frame);
-      seen.add(new BurstFocus.Frame(detector.apply(frame), frame, measures.map()));
       String name = "frame " + (frames.size() - looked.size()); // a tie goes to the last one
       looked.add(
-          new Looked(new EvalPhoto(name, frame, List.of(), Optional.empty()).photo(), measures));
+          new Looked(
+              new EvalPhoto(name, frame, List.of(), Optional.empty()).photo(),
+              measurer.measure(frame)));
     }
-    BurstFocus focus = BurstFocus.of(seen);
-    for (int i = 0; i < seen.size(); i++) {
-      CloseLook found = seen.get(i).found();
-      double sharpness = focus.sharpnessOf(seen.get(i));
-      looked.set(
-          i, looked.get(i).withClose(new CloseLook(found.faces(), found.subjects(), sharpness)));
-    }
-    return looked.indexOf(BurstWinner.of(looked).looked());
+    CloseLooker looker =
+        new CloseLooker(
+            (photo, edge) -> frames.get(numberOf(photo, frames)),
+            (small, tagged) -> detector.apply(small));
+    List<Looked> close =
+        looker.look(looked).stream().filter(f -> f.measures().close().isPresent()).toList();
+    return numberOf(BurstWinner.of(close).looked().photo(), frames);
+  }
+
+  private static int numberOf(Photo photo, List<BufferedImage> frames) {
+    return frames.size() - Integer.parseInt(photo.file().lastName().replaceAll("\\D", ""));
   }
 
   private static boolean looksAtSubject(CloseLook look, EvalPhoto photo) {

@@ -26,12 +26,12 @@ final class BlazeFace implements AutoCloseable {
   }
 
   static BlazeFace load() throws IOException, OrtException {
-    return new BlazeFace(Model.load("blazeface.onnx", SIDE));
+    return new BlazeFace(Model.load("blazeface.onnx"));
   }
 
   List<Spot> detect(Pixels picture, double threshold) {
     Letterbox square = picture.centred(SIDE);
-    Map<String, float[]> out = model.run(square.signed());
+    Map<String, float[]> out = model.run(square.signed(), square.size());
     List<Spot> spots = new ArrayList<>();
     addGrid(spots, square, out.get("scores16"), out.get("boxes16"), 16, 2, threshold);
     addGrid(spots, square, out.get("scores8"), out.get("boxes8"), 8, 6, threshold);

@@ -12,7 +12,8 @@ import java.util.Map;
  * each side (CenterNet, Zhou et al. 2019), in the whole picture as a square of 512 pixels.
  */
 final class CenterNet implements AutoCloseable {
-  private static final int SIDE = 512;
+  /** Of the square it sees. */
+  static final int SIDE = 512;
 
   /** Of the heat map. */
   private static final int PIXELS_PER_CELL = 4;
@@ -24,17 +25,17 @@ final class CenterNet implements AutoCloseable {
   }
 
   static CenterNet load() throws IOException, OrtException {
-    return new CenterNet(Model.load("centernet.onnx", SIDE));
+    return new CenterNet(Model.load("centernet.onnx"));
   }
 
-  /** Surest first. */
-  List<Thing> detect(Pixels picture, double threshold) {
-    // The whole square, empty part and all: without it more things are missed (docs/decisions.md).
-    Letterbox square = picture.topLeft(SIDE, SIDE);
-    Map<String, float[]> out = model.run(square.planes(), square.height(), square.width());
-    Grid heat =
-        new Grid(
-            out.get("heat"), square.width() / PIXELS_PER_CELL, square.height() / PIXELS_PER_CELL);
+  /**
+   * @param square the picture in the top left of the whole square, empty part and all: without it
+   *     more things are missed (docs/decisions.md)
+   * @return surest first
+   */
+  List<Thing> detect(Letterbox square, double threshold) {
+    Map<String, float[]> out = model.run(square.planes(), square.size());
+    Grid heat = new Grid(out.get("heat"), SIDE / PIXELS_PER_CELL, SIDE / PIXELS_PER_CELL);
     Grid reach = new Grid(out.get("reach"), heat.columns, heat.rows);
     double warmth = Logistic.inverse(threshold);
     List<Thing> things = new ArrayList<>();

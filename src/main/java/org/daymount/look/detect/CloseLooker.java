@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.daymount.image.Pictures;
 import org.daymount.image.Previews;
+import org.daymount.look.FrameRule;
 import org.daymount.look.Looked;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.photo.Photo;
@@ -22,31 +23,31 @@ import org.daymount.unit.PixelSize;
  * are. Frames of one burst are looked at together, because their sharpness is compared on the same
  * thing.
  *
- * <p>In a long burst the detectors see a few frames, which tell what the burst is about. The others
- * are only measured there; one that is sharper than all those seen is then looked at like them.
+ * <p>Of a burst the detectors see two frames, which tell what it is about. The others are only
+ * measured there; one that may be better than those seen is then looked at like them.
  */
 public final class CloseLooker {
   /** Long edge at which a 6 in print at 300 ppi would show what is soft. */
   static final int SHARPNESS_EDGE = 1800;
 
-  /** Frames of a burst that the detectors see first; all that are held decoded at a time. */
-  static final int FIRST_FRAMES = 6;
+  /**
+   * Frames of a burst that the detectors see first; all that are held decoded at a time. One leads
+   * by the first look; it may be misled, by a sharp background, so the other comes from between.
+   */
+  static final int FIRST_FRAMES = 2;
 
-  /** Of these, how many lead by the first look; it may be misled, so the rest come from between. */
-  private static final int LEADING_FRAMES = 4;
-
-  /** Frames that the detectors may see because they turned out sharper than the first ones. */
-  static final int LATER_FRAMES = 3;
+  /** Frames that the detectors may see because they turned out better than the first ones. */
+  static final int LATER_FRAMES = 2;
 
   /** Where decoded pictures come from. */
   @FunctionalInterface
-  interface Source {
+  public interface Source {
     BufferedImage whole(Photo photo, int longEdge) throws UnusablePicture;
   }
 
   /** What is found in a picture, in its own pixels. */
   @FunctionalInterface
-  interface Finder {
+  public interface Finder {
     CloseLook look(BufferedImage small, boolean orientationTagged);
   }
 
@@ -59,7 +60,7 @@ public final class CloseLooker {
         (small, tagged) -> tagged ? detectors.look(small) : detectors.lookTurning(small));
   }
 
-  CloseLooker(Source source, Finder finder) {
+  public CloseLooker(Source source, Finder finder) {
     this.source = source;
     this.finder = finder;
   }
@@ -81,13 +82,20 @@ public final class CloseLooker {
     }
   }
 
-  /** A frame that was only measured where the burst has its main thing. */
-  private record Glanced(Looked frame, double sharpness) {}
+  /** A frame as sharp as it is where the burst has its main thing. */
+  private record Glanced(Looked frame, double sharpness) {
+    /** Sharper, or hardly softer in better light. */
+    boolean mayBeat(Glanced other) {
+      return sharpness > other.sharpness
+          || FrameRule.isAboutAsSharp(sharpness, other.sharpness)
+              && FrameRule.isBetterLit(frame.measures(), other.frame.measures());
+    }
+  }
 
   /**
    * @param frames of one burst, or a single photo
    * @return the same frames in the same order. One that can no longer be read comes back as it was,
-   *     and so does one of a long burst that is softer than those that were looked at
+   *     and so does one that cannot be better than those that were looked at
    */
   public List<Looked> look(List<Looked> frames) {
     Set<Looked> first = first(frames);
@@ -99,14 +107,14 @@ public final class CloseLooker {
     }
     BurstFocus focus = BurstFocus.of(seen.stream().map(Seen::forFocus).toList());
     Map<Looked, Looked> closer = new IdentityHashMap<>();
-    double sharpest = 0;
+    List<Glanced> best = new ArrayList<>();
     for (Seen one : seen) {
       double sharpness = focus.sharpnessOf(one.forFocus());
       closer.put(one.frame, one.withSharpness(sharpness));
-      sharpest = Math.max(sharpest, sharpness);
+      best.add(new Glanced(one.frame, sharpness));
     }
     seen.clear(); // their pictures are not held while others are decoded
-    for (Glanced glanced : sharperThan(sharpest, frames, first, focus)) {
+    for (Glanced glanced : betterThan(best, frames, first, focus)) {
       see(glanced.frame)
           .ifPresent(
               one -> closer.put(one.frame, one.withSharpness(focus.sharpnessOf(one.forFocus()))));
@@ -114,38 +122,33 @@ public final class CloseLooker {
     return frames.stream().map(frame -> closer.getOrDefault(frame, frame)).toList();
   }
 
-  /** The sharpest by the first look, and some from between the others. */
+  /** The sharpest by the first look, and the middle one of the others. */
   private static Set<Looked> first(List<Looked> frames) {
     if (frames.size() <= FIRST_FRAMES) {
       return new HashSet<>(frames);
     }
-    List<Looked> sharpestFirst =
+    Looked leading =
         frames.stream()
-            .sorted(Comparator.comparingDouble((Looked frame) -> -frame.measures().sharpness()))
-            .toList();
-    Set<Looked> first = new HashSet<>(sharpestFirst.subList(0, LEADING_FRAMES));
-    List<Looked> others = frames.stream().filter(frame -> !first.contains(frame)).toList();
-    int more = FIRST_FRAMES - LEADING_FRAMES;
-    for (int i = 1; i <= more; i++) {
-      first.add(others.get(i * others.size() / (more + 1)));
-    }
-    return first;
+            .max(Comparator.comparingDouble(frame -> frame.measures().sharpness()))
+            .orElseThrow();
+    List<Looked> others = frames.stream().filter(frame -> frame != leading).toList();
+    return Set.of(leading, others.get(others.size() / 2));
   }
 
   /** Sharpest first, at most {@link #LATER_FRAMES}. */
-  private List<Glanced> sharperThan(
-      double sharpest, List<Looked> frames, Set<Looked> first, BurstFocus focus) {
-    List<Glanced> glanced = new ArrayList<>();
+  private List<Glanced> betterThan(
+      List<Glanced> best, List<Looked> frames, Set<Looked> first, BurstFocus focus) {
+    List<Glanced> better = new ArrayList<>();
     for (Looked frame : frames) {
       if (!first.contains(frame)) {
         decoded(frame)
             .map(picture -> new Glanced(frame, focus.sharpnessOf(picture, frame.measures().map())))
-            .filter(one -> one.sharpness > sharpest)
-            .ifPresent(glanced::add);
+            .filter(one -> best.stream().allMatch(one::mayBeat))
+            .ifPresent(better::add);
       }
     }
-    glanced.sort(Comparator.comparingDouble((Glanced one) -> -one.sharpness));
-    return glanced.subList(0, Math.min(LATER_FRAMES, glanced.size()));
+    better.sort(Comparator.comparingDouble((Glanced one) -> -one.sharpness));
+    return better.subList(0, Math.min(LATER_FRAMES, better.size()));
   }
 
   private Optional<BufferedImage> decoded(Looked frame) {

@@ -106,10 +106,11 @@ public final class Detectors implements AutoCloseable {
   }
 
   private CloseLook look(Pixels picture) {
-    List<Thing> things = centerNet.detect(picture, FAINT_THING);
+    Letterbox square = picture.topLeft(CenterNet.SIDE); // the SSD's is the same
+    List<Thing> things = centerNet.detect(square, FAINT_THING);
     PixelSize size = new PixelSize(picture.width(), picture.height());
     List<Face> faces =
-        faceSpots(picture, things).stream()
+        faceSpots(picture, square, things).stream()
             .map(spot -> new Face(spot.box().within(size), spot.confidence()))
             .toList();
     List<Subject> subjects = new ArrayList<>();
@@ -127,14 +128,14 @@ public final class Detectors implements AutoCloseable {
    * faintly, and the first of the two face detectors sees nothing in the whole picture that it is
    * sure of, that is all.
    */
-  private List<Spot> faceSpots(Pixels picture, List<Thing> things) {
+  private List<Spot> faceSpots(Pixels picture, Letterbox square, List<Thing> things) {
     List<Spot> whole = blazeFace.detect(picture, FaceJudge.FAINT);
     int longEdge = Math.max(picture.width(), picture.height());
     List<Spot> persons = FaceJudge.persons(things, longEdge);
     if (!FaceJudge.mayShowFaces(whole, persons)) {
       return List.of();
     }
-    List<Spot> ssd = faceSsd.detect(picture, FaceJudge.FAINT);
+    List<Spot> ssd = faceSsd.detect(square, FaceJudge.FAINT);
     List<Spot> open = FaceJudge.open(whole, ssd, persons);
     List<Spot> blaze =
         Tiles.wholeAndParts(picture, whole, open, part -> blazeFace.detect(part, FaceJudge.FAINT));

@@ -11,7 +11,8 @@ import java.util.Map;
  * as a square of 512 pixels.
  */
 final class FaceSsd implements AutoCloseable {
-  private static final int SIDE = 512;
+  /** Of the square it sees. */
+  static final int SIDE = 512;
 
   /** Of the finest two grids inside the network; coarser ones may be cut unevenly. */
   private static final int STEP = 64;
@@ -33,13 +34,16 @@ final class FaceSsd implements AutoCloseable {
   }
 
   static FaceSsd load() throws IOException, OrtException {
-    return new FaceSsd(Model.load("face-ssd.onnx", SIDE));
+    return new FaceSsd(Model.load("face-ssd.onnx"));
   }
 
-  List<Spot> detect(Pixels picture, double threshold) {
-    Letterbox square = picture.topLeft(SIDE, STEP);
-    Map<String, float[]> out = model.run(square.signed(), square.height(), square.width());
-    return Spots.surest(spots(out, square, threshold), SAME_FACE, 1);
+  /**
+   * @param square the picture in the top left of the whole square
+   */
+  List<Spot> detect(Letterbox square, double threshold) {
+    Letterbox part = square.withoutEmptyPart(STEP);
+    Map<String, float[]> out = model.run(part.signed(), part.size());
+    return Spots.surest(spots(out, part, threshold), SAME_FACE, 1);
   }
 
   /** Every anchor that is sure enough, in the order of the anchors: by grid, by cell, by shape. */
@@ -48,8 +52,8 @@ final class FaceSsd implements AutoCloseable {
     List<Spot> spots = new ArrayList<>();
     int firstAnchor = 0; // of the grid; anchors are counted over the whole square
     for (int cells : GRIDS) {
-      int columns = cellsAlong(square.width(), cells);
-      int plane = columns * cellsAlong(square.height(), cells);
+      int columns = cellsAlong(square.size().width(), cells);
+      int plane = columns * cellsAlong(square.size().height(), cells);
       float[] classes = out.get("classes" + cells);
       float[] boxes = out.get("boxes" + cells);
       int shapes = boxes.length / 4 / plane;

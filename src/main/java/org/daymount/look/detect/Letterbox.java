@@ -1,16 +1,34 @@
 package org.daymount.look.detect;
 
+import org.daymount.unit.PixelBox;
+import org.daymount.unit.PixelSize;
+
 /**
  * A picture scaled into a square for a detector, or into as much of the square as it needs.
  *
- * @param width of the planes in pixels, at most the square's side
- * @param height of the planes in pixels, at most the square's side
- * @param planes red, then green, then blue, each row by row, 0 to 255
+ * @param size of the planes, at most the square
+ * @param planes red, then green, then blue, each row by row, 0 to 255; black beside the picture
  * @param scale pixels of the picture for one of the square
- * @param left where the picture begins in the square
- * @param top where the picture begins in the square
+ * @param filled by the picture, in pixels of the square
  */
-record Letterbox(int width, int height, float[] planes, double scale, int left, int top) {
+record Letterbox(PixelSize size, float[] planes, double scale, PixelBox filled) {
+
+  /**
+   * Without the part on the right and below that the picture leaves empty.
+   *
+   * @param step to which width and height are rounded up; it divides the square's side
+   */
+  Letterbox withoutEmptyPart(int step) {
+    int width = (filled.right() + step - 1) / step * step;
+    int height = (filled.bottom() + step - 1) / step * step;
+    float[] part = new float[3 * width * height];
+    for (int row = 0; row < 3 * height; row++) {
+      int plane = row / height;
+      int from = (plane * size.height() + row % height) * size.width();
+      System.arraycopy(planes, from, part, row * width, width);
+    }
+    return new Letterbox(new PixelSize(width, height), part, scale, filled);
+  }
 
   /** The planes with 0 to 255 as -1 to 1. */
   float[] signed() {
@@ -24,6 +42,10 @@ record Letterbox(int width, int height, float[] planes, double scale, int left, 
   /** From edges in the square to a place in the picture. */
   Spot inPicture(double x0, double y0, double x1, double y1, double confidence) {
     return new Spot(
-        (x0 - left) * scale, (y0 - top) * scale, (x1 - x0) * scale, (y1 - y0) * scale, confidence);
+        (x0 - filled.x()) * scale,
+        (y0 - filled.y()) * scale,
+        (x1 - x0) * scale,
+        (y1 - y0) * scale,
+        confidence);
   }
 }

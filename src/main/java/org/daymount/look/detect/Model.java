@@ -9,27 +9,35 @@ import ai.onnxruntime.OrtSession;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.FloatBuffer;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import org.daymount.unit.PixelSize;
 
 /** One trained network. Safe to run from many threads; each run uses its caller's thread only. */
 final class Model implements AutoCloseable {
   private final OrtEnvironment environment;
   private final OrtSession session;
-  private final int side;
 
-  private Model(OrtEnvironment environment, OrtSession session, int side) {
+  /**
+   * For pictures on their way in, used again and again: Java frees such memory so late that one for
+   * each run would add up to hundreds of megabytes.
+   */
+  private final Queue<FloatBuffer> idle = new ConcurrentLinkedQueue<>();
+
+  private Model(OrtEnvironment environment, OrtSession session) {
     this.environment = environment;
     this.session = session;
-    this.side = side;
   }
 
   /**
    * @param resource file beside this class
-   * @param side width and height of the picture the network takes
    */
-  static Model load(String resource, int side) throws IOException, OrtException {
+  static Model load(String resource) throws IOException, OrtException {
     OrtEnvironment environment =
         OrtEnvironment.getEnvironment(OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR);
     try (OrtSession.SessionOptions options = new OrtSession.SessionOptions()) {
@@ -37,7 +45,7 @@ final class Model implements AutoCloseable {
       options.setIntraOpNumThreads(1);
       options.setInterOpNumThreads(1);
       options.setSessionLogLevel(OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR);
-      return new Model(environment, environment.createSession(bytes(resource), options), side);
+      return new Model(environment, environment.createSession(bytes(resource), options));
     }
   }
 
@@ -50,29 +58,41 @@ final class Model implements AutoCloseable {
     }
   }
 
-  /** The network's outputs by name, each flat, for a picture as red, green and blue planes. */
-  Map<String, float[]> run(float[] planes) {
-    return run(planes, side, side);
-  }
-
-  /** The same for one that is not square, where the model allows it. */
-  Map<String, float[]> run(float[] planes, int rows, int columns) {
-    long[] shape = {1, 3, rows, columns};
+  /**
+   * The network's outputs by name, each flat.
+   *
+   * @param planes red, green and blue, each row by row
+   * @param size of the planes: the network's own, or another where it allows that
+   */
+  Map<String, float[]> run(float[] planes, PixelSize size) {
+    FloatBuffer buffer = buffer(planes.length);
+    buffer.clear().put(planes).flip();
     try (OnnxTensor picture =
-            OnnxTensor.createTensor(environment, FloatBuffer.wrap(planes), shape);
+            OnnxTensor.createTensor(
+                environment, buffer, new long[] {1, 3, size.height(), size.width()});
         OrtSession.Result result = session.run(Map.of("picture", picture))) {
       Map<String, float[]> outputs = new HashMap<>();
       for (Map.Entry<String, OnnxValue> output : result) {
-        FloatBuffer values = ((OnnxTensor) output.getValue()).getFloatBuffer();
-        float[] flat = new float[values.remaining()];
-        values.get(flat);
-        outputs.put(output.getKey(), flat);
+        // a copy in the heap that is ours alone, so its array may be taken as it is
+        outputs.put(output.getKey(), ((OnnxTensor) output.getValue()).getFloatBuffer().array());
       }
       return outputs;
     } catch (OrtException e) {
       // Input and model are ours and fixed in shape: this is a fault in the program.
       throw new IllegalStateException(e);
+    } finally {
+      idle.add(buffer);
     }
+  }
+
+  /** An idle one if it is large enough, else a new one; native order, as the library wants it. */
+  private FloatBuffer buffer(int numbers) {
+    FloatBuffer buffer = idle.poll();
+    return buffer != null && buffer.capacity() >= numbers
+        ? buffer
+        : ByteBuffer.allocateDirect(Float.BYTES * numbers)
+            .order(ByteOrder.nativeOrder())
+            .asFloatBuffer();
   }
 
   @Override

@@ -2,7 +2,8 @@ package org.daymount.look.detect;
 
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
-import java.util.Arrays;
+import org.daymount.unit.PixelBox;
+import org.daymount.unit.PixelSize;
 
 /** The colours of a picture as plain numbers, for reading only. */
 final class Pixels {
@@ -62,20 +63,12 @@ final class Pixels {
   Letterbox centred(int side) {
     int fittedWidth = fitted(width, side);
     int fittedHeight = fitted(height, side);
-    return fitted(side, side, side, (side - fittedWidth) / 2, (side - fittedHeight) / 2);
+    return fitted(side, (side - fittedWidth) / 2, (side - fittedHeight) / 2);
   }
 
-  /**
-   * The whole picture scaled into the top left of a square, without the part of the square that it
-   * leaves empty.
-   *
-   * @param side of the square, a multiple of {@code step}
-   * @param step to which width and height are rounded up; the rest stays black
-   */
-  Letterbox topLeft(int side, int step) {
-    int usedWidth = (fitted(width, side) + step - 1) / step * step;
-    int usedHeight = (fitted(height, side) + step - 1) / step * step;
-    return fitted(side, usedWidth, usedHeight, 0, 0);
+  /** The whole picture scaled into the top left of a square; what is left over stays black. */
+  Letterbox topLeft(int side) {
+    return fitted(side, 0, 0);
   }
 
   private int fitted(int length, int side) {
@@ -83,20 +76,16 @@ final class Pixels {
     return Math.max(1, Math.min(side, (int) Math.round(length / scale)));
   }
 
-  private Letterbox fitted(int side, int planeWidth, int planeHeight, int left, int top) {
+  private Letterbox fitted(int side, int left, int top) {
     int fittedWidth = fitted(width, side);
     int fittedHeight = fitted(height, side);
-    int plane = planeWidth * planeHeight;
+    int plane = side * side;
     float[] planes = new float[3 * plane];
-    Taps[] columns = Taps.across(width, fittedWidth);
+    ScaledLines lines = new ScaledLines(rgb, width, Taps.across(width, fittedWidth));
     Taps[] rows = Taps.across(height, fittedHeight);
-    float[] line = new float[3 * fittedWidth];
     for (int y = 0; y < fittedHeight; y++) {
-      Arrays.fill(line, 0);
-      for (int i = 0; i < rows[y].weights().length; i++) {
-        addLine(line, rows[y].at(i), rows[y].weights()[i], columns);
-      }
-      int at = (top + y) * planeWidth + left;
+      float[] line = lines.blended(rows[y]);
+      int at = (top + y) * side + left;
       for (int x = 0; x < fittedWidth; x++) {
         planes[at + x] = line[3 * x];
         planes[at + x + plane] = line[3 * x + 1];
@@ -104,26 +93,10 @@ final class Pixels {
       }
     }
     double scale = Math.max(width, height) / (double) side;
-    return new Letterbox(planeWidth, planeHeight, planes, scale, left, top);
-  }
-
-  private void addLine(float[] line, int row, float weight, Taps[] columns) {
-    int start = row * width;
-    for (int x = 0; x < columns.length; x++) {
-      float red = 0;
-      float green = 0;
-      float blue = 0;
-      Taps taps = columns[x];
-      for (int i = 0; i < taps.weights().length; i++) {
-        int colour = rgb[start + taps.at(i)];
-        float share = taps.weights()[i];
-        red += share * ((colour >> 16) & 255);
-        green += share * ((colour >> 8) & 255);
-        blue += share * (colour & 255);
-      }
-      line[3 * x] += weight * red;
-      line[3 * x + 1] += weight * green;
-      line[3 * x + 2] += weight * blue;
-    }
+    return new Letterbox(
+        new PixelSize(side, side),
+        planes,
+        scale,
+        new PixelBox(left, top, fittedWidth, fittedHeight));
   }
 }

@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.daymount.unit.PixelBox;
+import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -44,7 +46,8 @@ class TranslatedModelsTest {
 
   @Test
   void theFaceSsdGivesTheBoxesAndScoresItsPublisherGets() throws Exception {
-    Letterbox asIs = new Letterbox(512, 512, new float[0], 1, 0, 0);
+    Letterbox asIs =
+        new Letterbox(new PixelSize(512, 512), new float[0], 1, new PixelBox(0, 0, 512, 512));
     List<Spot> ours = FaceSsd.spots(outputs("face-ssd", 512), asIs, 0);
     float[] edges = read("face-ssd.edges");
     float[] scores = read("face-ssd.scores");
@@ -64,8 +67,8 @@ class TranslatedModelsTest {
   }
 
   private static Map<String, float[]> outputs(String name, int side) throws Exception {
-    try (Model model = Model.load(name + ".onnx", side)) {
-      return model.run(planes(read(name + ".picture"), 3));
+    try (Model model = Model.load(name + ".onnx")) {
+      return model.run(planes(read(name + ".picture"), 3), new PixelSize(side, side));
     }
   }
 

@@ -1,0 +1,101 @@
+package org.daymount.look.detect;
+
+import ai.onnxruntime.OrtException;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.daymount.benchmark.BenchmarkPhotos;
+import org.daymount.image.Pictures;
+import org.daymount.look.Measures.CloseLook;
+import org.daymount.photo.Photo;
+import org.daymount.problem.UnusablePicture;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.TearDown;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * The detectors one by one, and the whole look at a picture without and with people. The people are
+ * in a photograph that comes with the weights of a detector ({@code DetectorsTest}); at least three
+ * faces of it are seen, so that all three networks and the parts of the picture take their turn.
+ */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Fork(2)
+@Warmup(iterations = 5, time = 1)
+@Measurement(iterations = 5, time = 1)
+public class DetectorBenchmark {
+  private static final Path PEOPLE =
+      Path.of("target/weights/node_modules/@vladmandic/face-api/demo/sample1.jpg");
+
+  private BlazeFace blazeFace;
+  private FaceSsd faceSsd;
+  private CenterNet centerNet;
+  private Detectors detectors;
+  private BufferedImage nobody;
+  private BufferedImage people;
+  private Pixels pixels;
+  private Letterbox square;
+
+  @Setup
+  public void load() throws IOException, OrtException, UnusablePicture, DetectorsUnavailable {
+    blazeFace = BlazeFace.load();
+    faceSsd = FaceSsd.load();
+    centerNet = CenterNet.load();
+    detectors = Detectors.load();
+    nobody = working(BenchmarkPhotos.make().baseline());
+    people = working(BenchmarkPhotos.read(PEOPLE));
+    pixels = Pixels.of(people);
+    square = pixels.topLeft(CenterNet.SIDE);
+    if (detectors.look(people).faces().size() < 3 || !detectors.look(nobody).faces().isEmpty()) {
+      throw new IllegalStateException("these are not the pictures that this was written for");
+    }
+  }
+
+  private static BufferedImage working(Photo photo) throws UnusablePicture {
+    return new Pictures().whole(photo, Detectors.WORKING_LONG_EDGE);
+  }
+
+  @TearDown
+  public void close() {
+    blazeFace.close();
+    faceSsd.close();
+    centerNet.close();
+    detectors.close();
+  }
+
+  @Benchmark
+  public List<Spot> blazeFace() {
+    return blazeFace.detect(pixels, FaceJudge.FAINT);
+  }
+
+  @Benchmark
+  public List<Spot> faceSsd() {
+    return faceSsd.detect(square, FaceJudge.FAINT);
+  }
+
+  @Benchmark
+  public List<Thing> centerNet() {
+    return centerNet.detect(square, Detectors.SUBJECT);
+  }
+
+  @Benchmark
+  public CloseLook lookWithoutPeople() {
+    return detectors.look(nobody);
+  }
+
+  @Benchmark
+  public CloseLook lookWithPeople() {
+    return detectors.look(people);
+  }
+}
