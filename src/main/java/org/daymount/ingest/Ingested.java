@@ -2,6 +2,7 @@ package org.daymount.ingest;
 
 import java.util.List;
 import java.util.SortedMap;
+import java.util.stream.Stream;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.problem.Problem;
@@ -32,5 +33,10 @@ public record Ingested(
     movingParts = List.copyOf(movingParts);
     unmatchedClocks = List.copyOf(unmatchedClocks);
     remarks = List.copyOf(remarks);
+  }
+
+  /** All pictures of which more than the name is known: those that can be used first. */
+  public List<Photo> all() {
+    return Stream.concat(photos.stream(), unusable.stream()).toList();
   }
 }

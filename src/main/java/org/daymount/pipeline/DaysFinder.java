@@ -1,9 +1,7 @@
 package org.daymount.pipeline;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.time.YearMonth;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -84,16 +82,13 @@ public final class DaysFinder {
   private static List<MonthPhoto> photos(
       Ingested found, Copies copies, Map<PhotoFile, Problem> problems, DaySettings settings) {
     Map<PhotoFile, MonthPhoto> photos = new TreeMap<>();
-    List<Photo> all = new ArrayList<>(found.photos());
-    all.addAll(found.unusable());
-    for (Photo photo : all) {
-      Optional<LocalDate> day = MonthAssembler.day(photo, settings);
+    for (Photo photo : found.all()) {
       photos.put(
           photo.file(),
           new MonthPhoto(
               photo.file(),
               Optional.of(photo),
-              day,
+              MonthPhotos.day(photo, settings),
               Optional.empty(),
               Optional.empty(),
               copies.original(photo.file()),

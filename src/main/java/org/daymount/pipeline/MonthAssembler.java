@@ -1,6 +1,5 @@
 package org.daymount.pipeline;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -10,8 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.daymount.album.DayPage;
-import org.daymount.day.DaySettings;
-import org.daymount.ingest.Ingested;
 import org.daymount.look.Looked;
 import org.daymount.month.Month;
 import org.daymount.month.MonthDay;
@@ -94,13 +91,14 @@ final class MonthAssembler {
     List<MonthPhoto> photos = new ArrayList<>();
     Map<PhotoFile, Optional<String>> groups = picked.groups();
     Set<PhotoFile> seen = new HashSet<>();
-    for (Photo photo : allPhotos(surveyed.found())) {
+    for (Photo photo : surveyed.found().all()) {
       seen.add(photo.file());
       photos.add(
           new MonthPhoto(
               photo.file(),
               Optional.of(photo),
-              day(photo, request.daySettings()).or(() -> picked.obeyed().dayOf(photo.sha256())),
+              MonthPhotos.day(photo, request.daySettings())
+                  .or(() -> picked.obeyed().dayOf(photo.sha256())),
               Optional.ofNullable(picked.looked().get(photo.file())).map(Looked::measures),
               groups.getOrDefault(photo.file(), Optional.empty()),
               surveyed.copies().original(photo.file()),
@@ -114,14 +112,6 @@ final class MonthAssembler {
     }
     photos.sort((a, b) -> a.file().compareTo(b.file()));
     return photos;
-  }
-
-  static Optional<LocalDate> day(Photo photo, DaySettings settings) {
-    return photo
-        .taken()
-        .local()
-        .filter(local -> photo.taken().from().isTrusted())
-        .map(local -> settings.dayStarts().dayOf(photo.taken()));
   }
 
   private List<Warning> warnings(List<MonthDay> days, Packing packing) {
@@ -168,11 +158,5 @@ final class MonthAssembler {
 
   private static Warning general(String code, String text) {
     return new Warning(code, Optional.empty(), Optional.empty(), text);
-  }
-
-  private static List<Photo> allPhotos(Ingested ingested) {
-    List<Photo> photos = new ArrayList<>(ingested.photos());
-    photos.addAll(ingested.unusable());
-    return photos;
   }
 }

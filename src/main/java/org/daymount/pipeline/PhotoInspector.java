@@ -100,17 +100,15 @@ public final class PhotoInspector {
       DaySettings settings,
       CropSettings crop) {
     Map<PhotoFile, Looked> looked = close.looked();
-    List<Photo> photos = new ArrayList<>(found.photos());
-    photos.addAll(found.unusable());
     List<Inspected> all = new ArrayList<>();
-    for (Photo photo : photos) {
+    for (Photo photo : found.all()) {
       Optional<Problem> problem = Optional.ofNullable(problems.remove(photo.file()));
       Optional<Looked> seen = Optional.ofNullable(looked.get(photo.file()));
       MonthPhoto entry =
           new MonthPhoto(
               photo.file(),
               Optional.of(photo),
-              MonthAssembler.day(photo, settings),
+              MonthPhotos.day(photo, settings),
               seen.map(Looked::measures),
               Optional.empty(),
               Optional.empty(),

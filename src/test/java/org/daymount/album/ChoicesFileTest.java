@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -15,15 +14,11 @@ import java.util.Optional;
 import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
-import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
-import org.daymount.photo.PhotoFile;
-import org.daymount.photo.PhotoFormat;
-import org.daymount.photo.Taken;
+import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.Direction;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
-import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -162,17 +157,7 @@ class ChoicesFileTest {
   }
 
   private static Photo photo(String name, String sha256) {
-    return new Photo(
-        new PhotoFile(Path.of("photos"), name),
-        1000,
-        sha256,
-        PhotoFormat.JPEG,
-        new PixelSize(4000, 3000),
-        Orientation.TOP_LEFT,
-        false,
-        Taken.UNKNOWN,
-        Optional.empty(),
-        Optional.empty());
+    return PhotoBuilder.named(name).sha256(sha256).photo();
   }
 
   private static List<String> codes(ChoicesMerge merge) {

@@ -4,10 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -17,16 +14,8 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
 import org.daymount.look.Face;
-import org.daymount.look.Fingerprint;
 import org.daymount.look.Looked;
-import org.daymount.look.Measures;
-import org.daymount.look.Subject;
 import org.daymount.look.SubjectMap;
-import org.daymount.photo.Orientation;
-import org.daymount.photo.Photo;
-import org.daymount.photo.PhotoFile;
-import org.daymount.photo.PhotoFormat;
-import org.daymount.photo.Taken;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
@@ -120,7 +109,7 @@ class CropperTest {
   @Test
   void aTwelveMegapixelPhotoFillsSixByFourAtSixHundredAndSeventyPpi() {
     // 4032 x 3024 to 3:2 keeps 4032 x 2688; 4032 / 6 = 672
-    Crop crop = cropper.crop(photo(4032, 3024).looked(), WIDE, SETTINGS);
+    Crop crop = cropper.crop(SomePhoto.of(4032, 3024).looked(), WIDE, SETTINGS);
     assertEquals(new PixelSize(4032, 2688), crop.window().size());
     assertEquals(672, crop.ppi().value(), 1e-9);
     assertEquals(Crop.Fit.FILL, crop.fit());
@@ -129,7 +118,7 @@ class CropperTest {
 
   @Test
   void aPhotoOfThePiecesShapeIsNotCropped() {
-    Crop crop = cropper.crop(photo(3000, 2000).looked(), WIDE, SETTINGS);
+    Crop crop = cropper.crop(SomePhoto.of(3000, 2000).looked(), WIDE, SETTINGS);
     assertEquals(new PixelBox(0, 0, 3000, 2000), crop.window());
     assertEquals(List.of(), crop.reasons());
     assertEquals(1, crop.quality(), 1e-6);
@@ -138,7 +127,8 @@ class CropperTest {
   @Test
   void aHeadNearTheTopPushesTheWindowUp() {
     Crop crop =
-        cropper.crop(photo(4000, 3000).face(1800, 200, 400, 500, 0.9).looked(), WIDE, SETTINGS);
+        cropper.crop(
+            SomePhoto.of(4000, 3000).face(1800, 200, 400, 500, 0.9).looked(), WIDE, SETTINGS);
     assertEquals(0, crop.window().y());
     assertEquals(List.of("cropped bottom; the face inside"), crop.reasons());
   }
@@ -146,7 +136,10 @@ class CropperTest {
   @Test
   void facesTooFarApartForATallPieceLeaveWhiteAroundTheWholePicture() {
     Looked looked =
-        photo(4000, 3000).face(300, 1200, 400, 500, 0.9).face(3300, 1200, 400, 500, 0.35).looked();
+        SomePhoto.of(4000, 3000)
+            .face(300, 1200, 400, 500, 0.9)
+            .face(3300, 1200, 400, 500, 0.35)
+            .looked();
     Crop crop = cropper.crop(looked, TALL, SETTINGS);
     assertEquals(Crop.Fit.BORDER, crop.fit());
     assertEquals(new PixelBox(0, 0, 4000, 3000), crop.window());
@@ -163,13 +156,16 @@ class CropperTest {
   @Test
   void aFaceNobodyIsSureOfDoesNotForceABorder() {
     Looked looked =
-        photo(4000, 3000).face(300, 1200, 400, 500, 0.9).face(3300, 1200, 400, 500, 0.2).looked();
+        SomePhoto.of(4000, 3000)
+            .face(300, 1200, 400, 500, 0.9)
+            .face(3300, 1200, 400, 500, 0.2)
+            .looked();
     assertEquals(Crop.Fit.FILL, cropper.crop(looked, TALL, SETTINGS).fit());
   }
 
   @Test
   void tooFewPixelsArePrintedSmallerAndNeverMadeUp() {
-    Crop crop = cropper.crop(photo(840, 560).looked(), WIDE, SETTINGS);
+    Crop crop = cropper.crop(SomePhoto.of(840, 560).looked(), WIDE, SETTINGS);
     assertEquals(Crop.Fit.BORDER, crop.fit());
     assertEquals(200, crop.ppi().value(), 1e-3);
     assertEquals(4.2, crop.picture().width().inInches(), 1e-6);
@@ -179,14 +175,14 @@ class CropperTest {
 
   @Test
   void pixelsBetweenLeastAndWantedAreSaid() {
-    Crop crop = cropper.crop(photo(1500, 1000).looked(), WIDE, SETTINGS);
+    Crop crop = cropper.crop(SomePhoto.of(1500, 1000).looked(), WIDE, SETTINGS);
     assertEquals(Crop.Fit.FILL, crop.fit());
     assertEquals(List.of("prints at 250 ppi, less than 300 ppi"), crop.reasons());
   }
 
   @Test
   void aPanoramaIsShownWhole() {
-    Crop crop = cropper.crop(photo(9000, 2400).looked(), WIDE, SETTINGS);
+    Crop crop = cropper.crop(SomePhoto.of(9000, 2400).looked(), WIDE, SETTINGS);
     assertEquals(new PixelBox(0, 0, 9000, 2400), crop.window());
     assertEquals(Crop.Fit.BORDER, crop.fit());
     assertEquals(Length.inches(5.75), crop.picture().width());
@@ -195,7 +191,7 @@ class CropperTest {
 
   @Test
   void theWindowFollowsTheSubjectAndSaysSo() {
-    Looked looked = photo(4000, 3000).subject(2300, 800, 1200, 2000, "dog", 0.8).looked();
+    Looked looked = SomePhoto.of(4000, 3000).subject(2300, 800, 1200, 2000, "dog", 0.8).looked();
     Crop crop = cropper.crop(looked, TALL, SETTINGS);
     assertEquals(Crop.Fit.FILL, crop.fit());
     assertTrue(crop.window().contains(new PixelBox(2300, 800, 1200, 2000)));
@@ -204,7 +200,7 @@ class CropperTest {
 
   @Test
   void aSubjectLostByTurningThePictureLeavesWhiteInstead() {
-    Looked looked = photo(3000, 4000).subject(300, 200, 2400, 3600, "person", 0.9).looked();
+    Looked looked = SomePhoto.of(3000, 4000).subject(300, 200, 2400, 3600, "person", 0.9).looked();
     Crop crop = cropper.crop(looked, WIDE, SETTINGS);
     assertEquals(Crop.Fit.BORDER, crop.fit());
     assertFalse(crop.reasons().isEmpty());
@@ -213,7 +209,7 @@ class CropperTest {
 
   @Test
   void squarePiecesTakeTheWholeShortSide() {
-    Crop crop = cropper.crop(photo(4000, 3000).looked(), PaperSize.inches(4, 4), SETTINGS);
+    Crop crop = cropper.crop(SomePhoto.of(4000, 3000).looked(), PaperSize.inches(4, 4), SETTINGS);
     assertEquals(new PixelSize(3000, 3000), crop.window().size());
     assertEquals(500, crop.window().x(), 1); // nothing says otherwise: the middle
   }
@@ -234,7 +230,7 @@ class CropperTest {
   @Test
   void aFaceIsKeptOffTheJoinOfTwoSheetsByMovingTheWindow() {
     // 3 : 4.5 for 3 : 4 leaves 500 px to slide; the face is in the middle of the usual window
-    Looked looked = photo(3000, 4500).face(1300, 2050, 400, 400, 0.9).looked();
+    Looked looked = SomePhoto.of(3000, 4500).face(1300, 2050, 400, 400, 0.9).looked();
     Crop crop = cropper.crop(looked, LARGE, SETTINGS.with(ACROSS_THE_MIDDLE));
     assertTrue(isOffTheMiddle(crop, new PixelBox(1200, 1810, 600, 720)), crop.toString());
     assertTrue(
@@ -246,7 +242,7 @@ class CropperTest {
 
   @Test
   void aPictureOfThePiecesOwnShapeIsTakenCloserToKeepAFaceOffTheJoin() {
-    Looked looked = photo(3000, 4000).face(1350, 1900, 250, 250, 0.9).looked();
+    Looked looked = SomePhoto.of(3000, 4000).face(1350, 1900, 250, 250, 0.9).looked();
     Crop crop = cropper.crop(looked, LARGE, SETTINGS.with(ACROSS_THE_MIDDLE));
     assertTrue(isOffTheMiddle(crop, new PixelBox(1288, 1750, 375, 450)), crop.toString());
     assertTrue(crop.window().width() >= 0.75 * 3000 - 1, crop.toString());
@@ -255,7 +251,7 @@ class CropperTest {
 
   @Test
   void aFaceThatNoWindowKeepsOffTheJoinIsSaidAndMakesTheCropWorthLess() {
-    Looked looked = photo(3000, 4000).face(600, 900, 1800, 2200, 0.9).looked();
+    Looked looked = SomePhoto.of(3000, 4000).face(600, 900, 1800, 2200, 0.9).looked();
     Crop joined = cropper.crop(looked, LARGE, SETTINGS.with(ACROSS_THE_MIDDLE));
     Crop whole = cropper.crop(looked, LARGE, SETTINGS);
     assertTrue(joined.reasons().toString().contains("where the sheets of this piece meet"));
@@ -288,6 +284,112 @@ class CropperTest {
   }
 
   @Test
+  void theFacesAPersonWouldSeeAreCounted() {
+    SomePhoto photo = SomePhoto.of(4000, 3000).face(1000, 900, 300, 400, 0.9);
+    assertEquals(List.of("cropped top and bottom; the face inside"), said(photo, WIDE));
+    photo.face(1600, 900, 300, 400, 0.35); // kept, but perhaps none
+    assertEquals(List.of("cropped top and bottom; the face inside"), said(photo, WIDE));
+    photo.face(2200, 900, 300, 400, 0.9);
+    assertEquals(List.of("cropped top and bottom; both faces inside"), said(photo, WIDE));
+    photo.face(2800, 900, 300, 400, 0.9);
+    assertEquals(List.of("cropped top and bottom; all 3 faces inside"), said(photo, WIDE));
+  }
+
+  private List<String> said(SomePhoto photo, PaperSize piece) {
+    return cropper.crop(photo.looked(), piece, SETTINGS).reasons();
+  }
+
+  @Test
+  void whatIsLostOfAThingIsSaidAndMakesTheCropWorthLess() {
+    double before = 1;
+    for (int width : new int[] {2100, 2200, 2600}) { // of 2,000 that the window has
+      Looked looked = SomePhoto.of(3000, 3000).subject(200, 300, width, 900, "dog", 0.9).looked();
+      Crop crop = cropper.crop(looked, TALL, SETTINGS);
+      assertEquals(List.of("cropped left and right; part of the dog is lost"), crop.reasons());
+      assertEquals(Crop.Fit.FILL, crop.fit()); // a square picture does not lie across any piece
+      double kept = new Placing(looked, TALL, SETTINGS).kept();
+      assertTrue(crop.quality() < kept, width + ": " + crop.quality() + " of " + kept);
+      assertTrue(crop.quality() < before, width + ": " + crop.quality() + " after " + before);
+      before = crop.quality();
+    }
+  }
+
+  @Test
+  void aHeadCutOffOrWithoutAirMakesACropWorthLess() {
+    SomePhoto apart = PlacingTest.pair(2010); // no room for air, see there
+    Crop held = cropper.fill(apart.looked(), WIDE, SETTINGS);
+    Placing placing = new Placing(apart.looked(), WIDE, SETTINGS);
+    assertTrue(held.quality() < placing.kept(), held.quality() + " of " + placing.kept());
+    SomePhoto further = PlacingTest.pair(2400);
+    Crop cut = cropper.fill(further.looked(), WIDE, SETTINGS);
+    assertEquals(List.of("cropped top and bottom; not every face inside"), cut.reasons());
+    assertTrue(cut.quality() < 0.4 * held.quality(), cut.quality() + " of " + held.quality());
+  }
+
+  @Test
+  void aPrintOfHalfThePieceIsWorthAboutSixTenths() {
+    // 840 x 560 px at 200 ppi are 4.2 x 2.8 in: .49 of the piece
+    assertEquals(
+        0.63, cropper.crop(SomePhoto.of(840, 560).looked(), WIDE, SETTINGS).quality(), 0.01);
+  }
+
+  @Test
+  void aWholePictureWithTooFewPixelsIsPrintedSmallerInItsOwnShape() {
+    Crop crop = cropper.crop(SomePhoto.of(900, 240).looked(), WIDE, SETTINGS);
+    assertEquals(4.5, crop.picture().width().inInches(), 1e-6); // 900 px at 200 ppi
+    assertEquals(1.2, crop.picture().height().inInches(), 1e-6);
+    assertEquals(
+        List.of(
+            "the whole picture with white around it: a panorama",
+            "printed smaller: 156 ppi would be below 200 ppi"),
+        crop.reasons());
+    assertEquals("border", crop.fit().word()); // as docs/month-json.md has it
+  }
+
+  @Test
+  void aWholePictureKeepsItsShape() {
+    Crop lying = cropper.crop(SomePhoto.of(9000, 2400).looked(), WIDE, SETTINGS);
+    assertEquals(5.75 * 2400 / 9000, lying.picture().height().inInches(), 1e-6);
+    Crop standing = cropper.crop(SomePhoto.of(2400, 9000).looked(), WIDE, SETTINGS);
+    assertEquals(Length.inches(3.75), standing.picture().height());
+    assertEquals(3.75 * 2400 / 9000, standing.picture().width().inInches(), 1e-6);
+  }
+
+  @Test
+  void aWholePictureWithAFaceOnTheJoinSaysSoAndCountsFourTenths() {
+    Looked looked = SomePhoto.of(2000, 8000).face(800, 3800, 300, 400, 0.9).looked();
+    Crop alone = cropper.crop(looked, LARGE, SETTINGS);
+    Crop joined = cropper.crop(looked, LARGE, SETTINGS.with(ACROSS_THE_MIDDLE));
+    assertEquals(Crop.Fit.BORDER, joined.fit());
+    assertTrue(
+        joined
+            .reasons()
+            .contains("a face lies where the sheets of this piece meet; no crop avoids it"),
+        joined.reasons().toString());
+    assertEquals(0.4 * alone.quality(), joined.quality(), 1e-9);
+  }
+
+  @Test
+  void aCloserWindowIsWorthLessByAsMuchAsItsSidesAreShorter() {
+    SomePhoto photo = SomePhoto.of(3000, 4000).face(1350, 1900, 250, 250, 0.9);
+    Crop closer = cropper.crop(photo.looked(), LARGE, SETTINGS.with(ACROSS_THE_MIDDLE));
+    Crop whole = cropper.crop(photo.looked(), LARGE, SETTINGS);
+    assertTrue(closer.window().width() < 3000);
+    assertEquals(whole.quality() * closer.window().width() / 3000, closer.quality(), 1e-3);
+  }
+
+  @Test
+  void withNoEdgeToKeepAHeadMayLieAtTheEdge() {
+    CropSettings noEdge = new CropSettings(Ppi.ppi(300), Ppi.ppi(200), Length.ZERO);
+    CropSettings usual = CropSettings.of(Ppi.ppi(300), Ppi.ppi(200));
+    // heads from 400 to 2,350 of a window that is 2,000 px wide
+    SomePhoto photo = SomePhoto.of(3000, 3000).face(450, 1000, 200, 300, 0.9);
+    photo.face(2100, 1000, 200, 300, 0.9);
+    assertEquals(Crop.Fit.FILL, cropper.crop(photo.looked(), TALL, noEdge).fit());
+    assertEquals(Crop.Fit.BORDER, cropper.crop(photo.looked(), TALL, usual).fit());
+  }
+
+  @Test
   void theSameQuestionHasTheSameAnswer() {
     for (long seed = 0; seed < 50; seed++) {
       PixelSize size = new PixelSize(4000, 3000);
@@ -303,7 +405,7 @@ class CropperTest {
     for (int i = 0; i < weights.length; i++) {
       weights[i] = random.nextFloat();
     }
-    Some some = new Some(size, new SubjectMap(48, 32, weights));
+    SomePhoto some = new SomePhoto(size, new SubjectMap(48, 32, weights));
     for (int i = random.nextInt(4); i > 0; i--) {
       int side = 1 + random.nextInt(Math.max(1, size.shortEdge() / 3));
       int x = random.nextInt(size.width());
@@ -315,52 +417,5 @@ class CropperTest {
       }
     }
     return some.looked();
-  }
-
-  private static Some photo(int width, int height) {
-    return new Some(new PixelSize(width, height), SubjectMap.even(12, 9));
-  }
-
-  /** A photo with what was found in it. */
-  private static final class Some {
-    private final PixelSize size;
-    private final SubjectMap map;
-    private final List<Face> faces = new ArrayList<>();
-    private final List<Subject> subjects = new ArrayList<>();
-
-    Some(PixelSize size, SubjectMap map) {
-      this.size = size;
-      this.map = map;
-    }
-
-    Some face(int x, int y, int width, int height, double confidence) {
-      faces.add(new Face(new PixelBox(x, y, width, height).within(size), confidence));
-      return this;
-    }
-
-    Some subject(int x, int y, int width, int height, String what, double confidence) {
-      subjects.add(new Subject(new PixelBox(x, y, width, height).within(size), what, confidence));
-      return this;
-    }
-
-    Looked looked() {
-      Photo photo =
-          new Photo(
-              new PhotoFile(Path.of("in"), "a.jpg"),
-              1,
-              "sha",
-              PhotoFormat.JPEG,
-              size,
-              Orientation.TOP_LEFT,
-              true,
-              Taken.UNKNOWN,
-              Optional.empty(),
-              Optional.empty());
-      Fingerprint print = new Fingerprint(0, 0, List.of());
-      Measures measures = new Measures(1, 0.5, 0.8, print, map, Optional.empty());
-      boolean any = !faces.isEmpty() || !subjects.isEmpty();
-      return new Looked(
-          photo, any ? measures.withClose(new Measures.CloseLook(faces, subjects, 1)) : measures);
-    }
   }
 }

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
@@ -16,14 +15,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
-import org.daymount.photo.PhotoFile;
-import org.daymount.photo.PhotoFormat;
 import org.daymount.photo.Taken;
 import org.daymount.photo.TakenFrom;
 import org.daymount.problem.Problem;
-import org.daymount.unit.PixelSize;
+import org.daymount.testphoto.PhotoBuilder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -33,37 +29,20 @@ class DaySorterTest {
   private final DaySorter sorter = new DaySorter();
 
   private static Photo photo(String name, Taken taken) {
-    return new Photo(
-        new PhotoFile(Path.of("photos"), name),
-        1000,
-        "00",
-        PhotoFormat.JPEG,
-        new PixelSize(4000, 3000),
-        Orientation.TOP_LEFT,
-        true,
-        taken,
-        Optional.empty(),
-        Optional.empty());
+    return PhotoBuilder.named(name).taken(taken).photo();
   }
 
   private static Photo at(String local) {
-    return photo(
-        local.replace(':', '-') + ".jpg", Taken.at(LocalDateTime.parse(local), TakenFrom.ORIGINAL));
+    return builder(local).photo();
+  }
+
+  private static PhotoBuilder builder(String local) {
+    return PhotoBuilder.named(local.replace(':', '-') + ".jpg")
+        .taken(Taken.at(LocalDateTime.parse(local), TakenFrom.ORIGINAL));
   }
 
   private static Photo screenshot(String local) {
-    Photo p = at(local);
-    return new Photo(
-        p.file(),
-        p.bytes(),
-        p.sha256(),
-        p.format(),
-        p.size(),
-        p.orientation(),
-        true,
-        p.taken(),
-        p.model(),
-        Optional.of("its name says screenshot"));
+    return builder(local).screenshot("its name says screenshot").photo();
   }
 
   private static DaySettings starting(DayStart start) {
@@ -183,6 +162,17 @@ class DaySorterTest {
     assertEquals(
         Optional.of(YearMonth.of(2026, 6)),
         sorter.sort(List.of(screenshot("2026-06-03T10:00")), DaySettings.DEFAULT).month());
+  }
+
+  @Test
+  void whereThereAreOnlyScreenshotsTheMonthWithMostOfThemIsTaken() {
+    List<Photo> photos =
+        List.of(
+            screenshot("2026-05-30T10:00"),
+            screenshot("2026-05-31T10:00"),
+            screenshot("2026-06-03T10:00"));
+    assertEquals(
+        Optional.of(YearMonth.of(2026, 5)), sorter.sort(photos, DaySettings.DEFAULT).month());
   }
 
   @Test

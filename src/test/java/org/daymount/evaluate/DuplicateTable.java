@@ -13,14 +13,12 @@ import java.util.Random;
 import org.daymount.look.Looked;
 import org.daymount.look.Measurer;
 import org.daymount.look.Measures;
-import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
-import org.daymount.photo.PhotoFile;
-import org.daymount.photo.PhotoFormat;
 import org.daymount.photo.Taken;
 import org.daymount.photo.TakenFrom;
 import org.daymount.pick.BurstFinder;
 import org.daymount.pick.CopyFinder;
+import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.PixelSize;
 
 /** How often bursts and copies are found, and how often unrelated photographs pass for one. */
@@ -131,17 +129,12 @@ final class DuplicateTable {
   private static Looked looked(
       String name, PixelSize size, Optional<LocalDateTime> time, Measures measures) {
     Photo photo =
-        new Photo(
-            new PhotoFile(Path.of(""), name),
-            0,
-            name,
-            PhotoFormat.JPEG,
-            size,
-            Orientation.TOP_LEFT,
-            false,
-            time.map(t -> Taken.at(t, TakenFrom.ORIGINAL)).orElse(Taken.UNKNOWN),
-            Optional.empty(),
-            Optional.empty());
+        PhotoBuilder.at(Path.of(""), name)
+            .sha256(name)
+            .size(size)
+            .withoutOrientation()
+            .taken(time.map(t -> Taken.at(t, TakenFrom.ORIGINAL)).orElse(Taken.UNKNOWN))
+            .photo();
     return new Looked(photo, measures);
   }
 }

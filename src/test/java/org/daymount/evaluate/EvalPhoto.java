@@ -4,11 +4,8 @@ import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
-import org.daymount.photo.PhotoFile;
-import org.daymount.photo.PhotoFormat;
-import org.daymount.photo.Taken;
+import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 
@@ -27,16 +24,6 @@ record EvalPhoto(String name, BufferedImage picture, List<PixelBox> faces, Optio
 
   /** As the program would hand it on; the content hash and the date are not known here. */
   Photo photo() {
-    return new Photo(
-        new PhotoFile(Path.of(""), name),
-        0,
-        "",
-        PhotoFormat.JPEG,
-        size(),
-        Orientation.TOP_LEFT,
-        false,
-        Taken.UNKNOWN,
-        Optional.empty(),
-        Optional.empty());
+    return PhotoBuilder.at(Path.of(""), name).size(size()).withoutOrientation().photo();
   }
 }

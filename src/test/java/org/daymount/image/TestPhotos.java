@@ -10,12 +10,10 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.Optional;
 import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
-import org.daymount.photo.PhotoFile;
 import org.daymount.photo.PhotoFormat;
-import org.daymount.photo.Taken;
+import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.PixelSize;
 
 /** Photos for the tests of this package: files written by a test, or pictures of the test jars. */
@@ -24,17 +22,12 @@ final class TestPhotos {
 
   static Photo photo(Path file, PhotoFormat format, PixelSize stored, Orientation orientation) {
     try {
-      return new Photo(
-          new PhotoFile(file.getParent(), file.getFileName().toString()),
-          Files.size(file),
-          "",
-          format,
-          orientation.upright(stored),
-          orientation,
-          true,
-          Taken.UNKNOWN,
-          Optional.empty(),
-          Optional.empty());
+      return PhotoBuilder.at(file.getParent(), file.getFileName().toString())
+          .bytes(Files.size(file))
+          .format(format)
+          .size(orientation.upright(stored))
+          .orientation(orientation)
+          .photo();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

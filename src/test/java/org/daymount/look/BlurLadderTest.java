@@ -6,14 +6,10 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.daymount.image.Pictures;
-import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
-import org.daymount.photo.PhotoFile;
-import org.daymount.photo.PhotoFormat;
-import org.daymount.photo.Taken;
+import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -42,17 +38,10 @@ class BlurLadderTest {
     Path file = folder.resolve("frame.jpg");
     assertTrue(ImageIO.write(frame, "jpeg", file.toFile()));
     Photo photo =
-        new Photo(
-            new PhotoFile(folder, "frame.jpg"),
-            Files.size(file),
-            "",
-            PhotoFormat.JPEG,
-            new PixelSize(WIDTH, HEIGHT),
-            Orientation.TOP_LEFT,
-            true,
-            Taken.UNKNOWN,
-            Optional.empty(),
-            Optional.empty());
+        PhotoBuilder.at(folder, "frame.jpg")
+            .bytes(Files.size(file))
+            .size(new PixelSize(WIDTH, HEIGHT))
+            .photo();
     return new Measurer().measure(new Pictures().whole(photo, QUARTER)).sharpness();
   }
 

@@ -4,19 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.daymount.look.cache.Memory;
-import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
-import org.daymount.photo.PhotoFile;
-import org.daymount.photo.PhotoFormat;
-import org.daymount.photo.Taken;
 import org.daymount.problem.Problem;
 import org.daymount.problem.UnusablePicture;
+import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.Test;
 
@@ -109,17 +104,11 @@ class LookerTest {
     return IntStream.range(0, PHOTOS)
         .mapToObj(
             i ->
-                new Photo(
-                    new PhotoFile(Path.of("in"), String.format("p%02d.jpg", i)),
-                    i,
-                    "sha" + i,
-                    PhotoFormat.JPEG,
-                    new PixelSize(90, 60),
-                    Orientation.TOP_LEFT,
-                    true,
-                    Taken.UNKNOWN,
-                    Optional.empty(),
-                    Optional.empty()))
+                PhotoBuilder.named(String.format("p%02d.jpg", i))
+                    .bytes(i)
+                    .sha256("sha" + i)
+                    .size(new PixelSize(90, 60))
+                    .photo())
         .toList();
   }
 }

@@ -1,7 +1,6 @@
 package org.daymount.output;
 
 import java.awt.image.BufferedImage;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.YearMonth;
@@ -24,11 +23,7 @@ import org.daymount.month.MonthSheet;
 import org.daymount.month.MonthSpace;
 import org.daymount.month.PieceContent;
 import org.daymount.month.Settings;
-import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
-import org.daymount.photo.PhotoFile;
-import org.daymount.photo.PhotoFormat;
-import org.daymount.photo.Taken;
 import org.daymount.pick.Candidate;
 import org.daymount.pick.Score;
 import org.daymount.pick.SpacePick;
@@ -36,6 +31,7 @@ import org.daymount.sheet.Cut;
 import org.daymount.sheet.Piece;
 import org.daymount.sheet.PlacedPiece;
 import org.daymount.sheet.Sheet;
+import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.Direction;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;
@@ -75,17 +71,7 @@ final class TestMonths {
   }
 
   static Photo photo(String name) {
-    return new Photo(
-        new PhotoFile(Path.of("photos"), name),
-        3_000_000,
-        "00",
-        PhotoFormat.JPEG,
-        PHOTO,
-        Orientation.TOP_LEFT,
-        true,
-        Taken.UNKNOWN,
-        Optional.empty(),
-        Optional.empty());
+    return PhotoBuilder.named(name).bytes(3_000_000).size(PHOTO).photo();
   }
 
   /** The largest centred window of the piece's shape. */

@@ -3,7 +3,6 @@ package org.daymount.pick;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.awt.image.BufferedImage;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -15,13 +14,11 @@ import org.daymount.evaluate.Alter;
 import org.daymount.look.Looked;
 import org.daymount.look.Measurer;
 import org.daymount.look.Painted;
-import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
-import org.daymount.photo.PhotoFile;
-import org.daymount.photo.PhotoFormat;
 import org.daymount.photo.Taken;
 import org.daymount.photo.TakenFrom;
 import org.daymount.problem.Problem;
+import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.Test;
 
@@ -162,16 +159,6 @@ class BurstAndCopyTest {
   }
 
   private static Photo photo(String name, String sha, PixelSize size, Taken taken) {
-    return new Photo(
-        new PhotoFile(Path.of("in"), name),
-        1000,
-        sha,
-        PhotoFormat.JPEG,
-        size,
-        Orientation.TOP_LEFT,
-        true,
-        taken,
-        Optional.empty(),
-        Optional.empty());
+    return PhotoBuilder.named(name).sha256(sha).size(size).taken(taken).photo();
   }
 }

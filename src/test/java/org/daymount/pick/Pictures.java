@@ -10,11 +10,8 @@ import org.daymount.look.Fingerprint;
 import org.daymount.look.Looked;
 import org.daymount.look.Measures;
 import org.daymount.look.SubjectMap;
-import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
-import org.daymount.photo.PhotoFile;
-import org.daymount.photo.PhotoFormat;
-import org.daymount.photo.Taken;
+import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.PixelSize;
 import org.daymount.unit.Ppi;
 
@@ -46,17 +43,7 @@ final class Pictures {
   }
 
   static Photo photo(String name, PixelSize size) {
-    return new Photo(
-        new PhotoFile(Path.of("june"), name),
-        1_000_000,
-        name,
-        PhotoFormat.JPEG,
-        size,
-        Orientation.TOP_LEFT,
-        true,
-        Taken.UNKNOWN,
-        Optional.empty(),
-        Optional.empty());
+    return PhotoBuilder.at(Path.of("june"), name).bytes(1_000_000).sha256(name).size(size).photo();
   }
 
   static Contender alone(Looked looked) {

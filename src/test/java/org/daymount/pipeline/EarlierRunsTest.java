@@ -11,12 +11,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -25,22 +22,13 @@ import javax.imageio.IIOException;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
-import org.daymount.album.AlbumDefaults;
 import org.daymount.crop.CropSettings;
-import org.daymount.day.DayNumbers;
-import org.daymount.day.DaySettings;
-import org.daymount.day.DayStart;
 import org.daymount.image.Pictures;
-import org.daymount.ingest.ClockCorrections;
-import org.daymount.ingest.IngestSettings;
 import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
 import org.daymount.month.MonthJson;
-import org.daymount.month.Settings;
 import org.daymount.testphoto.ExifPhoto;
 import org.daymount.testphoto.Scenes;
-import org.daymount.unit.Length;
-import org.daymount.unit.PaperSize;
 import org.daymount.unit.Ppi;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -213,27 +201,11 @@ class EarlierRunsTest {
   }
 
   private static Request request(String out) {
-    return new Request(
-        List.of(photos),
-        List.of(),
-        new DaySettings(DayStart.FOUR, Optional.empty(), DayNumbers.ALL),
+    return TestRequests.of(
+        photos,
         Optional.of(note),
         new OutputPlace(home, Optional.of(Path.of(out))),
-        AlbumDefaults.STANDARD,
-        CropSettings.of(new Ppi(100), new Ppi(50)),
-        new IngestSettings(ClockCorrections.NONE, LocalDate.of(2026, 7, 4), ZoneOffset.UTC),
-        new Settings(
-            DayStart.FOUR.at(),
-            "4x6",
-            Length.inchFraction(1, 8),
-            new Ppi(100),
-            new Ppi(50),
-            PaperSize.inches(4, 6),
-            Length.ZERO,
-            Settings.Paper.SHEET),
-        Optional.empty(),
-        Locale.ENGLISH,
-        2);
+        CropSettings.of(new Ppi(100), new Ppi(50)));
   }
 
   private static void photo(String name, long seed, String taken) throws IOException {

@@ -7,30 +7,18 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Enumeration;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
-import org.daymount.album.AlbumDefaults;
 import org.daymount.crop.CropSettings;
-import org.daymount.day.DayNumbers;
-import org.daymount.day.DaySettings;
-import org.daymount.day.DayStart;
 import org.daymount.image.Pictures;
-import org.daymount.ingest.ClockCorrections;
-import org.daymount.ingest.IngestSettings;
 import org.daymount.month.Month;
 import org.daymount.month.MonthJson;
 import org.daymount.month.MonthPhoto;
-import org.daymount.month.Settings;
-import org.daymount.unit.Length;
-import org.daymount.unit.PaperSize;
 import org.daymount.unit.Ppi;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -88,27 +76,11 @@ class RegistryMonthTest {
   }
 
   private static Request request() {
-    return new Request(
-        List.of(folder.resolve("pictures")),
-        List.of(),
-        new DaySettings(DayStart.FOUR, Optional.empty(), DayNumbers.ALL),
+    return TestRequests.of(
+        folder.resolve("pictures"),
         Optional.empty(),
         new OutputPlace(folder, Optional.empty()),
-        AlbumDefaults.STANDARD,
-        CropSettings.of(new Ppi(300), new Ppi(40)), // the pictures in the jars are small
-        new IngestSettings(ClockCorrections.NONE, LocalDate.of(2026, 7, 4), ZoneOffset.UTC),
-        new Settings(
-            DayStart.FOUR.at(),
-            "4x6",
-            Length.inchFraction(1, 8),
-            new Ppi(300),
-            new Ppi(40),
-            PaperSize.inches(4, 6),
-            Length.ZERO,
-            Settings.Paper.SHEET),
-        Optional.empty(),
-        Locale.ENGLISH,
-        2);
+        CropSettings.of(new Ppi(300), new Ppi(40))); // the pictures in the jars are small
   }
 
   private static byte[] everything(Path out) throws IOException {

@@ -53,7 +53,7 @@ class SampleMonthReviewTest {
     JsonNode space = space(month, "03");
     assertEquals(HERO, space.get("photo").asText());
     assertEquals("person", space.get("chosenBy").asText());
-    JsonNode drawn = choice(choices, "03").get("spaces").get(0).get("crop");
+    JsonNode drawn = day(choices, "03").get("spaces").get(0).get("crop");
     for (String side : List.of("x", "y", "width", "height")) {
       assertEquals(drawn.get(side).asInt(), space.get("crop").get(side).asInt(), 2, side);
     }
@@ -122,12 +122,8 @@ class SampleMonthReviewTest {
     return new ObjectMapper().readTree(file.toFile());
   }
 
-  private static JsonNode day(JsonNode month, String day) {
-    return choice(month, day);
-  }
-
   /** The entry of a day in days[], which month.json and choices.json both have. */
-  private static JsonNode choice(JsonNode root, String day) {
+  private static JsonNode day(JsonNode root, String day) {
     for (JsonNode each : root.get("days")) {
       if (each.get("day").asText().equals(DAY + day)) {
         return each;

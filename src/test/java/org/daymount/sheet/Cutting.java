@@ -21,7 +21,8 @@ final class Cutting {
     parts.add(PaperBox.at(Length.ZERO, Length.ZERO, sheet.size()));
     for (Cut cut : sheet.cuts()) {
       List<PaperBox> hit = parts.stream().filter(part -> runsThrough(cut, part)).toList();
-      assertEquals(1, hit.size(), cut + " must run edge to edge through one part of " + parts);
+      assertEquals(
+          1, hit.size(), () -> cut + " must run edge to edge through one part of " + parts);
       parts.remove(hit.get(0));
       parts.addAll(halves(cut, hit.get(0)));
     }
@@ -33,14 +34,15 @@ final class Cutting {
     List<PaperBox> parts = partsOf(sheet);
     Set<PaperBox> pieces = new HashSet<>();
     for (PlacedPiece placed : sheet.pieces()) {
-      assertTrue(pieces.add(placed.box()), "two pieces lie at " + placed.box());
-      assertTrue(parts.contains(placed.box()), placed + " is not cut out: " + parts);
+      assertTrue(pieces.add(placed.box()), () -> "two pieces lie at " + placed.box());
+      assertTrue(parts.contains(placed.box()), () -> placed + " is not cut out: " + parts);
       PaperSize lying = placed.turned() ? placed.piece().size().turned() : placed.piece().size();
-      assertEquals(lying, placed.box().size(), placed.toString());
+      assertEquals(lying, placed.box().size(), placed::toString);
     }
     for (Cut cut : sheet.cuts()) {
       assertTrue(
-          pieces.stream().anyMatch(piece -> isEdge(cut, piece)), cut + " makes no piece's edge");
+          pieces.stream().anyMatch(piece -> isEdge(cut, piece)),
+          () -> cut + " makes no piece's edge");
     }
   }
 

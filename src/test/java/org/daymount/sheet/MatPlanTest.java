@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import org.daymount.unit.PaperSize;
 import org.junit.jupiter.api.Test;
 
@@ -13,7 +14,11 @@ class MatPlanTest {
   // Arithmetic: 12 x 12 is 144 square inches, six times 4 x 6, three across and two down.
   @Test
   void sixFourBySixMatsAreCutFromOneCard() {
-    assertEquals(1, MatPlan.of(Collections.nCopies(6, PaperSize.inches(4, 6))).cardSheets());
+    MatPlan six = MatPlan.of(Collections.nCopies(6, PaperSize.inches(4, 6)));
+    assertEquals(1, six.cardSheets());
+    assertEquals(
+        Set.of("mat-1", "mat-2", "mat-3", "mat-4", "mat-5", "mat-6"),
+        SheetPackerTest.labels(six.packing().sheets().get(0)));
     assertEquals(2, MatPlan.of(Collections.nCopies(7, PaperSize.inches(4, 6))).cardSheets());
   }
 

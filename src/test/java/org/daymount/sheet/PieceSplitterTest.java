@@ -94,6 +94,35 @@ class PieceSplitterTest {
       assertTrue(size.fitsInto(sheet) || size.turned().fitsInto(sheet), part.toString());
     }
     assertEquals(fewestByTryingEveryInch(width, height, sheetWidth, sheetHeight), parts.size());
+    int rowsAndColumns =
+        Math.min(
+            ceiling(width, sheetWidth) * ceiling(height, sheetHeight),
+            ceiling(width, sheetHeight) * ceiling(height, sheetWidth));
+    if (parts.size() == rowsAndColumns) {
+      assertAlike(parts);
+    }
+    for (int i = 1; i < parts.size(); i++) {
+      PaperBox before = parts.get(i - 1).within();
+      PaperBox next = parts.get(i).within();
+      boolean below = next.y().isLongerThan(before.y());
+      boolean beside = next.y().equals(before.y()) && next.x().isLongerThan(before.x());
+      assertTrue(below || beside, before + " is numbered before " + next);
+    }
+  }
+
+  private static int ceiling(int number, int by) {
+    return (number + by - 1) / by;
+  }
+
+  /** To the nanometre that a division may leave. */
+  private static void assertAlike(List<Part> parts) {
+    PaperSize first = parts.get(0).piece().size();
+    for (Part part : parts) {
+      PaperSize size = part.piece().size();
+      assertTrue(Math.abs(size.width().minus(first.width()).nanometres()) <= 1, size + " " + first);
+      assertTrue(
+          Math.abs(size.height().minus(first.height()).nanometres()) <= 1, size + " " + first);
+    }
   }
 
   /** A straight join at every whole inch; shares nothing with the splitter. */

@@ -66,6 +66,45 @@ class SheetPackerTest {
     assertTrue(sheet.pieces().stream().noneMatch(PlacedPiece::turned));
   }
 
+  @Test
+  void twoPortraitPicturesStandSideBySideOnASheetThatLies() {
+    Sheet sheet =
+        onlySheet(pieces(PaperSize.inches(3, 4), PaperSize.inches(3, 4)), edgeToEdge(SHEET_4X6));
+    assertEquals(PaperSize.inches(6, 4), sheet.size());
+    assertTrue(sheet.pieces().stream().noneMatch(PlacedPiece::turned));
+  }
+
+  @Test
+  void ofEqualSizesEachGoesWhereItLiesUpright() {
+    // Three of 2 x 3 fill all but 2 of 4 x 5 square inches: two stand side by side, 3 deep, and one
+    // lies below them, 2 deep. Whoever comes first, no other way holds them.
+    PaperSize standing = PaperSize.inches(2, 3);
+    PaperSize lying = PaperSize.inches(3, 2);
+    for (List<Piece> three :
+        List.of(
+            pieces(lying, standing, standing),
+            pieces(standing, lying, standing),
+            pieces(standing, standing, lying))) {
+      Sheet sheet = onlySheet(three, edgeToEdge(PaperSize.inches(4, 5)));
+      assertTrue(sheet.pieces().stream().noneMatch(PlacedPiece::turned), sheet.toString());
+    }
+  }
+
+  @Test
+  void aSheetTakesTheNextDaysOfWhateverSize() {
+    // Any two fit a sheet, so that three sheets in the order of the days are possible.
+    PaperSize low = PaperSize.inches(4, 2.9);
+    PaperSize high = PaperSize.inches(4, 3);
+    Packing packing = packer.pack(pieces(low, high, high, low, high, high), edgeToEdge(SHEET_4X6));
+    assertEquals(
+        List.of(Set.of("01a", "02a"), Set.of("03a", "04a"), Set.of("05a", "06a")),
+        packing.sheets().stream().map(SheetPackerTest::labels).toList());
+    assertEquals("3 sheets, the fewest that straight cuts allow (proven)", packing.how());
+    assertEquals(
+        "1 sheet, the fewest that straight cuts allow (proven)",
+        packer.pack(pieces(low), edgeToEdge(SHEET_4X6)).how());
+  }
+
   // Arithmetic: 2 x 3 = 6, so any gap breaks it.
   @Test
   void twoThreeByFoursOneNanometreLargerNeedTwoSheets() {
@@ -139,6 +178,24 @@ class SheetPackerTest {
             pieces(PaperSize.inches(1, 2), PaperSize.inches(1, 3), PaperSize.inches(1, 2)),
             edgeToEdge(PaperSize.inches(3.5, 3.5)));
     assertEquals(5, sheet.cuts().size(), sheet.cuts().toString());
+  }
+
+  @Test
+  void piecesOfOneDepthAreTrimmedByOneCutInsideAPartToo() {
+    // A tall piece and beside it a column of 1, 1.5 and 1 in across: cuts between the two, to the
+    // right of the column and below it, two inside it, and one for the waste beside the two of 1
+    // in.
+    FilledTree column =
+        new FilledTree.Join(
+            Cut.Axis.Y, leaf(1, 1), new FilledTree.Join(Cut.Axis.Y, leaf(1.5, 1), leaf(1, 1)));
+    FilledTree tree = SharedTrims.in(new FilledTree.Join(Cut.Axis.X, leaf(2, 6), column));
+    Sheet sheet = new SheetLayout(Length.ZERO).lay(tree, SHEET_4X6);
+    Cutting.assertCutsFreeEveryPiece(sheet);
+    assertEquals(6, sheet.cuts().size(), sheet.cuts().toString());
+  }
+
+  private static FilledTree leaf(double width, double height) {
+    return new FilledTree.Leaf(new Piece("a", PaperSize.inches(width, height), 0), false);
   }
 
   @Test

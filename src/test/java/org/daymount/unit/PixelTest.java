@@ -80,6 +80,9 @@ class PixelTest {
     assertEquals(new PixelBox(2, 3, 4, 5), box.scaled(PICTURE, new PixelSize(20, 15)));
     assertEquals(new PixelBox(0, 0, 1, 1), box.scaled(PICTURE, new PixelSize(1, 1)));
     assertEquals(box, box.scaled(PICTURE, PICTURE));
+    // 20 to 21 and 16 to 17 of 40 x 30 would be nothing at a quarter
+    assertEquals(
+        new PixelBox(5, 4, 1, 1), new PixelBox(20, 16, 1, 1).scaled(PICTURE, new PixelSize(10, 8)));
   }
 
   @Test

@@ -166,6 +166,31 @@ class SizeTextTest {
     assertEquals("100x150mm", SizeText.text(PaperSize.millimetres(100, 150)));
   }
 
+  // Unicode, blocks Latin-1 Supplement and Number Forms.
+  @ParameterizedTest
+  @CsvSource({
+    "\u00bc,1,4",
+    "\u00bd,1,2",
+    "\u00be,3,4",
+    "\u215b,1,8",
+    "\u215c,3,8",
+    "\u215d,5,8",
+    "\u215e,7,8"
+  })
+  void aFractionOfOneCharacterIsRead(String fraction, int part, int of) {
+    Length expected = Length.inchFraction(part, of);
+    assertEquals(expected, SizeText.parseLength(fraction));
+    assertEquals(Length.inches(3).plus(expected), SizeText.parseLength("3" + fraction + "in"));
+  }
+
+  @Test
+  void aLengthThatIsTooLongIsNoneInALongerText() {
+    assertEquals(Optional.empty(), SizeText.lengthAt("201in of ribbon", 0));
+    assertEquals(
+        Optional.of(new SizeText.Found<>(Length.inches(20), 4)),
+        SizeText.lengthAt("20in of ribbon", 0));
+  }
+
   @Test
   void theLongestPaperIsTwoHundredInches() {
     assertEquals(Length.inches(200), SizeText.parseLength("200in"));

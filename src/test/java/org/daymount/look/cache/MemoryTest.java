@@ -24,13 +24,9 @@ import org.daymount.look.Measures;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.look.Subject;
 import org.daymount.look.SubjectMap;
-import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
-import org.daymount.photo.PhotoFile;
-import org.daymount.photo.PhotoFormat;
-import org.daymount.photo.Taken;
+import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.PixelBox;
-import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -220,16 +216,6 @@ class MemoryTest {
   }
 
   private Photo photo(String sha256) {
-    return new Photo(
-        new PhotoFile(folder, sha256 + ".jpg"),
-        1,
-        sha256,
-        PhotoFormat.JPEG,
-        new PixelSize(4000, 3000),
-        Orientation.TOP_LEFT,
-        true,
-        Taken.UNKNOWN,
-        Optional.empty(),
-        Optional.empty());
+    return PhotoBuilder.at(folder, sha256 + ".jpg").sha256(sha256).photo();
   }
 }

@@ -8,10 +8,8 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Ellipse2D;
 import java.awt.image.BufferedImage;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.daymount.evaluate.Alter;
@@ -20,12 +18,9 @@ import org.daymount.look.Measurer;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.look.Painted;
 import org.daymount.look.Subject;
-import org.daymount.photo.Orientation;
 import org.daymount.photo.Photo;
-import org.daymount.photo.PhotoFile;
-import org.daymount.photo.PhotoFormat;
-import org.daymount.photo.Taken;
 import org.daymount.pick.BurstWinner;
+import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.BeforeEach;
@@ -143,16 +138,9 @@ class LongBurstTest {
   }
 
   private static Photo photo(int number) {
-    return new Photo(
-        new PhotoFile(Path.of("in"), Integer.toString(number)),
-        1,
-        "content " + number,
-        PhotoFormat.JPEG,
-        new PixelSize(WIDTH, HEIGHT),
-        Orientation.TOP_LEFT,
-        true,
-        Taken.UNKNOWN,
-        Optional.empty(),
-        Optional.empty());
+    return PhotoBuilder.named(Integer.toString(number))
+        .sha256("content " + number)
+        .size(new PixelSize(WIDTH, HEIGHT))
+        .photo();
   }
 }
