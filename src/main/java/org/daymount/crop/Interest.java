@@ -15,8 +15,8 @@ final class Interest {
   private static final int CELLS = 96; // along and across the slide; a cell is under 1/60 in
 
   private final Slide slide;
-  private final double[]
-      upTo; // interest of the cells along the slide, summed up to each; ends at 1
+  private final double[] upTo; // interest of the cells along the slide, summed; ends at 1
+  private final double middle;
 
   Interest(Measures measures, PixelSize picture, Slide slide) {
     this.slide = slide;
@@ -30,6 +30,7 @@ final class Interest {
         upTo[cell] += boxWeight * boxes[cell] / boxes[CELLS];
       }
     }
+    this.middle = firstWithHalfBefore();
   }
 
   private static double[] summed(double[] perCell) {
@@ -92,6 +93,10 @@ final class Interest {
 
   /** Where along the slide, in pixels, half of the interest lies before and half after. */
   double middle() {
+    return middle;
+  }
+
+  private int firstWithHalfBefore() {
     int low = 0;
     int high = slide.length();
     while (high - low > 1) {

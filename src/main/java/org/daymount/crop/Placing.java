@@ -63,9 +63,11 @@ final class Placing {
       air &= narrower.isPresent();
       withAir = narrower.orElse(withAir);
     }
-    boolean airIsCheap = mostKept(withAir) >= mostKept(withMain) - AIR_MAY_COST;
+    double mostWithMain = mostKept(withMain);
+    double mostWithAir = withAir.equals(withMain) ? mostWithMain : mostKept(withAir);
+    boolean airIsCheap = mostWithAir >= mostWithMain - AIR_MAY_COST;
     this.hasAir = air && airIsCheap;
-    this.offset = best(airIsCheap ? withAir : withMain);
+    this.offset = airIsCheap ? best(withAir, mostWithAir) : best(withMain, mostWithMain);
   }
 
   static boolean isProtected(Face face) {
@@ -84,8 +86,7 @@ final class Placing {
     return Math.max(1, (allowed.last() - allowed.first()) / STEPS);
   }
 
-  private int best(Offsets allowed) {
-    double most = mostKept(allowed);
+  private int best(Offsets allowed, double most) {
     int best = allowed.first();
     double least = Double.POSITIVE_INFINITY;
     for (int at = allowed.first(); at <= allowed.last(); at += step(allowed)) {

@@ -179,6 +179,9 @@ public final class Pictures {
       PixelSize target,
       Orientation orientation) {
     PixelSize storedTarget = orientation.stored(target);
+    if (reduced.isAlready(storedWindow, storedTarget)) {
+      return Orienter.upright(new SrgbRows(reduced.pixels()).all(), orientation);
+    }
     BufferedImage resampled =
         Lanczos.resample(
             new SrgbRows(reduced.pixels()),

@@ -41,6 +41,14 @@ final class ReducedReader {
    */
   record Reduced(BufferedImage pixels, PixelBox area, int reduction, boolean isCutOff) {
 
+    /** Whether these pixels are what a filter would only copy. */
+    boolean isAlready(PixelBox window, PixelSize target) {
+      return area.equals(window)
+          && target.equals(new PixelSize(pixels.getWidth(), pixels.getHeight()))
+          && window.width() == target.width() * reduction
+          && window.height() == target.height() * reduction;
+    }
+
     /** The last pixel may stand for fewer stored ones, so a window may end inside of it. */
     LanczosTaps across(PixelBox window, int target) {
       return new LanczosTaps(

@@ -56,7 +56,7 @@ public final class Measurer {
     BufferedImage cut = picture.getSubimage(seen.x(), seen.y(), seen.width(), seen.height());
     PixelBox there =
         new PixelBox(box.x() - seen.x(), box.y() - seen.y(), box.width(), box.height());
-    return Sharpness.of(Rgb.of(cut, seen.size()).luma())
+    return Sharpness.of(Rgb.luma(cut, seen.size()))
         .inside(there, (x, y) -> map.weightAt(seen.x() + x, seen.y() + y, size));
   }
 }

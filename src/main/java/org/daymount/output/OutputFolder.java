@@ -17,7 +17,9 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * The folder a run leaves its files in. Everything is first written beside its place as {@code
@@ -36,6 +38,7 @@ public final class OutputFolder implements AutoCloseable {
   private final Path folder;
   private final boolean force;
   private final Map<String, String> madeBefore;
+  private final Set<String> unchanged; // of madeBefore
   private final Map<String, String> staged = new LinkedHashMap<>();
   private final List<String> changed = new ArrayList<>();
   private final FileChannel lockChannel;
@@ -48,6 +51,8 @@ public final class OutputFolder implements AutoCloseable {
     this.lockChannel = lockChannel;
     this.lock = lock;
     this.madeBefore = readRecord(folder.resolve(RECORD));
+    this.unchanged =
+        madeBefore.keySet().parallelStream().filter(this::isAsMade).collect(Collectors.toSet());
   }
 
   /**
@@ -81,21 +86,23 @@ public final class OutputFolder implements AutoCloseable {
     }
   }
 
+  private boolean isAsMade(String name) {
+    Path file = folder.resolve(name);
+    try {
+      return Files.isRegularFile(file) && sha256(file).equals(madeBefore.get(name));
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
   /**
-   * Whether an earlier run made a file, and nobody has changed it since. May be asked from several
-   * threads.
+   * Whether an earlier run made a file, and nobody has changed it before this run began. May be
+   * asked from several threads.
    *
    * @param sha256 of the content, lower case hexadecimal
    */
   public boolean isStill(String name, String sha256) {
-    Path target = folder.resolve(name);
-    try {
-      return sha256.equals(madeBefore.get(name))
-          && Files.isRegularFile(target)
-          && sha256(target).equals(sha256);
-    } catch (IOException e) {
-      return false;
-    }
+    return sha256.equals(madeBefore.get(name)) && unchanged.contains(name);
   }
 
   /** Leaves a file as an earlier run made it; see {@link #isStill}. */

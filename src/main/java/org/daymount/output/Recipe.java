@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.DigestOutputStream;
@@ -111,9 +112,10 @@ public final class Recipe {
   private void subjects(SubjectMap map) throws IOException {
     out.writeInt(map.columns());
     out.writeInt(map.rows());
-    for (float share : map.shares()) {
-      out.writeFloat(share);
-    }
+    float[] shares = map.shares();
+    ByteBuffer bytes = ByteBuffer.allocate(Float.BYTES * shares.length);
+    bytes.asFloatBuffer().put(shares);
+    out.write(bytes.array());
   }
 
   private void text(String text) throws IOException {

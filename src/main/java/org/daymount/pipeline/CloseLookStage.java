@@ -104,7 +104,7 @@ final class CloseLookStage {
     if (unseen.isEmpty()) {
       return without;
     }
-    try (Detectors detectors = Detectors.load()) {
+    try (Detectors detectors = Detectors.load(jobs)) {
       progress.stage("looking for faces and subjects", unseen.size());
       lookAt(unseen, detectors);
     } catch (DetectorsUnavailable e) {

@@ -11,10 +11,10 @@ final class Contenders {
   private static final String VIPS =
       "VIPS_CONCURRENCY=2 vipsthumbnail --size 1000 -o \"$3\"/%s.v.jpg ";
 
-  /** As the app image starts it: a bounded heap, and two pools of the C library's memory. */
+  /** As the app image starts it: heap, collector and pools of the C library's memory. */
   private static final String LIMITS = "MALLOC_ARENA_MAX=2 ";
 
-  private static final String LIMIT = "-Xmx512m ";
+  private static final String LIMIT = "-Xms64m -Xmn48m -Xmx512m -XX:+UseSerialGC ";
   private static final String OUT = "\"$3\"/out";
   private static final String OUT_ONE = "\"$3\"/out-one";
 

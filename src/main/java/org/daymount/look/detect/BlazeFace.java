@@ -25,8 +25,8 @@ final class BlazeFace implements AutoCloseable {
     this.model = model;
   }
 
-  static BlazeFace load() throws IOException, OrtException {
-    return new BlazeFace(Model.load("blazeface.onnx"));
+  static BlazeFace load(int atOnce) throws IOException, OrtException {
+    return new BlazeFace(Model.load("blazeface.onnx", atOnce));
   }
 
   List<Spot> detect(Pixels picture, double threshold) {

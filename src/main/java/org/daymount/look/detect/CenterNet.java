@@ -24,8 +24,8 @@ final class CenterNet implements AutoCloseable {
     this.model = model;
   }
 
-  static CenterNet load() throws IOException, OrtException {
-    return new CenterNet(Model.load("centernet.onnx"));
+  static CenterNet load(int atOnce) throws IOException, OrtException {
+    return new CenterNet(Model.load("centernet.onnx", atOnce));
   }
 
   /**

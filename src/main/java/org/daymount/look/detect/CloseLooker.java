@@ -30,6 +30,9 @@ public final class CloseLooker {
   /** Long edge at which a 6 in print at 300 ppi would show what is soft. */
   static final int SHARPNESS_EDGE = 1800;
 
+  /** Up to here the half or quarter of a picture is taken as it was decoded. */
+  private static final int LONGEST_EDGE = 2340;
+
   /**
    * Frames of a burst that the detectors see first; all that are held decoded at a time. One leads
    * by the first look; it may be misled, by a sharp background, so the other comes from between.
@@ -98,11 +101,12 @@ public final class CloseLooker {
    *     and so does one that cannot be better than those that were looked at
    */
   public List<Looked> look(List<Looked> frames) {
+    int edge = edge(frames);
     Set<Looked> first = first(frames);
     List<Seen> seen = new ArrayList<>();
     for (Looked frame : frames) {
       if (first.contains(frame)) {
-        see(frame).ifPresent(seen::add);
+        see(frame, edge).ifPresent(seen::add);
       }
     }
     BurstFocus focus = BurstFocus.of(seen.stream().map(Seen::forFocus).toList());
@@ -114,12 +118,30 @@ public final class CloseLooker {
       best.add(new Glanced(one.frame, sharpness));
     }
     seen.clear(); // their pictures are not held while others are decoded
-    for (Glanced glanced : betterThan(best, frames, first, focus)) {
-      see(glanced.frame)
+    for (Glanced glanced : betterThan(best, frames, first, focus, edge)) {
+      see(glanced.frame, edge)
           .ifPresent(
               one -> closer.put(one.frame, one.withSharpness(focus.sharpnessOf(one.forFocus()))));
     }
     return frames.stream().map(frame -> closer.getOrDefault(frame, frame)).toList();
+  }
+
+  /**
+   * How large the frames are seen: one and the same for all of a burst, or their sharpness would
+   * not compare. A photo alone has nothing to compare with, so what the detectors need is enough.
+   */
+  private static int edge(List<Looked> frames) {
+    if (frames.size() == 1) {
+      return Detectors.WORKING_LONG_EDGE;
+    }
+    if (frames.stream().map(frame -> frame.photo().size()).distinct().count() > 1) {
+      return SHARPNESS_EDGE;
+    }
+    int edge = frames.get(0).photo().size().longEdge();
+    while (edge % 2 == 0 && edge / 2 >= SHARPNESS_EDGE) {
+      edge /= 2;
+    }
+    return edge <= LONGEST_EDGE ? edge : SHARPNESS_EDGE;
   }
 
   /** The sharpest by the first look, and the middle one of the others. */
@@ -137,11 +159,11 @@ public final class CloseLooker {
 
   /** Sharpest first, at most {@link #LATER_FRAMES}. */
   private List<Glanced> betterThan(
-      List<Glanced> best, List<Looked> frames, Set<Looked> first, BurstFocus focus) {
+      List<Glanced> best, List<Looked> frames, Set<Looked> first, BurstFocus focus, int edge) {
     List<Glanced> better = new ArrayList<>();
     for (Looked frame : frames) {
       if (!first.contains(frame)) {
-        decoded(frame)
+        decoded(frame, edge)
             .map(picture -> new Glanced(frame, focus.sharpnessOf(picture, frame.measures().map())))
             .filter(one -> best.stream().allMatch(one::mayBeat))
             .ifPresent(better::add);
@@ -151,16 +173,16 @@ public final class CloseLooker {
     return better.subList(0, Math.min(LATER_FRAMES, better.size()));
   }
 
-  private Optional<BufferedImage> decoded(Looked frame) {
+  private Optional<BufferedImage> decoded(Looked frame, int edge) {
     try {
-      return Optional.of(source.whole(frame.photo(), SHARPNESS_EDGE));
+      return Optional.of(source.whole(frame.photo(), edge));
     } catch (UnusablePicture e) {
       return Optional.empty();
     }
   }
 
-  private Optional<Seen> see(Looked frame) {
-    return decoded(frame)
+  private Optional<Seen> see(Looked frame, int edge) {
+    return decoded(frame, edge)
         .map(
             picture -> {
               BufferedImage small = Previews.scaled(picture, Detectors.WORKING_LONG_EDGE);

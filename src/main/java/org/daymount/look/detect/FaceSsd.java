@@ -33,8 +33,8 @@ final class FaceSsd implements AutoCloseable {
     this.model = model;
   }
 
-  static FaceSsd load() throws IOException, OrtException {
-    return new FaceSsd(Model.load("face-ssd.onnx"));
+  static FaceSsd load(int atOnce) throws IOException, OrtException {
+    return new FaceSsd(Model.load("face-ssd.onnx", atOnce));
   }
 
   /**

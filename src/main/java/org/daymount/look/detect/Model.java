@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.Semaphore;
 import org.daymount.unit.PixelSize;
 
 /** One trained network. Safe to run from many threads; each run uses its caller's thread only. */
@@ -29,15 +30,20 @@ final class Model implements AutoCloseable {
    */
   private final Queue<FloatBuffer> idle = new ConcurrentLinkedQueue<>();
 
-  private Model(OrtEnvironment environment, OrtSession session) {
+  /** Each run has its own memory for all that the network computes, up to 50 MB. */
+  private final Semaphore free;
+
+  private Model(OrtEnvironment environment, OrtSession session, int atOnce) {
     this.environment = environment;
     this.session = session;
+    this.free = new Semaphore(atOnce);
   }
 
   /**
    * @param resource file beside this class
+   * @param atOnce how many threads may run it at a time; others wait
    */
-  static Model load(String resource) throws IOException, OrtException {
+  static Model load(String resource, int atOnce) throws IOException, OrtException {
     OrtEnvironment environment =
         OrtEnvironment.getEnvironment(OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR);
     try (OrtSession.SessionOptions options = new OrtSession.SessionOptions()) {
@@ -45,7 +51,7 @@ final class Model implements AutoCloseable {
       options.setIntraOpNumThreads(1);
       options.setInterOpNumThreads(1);
       options.setSessionLogLevel(OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR);
-      return new Model(environment, environment.createSession(bytes(resource), options));
+      return new Model(environment, environment.createSession(bytes(resource), options), atOnce);
     }
   }
 
@@ -65,6 +71,15 @@ final class Model implements AutoCloseable {
    * @param size of the planes: the network's own, or another where it allows that
    */
   Map<String, float[]> run(float[] planes, PixelSize size) {
+    free.acquireUninterruptibly();
+    try {
+      return runNow(planes, size);
+    } finally {
+      free.release();
+    }
+  }
+
+  private Map<String, float[]> runNow(float[] planes, PixelSize size) {
     FloatBuffer buffer = buffer(planes.length);
     buffer.clear().put(planes).flip();
     try (OnnxTensor picture =

@@ -49,9 +49,9 @@ public class DetectorBenchmark {
 
   @Setup
   public void load() throws IOException, OrtException, UnusablePicture, DetectorsUnavailable {
-    blazeFace = BlazeFace.load();
-    faceSsd = FaceSsd.load();
-    centerNet = CenterNet.load();
+    blazeFace = BlazeFace.load(1);
+    faceSsd = FaceSsd.load(1);
+    centerNet = CenterNet.load(1);
     detectors = Detectors.load();
     nobody = working(BenchmarkPhotos.make().baseline());
     people = working(BenchmarkPhotos.read(PEOPLE));

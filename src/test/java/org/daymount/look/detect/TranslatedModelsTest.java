@@ -67,7 +67,7 @@ class TranslatedModelsTest {
   }
 
   private static Map<String, float[]> outputs(String name, int side) throws Exception {
-    try (Model model = Model.load(name + ".onnx")) {
+    try (Model model = Model.load(name + ".onnx", 1)) {
       return model.run(planes(read(name + ".picture"), 3), new PixelSize(side, side));
     }
   }
