@@ -3,8 +3,8 @@ package org.daymount.output;
 import java.util.Optional;
 
 /**
- * What earlier runs drew, by the {@link Recipe} it was drawn from: of whole files their SHA-256, of
- * small pictures the pictures. Asked and told from several threads at once.
+ * What earlier runs drew, by the {@link Recipe} it was drawn from: of whole files as what they were
+ * {@link Written}, of small pictures the pictures. Asked and told from several threads at once.
  */
 public interface KeptDrawings {
   /** Everything is drawn. */

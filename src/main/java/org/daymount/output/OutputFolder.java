@@ -17,9 +17,7 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /**
  * The folder a run leaves its files in. Everything is first written beside its place as {@code
@@ -38,7 +36,6 @@ public final class OutputFolder implements AutoCloseable {
   private final Path folder;
   private final boolean force;
   private final Map<String, String> madeBefore;
-  private final Set<String> unchanged; // of madeBefore
   private final Map<String, String> staged = new LinkedHashMap<>();
   private final List<String> changed = new ArrayList<>();
   private final FileChannel lockChannel;
@@ -51,8 +48,6 @@ public final class OutputFolder implements AutoCloseable {
     this.lockChannel = lockChannel;
     this.lock = lock;
     this.madeBefore = readRecord(folder.resolve(RECORD));
-    this.unchanged =
-        madeBefore.keySet().parallelStream().filter(this::isAsMade).collect(Collectors.toSet());
   }
 
   /**
@@ -86,28 +81,24 @@ public final class OutputFolder implements AutoCloseable {
     }
   }
 
-  private boolean isAsMade(String name) {
-    Path file = folder.resolve(name);
+  /**
+   * Whether an earlier run made a file, and nobody has changed it since. May be asked from several
+   * threads.
+   */
+  public boolean isStill(String name, Written written) {
+    Path target = folder.resolve(name);
     try {
-      return Files.isRegularFile(file) && sha256(file).equals(madeBefore.get(name));
+      return written.sha256().equals(madeBefore.get(name))
+          && Files.isRegularFile(target)
+          && Written.crc32(Files.readAllBytes(target)) == written.crc32();
     } catch (IOException e) {
       return false;
     }
   }
 
-  /**
-   * Whether an earlier run made a file, and nobody has changed it before this run began. May be
-   * asked from several threads.
-   *
-   * @param sha256 of the content, lower case hexadecimal
-   */
-  public boolean isStill(String name, String sha256) {
-    return sha256.equals(madeBefore.get(name)) && unchanged.contains(name);
-  }
-
   /** Leaves a file as an earlier run made it; see {@link #isStill}. */
-  public void keep(String name, String sha256) {
-    staged.put(name, sha256);
+  public void keep(String name, Written written) {
+    staged.put(name, written.sha256());
   }
 
   /** What was staged or kept. */
@@ -116,19 +107,16 @@ public final class OutputFolder implements AutoCloseable {
     return Files.readAllBytes(changed.contains(name) ? part(target) : target);
   }
 
-  /**
-   * Writes one file beside its place; nothing that was there changes before {@link #finish}.
-   *
-   * @return the content's SHA-256, lower case hexadecimal
-   */
-  public String stage(String name, byte[] content) throws OutputException {
+  /** Writes one file beside its place; nothing that was there changes before {@link #finish}. */
+  public Written stage(String name, byte[] content) throws OutputException {
     Path target = folder.resolve(name);
     String hash = sha256(content);
+    Written written = new Written(hash, Written.crc32(content));
     try {
       boolean exists = Files.exists(target);
       if (exists && Files.size(target) == content.length && sha256(target).equals(hash)) {
         staged.put(name, hash);
-        return hash;
+        return written;
       }
       if (exists && !force && !madeBefore.containsKey(name)) {
         throw new OutputException(
@@ -140,7 +128,7 @@ public final class OutputFolder implements AutoCloseable {
       changed.add(name); // before it is there: what a full disk leaves of it goes too
       Files.write(part(target), content);
       staged.put(name, hash);
-      return hash;
+      return written;
     } catch (OutputException e) {
       throw e;
     } catch (IOException e) {

@@ -26,6 +26,7 @@ import org.daymount.output.OutputFolder;
 import org.daymount.output.Recipe;
 import org.daymount.output.SheetPainter;
 import org.daymount.output.SheetsPdf;
+import org.daymount.output.Written;
 
 /**
  * Draws a finished month into its folder. A file that an earlier run drew from the same, and that
@@ -98,15 +99,16 @@ public final class MonthWriter {
   /** Empty when the file is there, drawn from the same. May be called from several threads. */
   private Optional<byte[]> unlessThere(
       OutputFolder folder, String name, String recipe, Drawing drawing) throws IOException {
-    Optional<String> before = before(recipe);
+    Optional<Written> before = before(recipe);
     return before.isPresent() && folder.isStill(name, before.get())
         ? Optional.empty()
         : Optional.of(drawing.draw());
   }
 
-  /** SHA-256 of what was drawn by that recipe. */
-  private Optional<String> before(String recipe) {
-    return kept.drawn(recipe).map(hash -> new String(hash, StandardCharsets.US_ASCII));
+  /** What was drawn by that recipe. */
+  private Optional<Written> before(String recipe) {
+    return kept.drawn(recipe)
+        .flatMap(text -> Written.parse(new String(text, StandardCharsets.US_ASCII)));
   }
 
   /**
@@ -116,13 +118,13 @@ public final class MonthWriter {
   private String stage(OutputFolder folder, String name, String recipe, Optional<byte[]> drawn)
       throws OutputException {
     if (drawn.isEmpty()) {
-      String hash = before(recipe).orElseThrow();
-      folder.keep(name, hash);
-      return hash;
+      Written before = before(recipe).orElseThrow();
+      folder.keep(name, before);
+      return before.sha256();
     }
-    String hash = folder.stage(name, drawn.get());
-    kept.keep(recipe, hash.getBytes(StandardCharsets.US_ASCII));
-    return hash;
+    Written written = folder.stage(name, drawn.get());
+    kept.keep(recipe, written.text().getBytes(StandardCharsets.US_ASCII));
+    return written.sha256();
   }
 
   /** A sheet at work, or done. */
