@@ -14,7 +14,9 @@ final class Contenders {
   /** As the app image starts it: heap, collector and pools of the C library's memory. */
   private static final String LIMITS = "MALLOC_ARENA_MAX=2 ";
 
-  private static final String LIMIT = "-Xms64m -Xmn48m -Xmx512m -XX:+UseSerialGC ";
+  private static final String LIMIT =
+      "-Xms64m -Xmn48m -Xmx512m -XX:+UseSerialGC"
+          + " -XX:MinHeapFreeRatio=25 -XX:MaxHeapFreeRatio=40 ";
   private static final String OUT = "\"$3\"/out";
   private static final String OUT_ONE = "\"$3\"/out-one";
 
