@@ -64,7 +64,7 @@ public final class Pictures {
         () -> {
           Optional<ReducedReader.Reduced> read = reducedStored(photo, target);
           return read.isPresent()
-              ? Orienter.upright(new SrgbRows(read.get().pixels()).all(), photo.orientation())
+              ? asDecoded(read.get(), photo.orientation())
               : anyFormat(photo, photo.size().whole(), target);
         });
   }
@@ -173,6 +173,10 @@ public final class Pictures {
     return read;
   }
 
+  private static BufferedImage asDecoded(ReducedReader.Reduced reduced, Orientation orientation) {
+    return Orienter.upright(new SrgbRows(reduced.pixels()).all(), orientation);
+  }
+
   private static BufferedImage upright(
       ReducedReader.Reduced reduced,
       PixelBox storedWindow,
@@ -180,7 +184,7 @@ public final class Pictures {
       Orientation orientation) {
     PixelSize storedTarget = orientation.stored(target);
     if (reduced.isAlready(storedWindow, storedTarget)) {
-      return Orienter.upright(new SrgbRows(reduced.pixels()).all(), orientation);
+      return asDecoded(reduced, orientation);
     }
     BufferedImage resampled =
         Lanczos.resample(

@@ -2,12 +2,7 @@ package org.daymount.benchmark;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.List;
-import org.daymount.ingest.ClockCorrections;
-import org.daymount.ingest.FolderReader;
-import org.daymount.ingest.IngestSettings;
 import org.daymount.photo.Photo;
 
 /**
@@ -31,10 +26,6 @@ public record BenchmarkPhotos(Photo baseline, Photo progressive, Photo large) {
 
   /** Its tags; nothing is decoded. */
   public static Photo read(Path file) {
-    FolderReader reader = new FolderReader();
-    IngestSettings settings =
-        new IngestSettings(
-            ClockCorrections.parse(List.of()), LocalDate.of(2026, 7, 1), ZoneOffset.UTC);
-    return reader.read(reader.list(List.of(file)), settings, 1, () -> {}).photos().get(0);
+    return FirstLook.found(file, 1).photos().get(0);
   }
 }

@@ -11,10 +11,10 @@ final class Contenders {
   private static final String VIPS =
       "VIPS_CONCURRENCY=2 vipsthumbnail --size 1000 -o \"$3\"/%s.v.jpg ";
 
-  /** As the app image starts it: heap, collector and pools of the C library's memory. */
-  private static final String LIMITS = "MALLOC_ARENA_MAX=2 ";
+  /** With {@link #HEAP}, how the app image starts the program. */
+  private static final String POOLS = "MALLOC_ARENA_MAX=2 ";
 
-  private static final String LIMIT =
+  private static final String HEAP =
       "-Xms64m -Xmn48m -Xmx512m -XX:+UseSerialGC"
           + " -XX:MinHeapFreeRatio=25 -XX:MaxHeapFreeRatio=40 ";
   private static final String OUT = "\"$3\"/out";
@@ -73,7 +73,7 @@ final class Contenders {
     addIfInstalled("vipsthumbnail", new Contender(Input.ALL.reference(), Input.ALL, VIPS + files));
     String folders = "\"$1\"" + (withHeic ? " \"$4\"" : "");
     String sheets =
-        LIMITS + java + LIMIT + "org.daymount.Main sheets " + folders + " --quiet --jobs ";
+        POOLS + java + HEAP + "org.daymount.Main sheets " + folders + " --quiet --jobs ";
     String two = sheets + "2 --out " + OUT;
     add("daymount days", Input.ALL, java + "org.daymount.Main days --jobs 2 " + folders);
     add("daymount sheets, first run", Input.ALL, "rm -rf " + OUT + "; " + two);

@@ -18,18 +18,20 @@ final class FirstLook {
 
   public static void main(String[] arguments) {
     int jobs = Integer.parseInt(arguments[1]);
-    FolderReader reader = new FolderReader();
-    Ingested found =
-        reader.read(
-            reader.list(List.of(Path.of(arguments[0]))),
-            new IngestSettings(
-                ClockCorrections.parse(List.of()), LocalDate.of(2026, 7, 1), ZoneOffset.UTC),
-            jobs,
-            () -> {});
+    Ingested found = found(Path.of(arguments[0]), jobs);
     LookResult looked = new Looker(new Pictures()).first(found.photos(), jobs, () -> {});
     System.out.println(looked.looked().size() + " looked at");
     if (!looked.problems().isEmpty()) {
       throw new IllegalStateException(looked.problems().toString());
     }
+  }
+
+  /** Tags, hash and completeness; nothing is decoded. */
+  static Ingested found(Path place, int jobs) {
+    FolderReader reader = new FolderReader();
+    IngestSettings settings =
+        new IngestSettings(
+            ClockCorrections.parse(List.of()), LocalDate.of(2026, 7, 1), ZoneOffset.UTC);
+    return reader.read(reader.list(List.of(place)), settings, jobs, () -> {});
   }
 }

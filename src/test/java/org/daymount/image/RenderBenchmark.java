@@ -2,31 +2,21 @@ package org.daymount.image;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.util.concurrent.TimeUnit;
 import javax.imageio.ImageIO;
 import org.daymount.benchmark.BenchmarkPhotos;
+import org.daymount.benchmark.Microbenchmark;
 import org.daymount.photo.Photo;
 import org.daymount.problem.UnusablePicture;
 import org.daymount.unit.PixelSize;
 import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
-import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
-import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /** A print of 6 by 4.5 inches at 300 ppi: the filter alone, and from the file on. */
-@State(Scope.Benchmark)
-@BenchmarkMode(Mode.AverageTime)
-@OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(2)
 @Warmup(iterations = 5, time = 2)
 @Measurement(iterations = 5, time = 2)
-public class RenderBenchmark {
+public class RenderBenchmark extends Microbenchmark {
   private static final PixelSize PRINT = new PixelSize(1800, 1350);
 
   private final Pictures pictures = new Pictures();

@@ -33,7 +33,7 @@ public final class BurstFocus {
    *
    * @param found in pixels of {@code picture}
    */
-  public record Frame(CloseLook found, BufferedImage picture, SubjectMap map) {}
+  record Frame(CloseLook found, BufferedImage picture, SubjectMap map) {}
 
   /**
    * What a picture is most about.
@@ -49,7 +49,7 @@ public final class BurstFocus {
   private static final Comparator<Main> FACES_FIRST_THEN_BY_WEIGHT =
       Comparator.comparing(Main::isFace).thenComparingDouble(Main::weight);
 
-  public static BurstFocus of(List<Frame> frames) {
+  static BurstFocus of(List<Frame> frames) {
     return new BurstFocus(
         frames.stream()
             .flatMap(frame -> main(frame.found, sizeOf(frame.picture)).stream())
@@ -91,12 +91,12 @@ public final class BurstFocus {
    *
    * @return 0 when nothing was found in any frame
    */
-  public double sharpnessOf(Frame frame) {
+  double sharpnessOf(Frame frame) {
     return main.map(it -> sharpnessIn(own(frame, it), frame.picture, frame.map)).orElse(0.0);
   }
 
   /** The same for a frame that nobody looked at. */
-  public double sharpnessOf(BufferedImage picture, SubjectMap map) {
+  double sharpnessOf(BufferedImage picture, SubjectMap map) {
     return main.map(it -> sharpnessIn(place(it, sizeOf(picture)), picture, map)).orElse(0.0);
   }
 

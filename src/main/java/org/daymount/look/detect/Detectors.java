@@ -115,7 +115,7 @@ public final class Detectors implements AutoCloseable {
   }
 
   private CloseLook look(Pixels picture) {
-    Letterbox square = picture.topLeft(CenterNet.SIDE); // the SSD's is the same
+    Letterbox square = picture.topLeft(CenterNet.SIDE);
     List<Thing> things = centerNet.detect(square, FAINT_THING);
     PixelSize size = new PixelSize(picture.width(), picture.height());
     List<Face> faces =

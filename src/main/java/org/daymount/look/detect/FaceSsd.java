@@ -11,8 +11,8 @@ import java.util.Map;
  * as a square of 512 pixels.
  */
 final class FaceSsd implements AutoCloseable {
-  /** Of the square it sees. */
-  static final int SIDE = 512;
+  /** Of the square it sees: the same as CenterNet's, so that one scaled picture serves both. */
+  private static final int SIDE = CenterNet.SIDE;
 
   /** Of the finest two grids inside the network; coarser ones may be cut unevenly. */
   private static final int STEP = 64;

@@ -5,36 +5,22 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 import org.daymount.benchmark.BenchmarkPhotos;
+import org.daymount.benchmark.Microbenchmark;
 import org.daymount.image.Pictures;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.photo.Photo;
 import org.daymount.problem.UnusablePicture;
 import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Measurement;
-import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
-import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
-import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * The detectors one by one, and the whole look at a picture without and with people. The people are
  * in a photograph that comes with the weights of a detector ({@code DetectorsTest}); at least three
  * faces of it are seen, so that all three networks and the parts of the picture take their turn.
  */
-@State(Scope.Benchmark)
-@BenchmarkMode(Mode.AverageTime)
-@OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(2)
-@Warmup(iterations = 5, time = 1)
-@Measurement(iterations = 5, time = 1)
-public class DetectorBenchmark {
+public class DetectorBenchmark extends Microbenchmark {
   private static final Path PEOPLE =
       Path.of("target/weights/node_modules/@vladmandic/face-api/demo/sample1.jpg");
 
