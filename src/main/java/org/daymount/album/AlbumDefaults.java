@@ -27,7 +27,7 @@ public record AlbumDefaults(List<Space> spaces, Length reveal) {
    * @throws IllegalArgumentException whose message says what was not understood
    */
   public static AlbumDefaults of(String spaceWords, Length reveal) {
-    PageWords words = SpaceWords.parse(spaceWords);
+    PageSpec words = PageSpecParser.parse(spaceWords);
     if (words.kind() != DayPage.Kind.PICTURES) {
       throw new IllegalArgumentException(
           "'" + spaceWords.strip() + "' cannot be the default for every day; say a size, like 4x6");

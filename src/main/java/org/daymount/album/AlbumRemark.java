@@ -10,11 +10,11 @@ import java.util.Optional;
  * @param text the fact and the next step
  */
 public record AlbumRemark(String code, Optional<LocalDate> day, String text) {
-  static AlbumRemark on(LocalDate day, String code, String text) {
+  public static AlbumRemark on(LocalDate day, String code, String text) {
     return new AlbumRemark(code, Optional.of(day), text);
   }
 
-  static AlbumRemark general(String code, String text) {
+  public static AlbumRemark general(String code, String text) {
     return new AlbumRemark(code, Optional.empty(), text);
   }
 }

@@ -2,8 +2,8 @@ package org.daymount.album;
 
 import java.util.List;
 import java.util.Optional;
-import org.daymount.unit.Direction;
 import org.daymount.unit.Length;
+import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.SizeText;
 
@@ -14,7 +14,7 @@ import org.daymount.unit.SizeText;
  * @param direction fixed by the page, or empty when either will do
  * @param reveal the width of mat left showing on each side; empty when there is no mat
  */
-public record Space(PaperSize size, Optional<Direction> direction, Optional<Length> reveal) {
+public record Space(PaperSize size, Optional<Orientation> direction, Optional<Length> reveal) {
   public Space {
     if (reveal.isPresent()
         && !size.width().min(size.height()).isLongerThan(reveal.get().times(2))) {
@@ -32,26 +32,26 @@ public record Space(PaperSize size, Optional<Direction> direction, Optional<Leng
   }
 
   /** The space lying the given way. */
-  public PaperSize size(Direction way) {
+  public PaperSize size(Orientation way) {
     return size.towards(way);
   }
 
   /** What is cut out of a sheet for it: the space less the reveal on each side. */
-  public PaperSize pieceSize(Direction way) {
+  public PaperSize pieceSize(Orientation way) {
     PaperSize placed = size.towards(way);
     return reveal.map(placed::inset).orElse(placed);
   }
 
   /** The ways a picture may lie here; the space's own way first. */
-  public List<Direction> ways() {
+  public List<Orientation> ways() {
     if (size.isSquare()) {
-      return List.of(Direction.SQUARE);
+      return List.of(Orientation.SQUARE);
     }
-    return direction.map(List::of).orElse(List.of(Direction.LANDSCAPE, Direction.PORTRAIT));
+    return direction.map(List::of).orElse(List.of(Orientation.LANDSCAPE, Orientation.PORTRAIT));
   }
 
   /** As in month.json and in sentences: short side first, {@code 4x6}, {@code 100x150mm}. */
   public String name() {
-    return SizeText.text(size.towards(Direction.PORTRAIT));
+    return SizeText.text(size.towards(Orientation.PORTRAIT));
   }
 }

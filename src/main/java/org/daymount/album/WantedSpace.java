@@ -2,24 +2,24 @@ package org.daymount.album;
 
 import java.util.List;
 import java.util.Optional;
-import org.daymount.unit.Direction;
 import org.daymount.unit.Length;
+import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
 
 /**
  * A space as a person asked for it; what was not said is left to the defaults.
  *
  * @param size empty: the default spaces, changed in the other respects
- * @param direction {@link Direction#LANDSCAPE} or {@link Direction#PORTRAIT} when it was said
+ * @param direction {@link Orientation#LANDSCAPE} or {@link Orientation#PORTRAIT} when it was said
  * @param reveal empty: the default reveal, if there is a mat at all
  */
 public record WantedSpace(
     Optional<PaperSize> size,
-    Optional<Direction> direction,
+    Optional<Orientation> direction,
     boolean onMat,
     Optional<Length> reveal) {
   public WantedSpace {
-    if (direction.filter(Direction.SQUARE::equals).isPresent()) {
+    if (direction.filter(Orientation.SQUARE::equals).isPresent()) {
       throw new IllegalArgumentException("a space is asked for as landscape or portrait");
     }
     if (reveal.isPresent() && !onMat) {
@@ -29,7 +29,7 @@ public record WantedSpace(
       throw new IllegalArgumentException("a space that asks for nothing");
     }
     // The order of the two sides says nothing about the way a space lies: people write both.
-    size = size.map(given -> given.towards(Direction.PORTRAIT));
+    size = size.map(given -> given.towards(Orientation.PORTRAIT));
   }
 
   public static WantedSpace of(PaperSize size) {
@@ -60,7 +60,7 @@ public record WantedSpace(
     return onMat ? reveal.or(() -> Optional.of(defaults.reveal())) : Optional.empty();
   }
 
-  WantedSpace withoutMat() {
+  public WantedSpace withoutMat() {
     return new WantedSpace(size, direction, false, Optional.empty());
   }
 }

@@ -20,9 +20,9 @@ public final class CardPainter {
   private static final DateTimeFormatter DATE =
       DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
 
-  private final Setting text = new Setting(Typeface.SERIF, Typeface.SANS);
-  private final Setting bold = new Setting(Typeface.SANS_BOLD);
-  private final Setting plain = new Setting(Typeface.SANS);
+  private final TextShaper text = new TextShaper(Typeface.SERIF, Typeface.SANS);
+  private final TextShaper bold = new TextShaper(Typeface.SANS_BOLD);
+  private final TextShaper plain = new TextShaper(Typeface.SANS);
 
   /**
    * Paints the card with its top left corner at the graphics' origin.
@@ -88,7 +88,9 @@ public final class CardPainter {
       if (!line.isEmpty()) {
         TextLayout set = text.layout(line);
         double indent =
-            set.isLeftToRight() ? 0 : layout.textWidth() - set.getAdvance() * Setting.scale(type);
+            set.isLeftToRight()
+                ? 0
+                : layout.textWidth() - set.getAdvance() * TextShaper.scale(type);
         draw(set, CardLayout.MARGIN + indent, baseline, type, g);
       }
       baseline += distance;
@@ -112,7 +114,7 @@ public final class CardPainter {
 
   private static void draw(TextLayout set, double x, double y, double type, Graphics2D g) {
     AffineTransform place = AffineTransform.getTranslateInstance(x, y);
-    place.scale(Setting.scale(type), Setting.scale(type));
+    place.scale(TextShaper.scale(type), TextShaper.scale(type));
     g.fill(set.getOutline(place));
   }
 }

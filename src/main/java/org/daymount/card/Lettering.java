@@ -6,7 +6,7 @@ import java.awt.geom.AffineTransform;
 
 /** Short labels as outlines, in the plain typeface. */
 public final class Lettering {
-  private final Setting setting = new Setting(Typeface.SANS);
+  private final TextShaper setting = new TextShaper(Typeface.SANS);
 
   /** In type sizes. */
   public double width(String label) {
@@ -17,7 +17,7 @@ public final class Lettering {
   public Shape outline(String label, double x, double y, double typeSize) {
     TextLayout set = setting.layout(label);
     AffineTransform place = AffineTransform.getTranslateInstance(x, y);
-    place.scale(Setting.scale(typeSize), Setting.scale(typeSize));
+    place.scale(TextShaper.scale(typeSize), TextShaper.scale(typeSize));
     return set.getOutline(place);
   }
 }

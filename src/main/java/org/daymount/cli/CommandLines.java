@@ -16,10 +16,10 @@ public final class CommandLines {
 
   /** The program as a person starts it: on this computer, now. */
   public static int runHere(PrintStream out, PrintStream err, String... arguments) {
-    return run(Surroundings.ofThisComputer(out, err), arguments);
+    return run(CommandContext.ofThisComputer(out, err), arguments);
   }
 
-  static int run(Surroundings around, String... arguments) {
+  static int run(CommandContext around, String... arguments) {
     CommandLine line = line(around);
     if (List.of(arguments).contains("--no-color")) {
       line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
@@ -40,7 +40,7 @@ public final class CommandLines {
   }
 
   /** All commands and options, ready to parse. */
-  static CommandLine line(Surroundings around) {
+  static CommandLine line(CommandContext around) {
     CommandLine line = new CommandLine(new Daymount(), factory(around));
     Converters.register(line);
     line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -49,13 +49,13 @@ public final class CommandLines {
   }
 
   /** Commands are made with the surroundings they run in. */
-  private static IFactory factory(Surroundings around) {
+  private static IFactory factory(CommandContext around) {
     IFactory usual = CommandLine.defaultFactory();
     return new IFactory() {
       @Override
       public <K> K create(Class<K> type) throws Exception {
-        return SurroundedCommand.class.isAssignableFrom(type)
-            ? type.getDeclaredConstructor(Surroundings.class).newInstance(around)
+        return ContextCommand.class.isAssignableFrom(type)
+            ? type.getDeclaredConstructor(CommandContext.class).newInstance(around)
             : usual.create(type);
       }
     };

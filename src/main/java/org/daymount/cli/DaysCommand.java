@@ -28,12 +28,12 @@ import picocli.CommandLine.Spec;
     header = "Lists what was taken on which day, and writes nothing.",
     description = "",
     sortOptions = false)
-final class DaysCommand extends SurroundedCommand {
+final class DaysCommand extends ContextCommand {
   @Spec CommandSpec spec;
   @Mixin PhotoOptions photos;
-  @Mixin TalkOptions talk;
+  @Mixin ReportOptions talk;
 
-  DaysCommand(Surroundings around) {
+  DaysCommand(CommandContext around) {
     super(around);
   }
 
@@ -49,7 +49,7 @@ final class DaysCommand extends SurroundedCommand {
                 Requests.days(photos),
                 Requests.jobs(spec, photos),
                 talk.json);
-    Told told = new Told(around, talk);
+    WarningPrinter told = new WarningPrinter(around, talk);
     told.warnings(sorted.warnings());
     if (talk.json) {
       String month = sorted.month().map(Object::toString).orElse(null);
@@ -63,7 +63,9 @@ final class DaysCommand extends SurroundedCommand {
     if (talk.strict && told.anyWarning(sorted.warnings())) {
       return ExitCode.FAILED;
     }
-    return Told.anyUnusable(sorted.warnings()) ? ExitCode.SOME_PHOTOS_UNUSABLE : ExitCode.DONE;
+    return WarningPrinter.anyUnusable(sorted.warnings())
+        ? ExitCode.SOME_PHOTOS_UNUSABLE
+        : ExitCode.DONE;
   }
 
   private static void print(PrintWriter out, Sorted sorted) {
@@ -82,7 +84,7 @@ final class DaysCommand extends SurroundedCommand {
             Locale.ROOT,
             "    %s  %s%s%n",
             time(photo.taken()),
-            OneLine.of(photo.file().name()),
+            TerminalEscaper.of(photo.file().name()),
             photo.taken().from() == TakenFrom.ORIGINAL
                 ? ""
                 : "  (date from " + photo.taken().from().word() + ")");

@@ -10,8 +10,8 @@ import java.util.Locale;
 import org.daymount.crop.Crop;
 import org.daymount.crop.CropSettings;
 import org.daymount.image.Pictures;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Face;
-import org.daymount.look.Looked;
 import org.daymount.look.Measures;
 import org.daymount.look.Subject;
 import org.daymount.month.MonthJson;
@@ -38,7 +38,7 @@ import picocli.CommandLine.Spec;
     header = "Tells all that is read from single pictures and measured in them.",
     description = {"", "The crops that would be proposed for the usual spaces are listed too.", ""},
     sortOptions = false)
-final class LookCommand extends SurroundedCommand {
+final class LookCommand extends ContextCommand {
   @Spec CommandSpec spec;
   @Mixin PhotoOptions photos;
 
@@ -50,9 +50,9 @@ final class LookCommand extends SurroundedCommand {
               + " picture at a time.")
   Path draw;
 
-  @Mixin TalkOptions talk;
+  @Mixin ReportOptions talk;
 
-  LookCommand(Surroundings around) {
+  LookCommand(CommandContext around) {
     super(around);
   }
 
@@ -107,7 +107,7 @@ final class LookCommand extends SurroundedCommand {
   }
 
   private static void print(PrintWriter out, Inspected inspected) {
-    out.println(OneLine.of(inspected.photo().file().name()));
+    out.println(TerminalEscaper.of(inspected.photo().file().name()));
     inspected.photo().photo().ifPresent(photo -> header(out, inspected, photo));
     inspected.problem().ifPresent(p -> line(out, "problem", p.text()));
     inspected.looked().ifPresent(looked -> measures(out, looked));
@@ -146,7 +146,7 @@ final class LookCommand extends SurroundedCommand {
     line(out, "sha256", photo.sha256());
   }
 
-  private static void measures(PrintWriter out, Looked looked) {
+  private static void measures(PrintWriter out, AnalysedPhoto looked) {
     Measures measures = looked.measures();
     line(out, "light", number(measures.exposure()) + " of 1");
     line(out, "crispness", number(measures.clarity()) + " of 1");
@@ -172,6 +172,6 @@ final class LookCommand extends SurroundedCommand {
   }
 
   private static void line(PrintWriter out, String name, String value) {
-    out.printf(Locale.ROOT, "  %-12s %s%n", name, OneLine.of(value));
+    out.printf(Locale.ROOT, "  %-12s %s%n", name, TerminalEscaper.of(value));
   }
 }

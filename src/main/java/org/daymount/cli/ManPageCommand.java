@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     headerHeading = "For example: daymount man-page sheets > daymount-sheets.1%n%n",
     header = "Prints the manual page of the program or of one of its commands.")
-final class ManPageCommand extends SurroundedCommand {
+final class ManPageCommand extends ContextCommand {
   @Spec CommandSpec spec;
 
   @Parameters(
@@ -22,7 +22,7 @@ final class ManPageCommand extends SurroundedCommand {
       description = "The command. Default: the program itself.")
   String command;
 
-  ManPageCommand(Surroundings around) {
+  ManPageCommand(CommandContext around) {
     super(around);
   }
 

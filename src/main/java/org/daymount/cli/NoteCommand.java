@@ -1,7 +1,7 @@
 package org.daymount.cli;
 
 import java.time.YearMonth;
-import org.daymount.album.NoteWriter;
+import org.daymount.note.NoteWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -17,14 +17,14 @@ import picocli.CommandLine.Option;
       "A line for each day and its spaces, and room below it for the day's story. Keep it as note.txt in the folder of the pictures and it is found by itself.",
       ""
     })
-final class NoteCommand extends SurroundedCommand {
+final class NoteCommand extends ContextCommand {
   @Option(
       names = "--month",
       paramLabel = "2026-06",
       description = "The month. Default: the one that has just ended, or soon will.")
   YearMonth month;
 
-  NoteCommand(Surroundings around) {
+  NoteCommand(CommandContext around) {
     super(around);
   }
 

@@ -29,7 +29,7 @@ final class OutOptions {
   /**
    * What earlier runs measured, of the folder named, or of all that runs without --out left here.
    */
-  Optional<Memory> memory(Surroundings around, Request request) {
+  Optional<Memory> memory(CommandContext around, Request request) {
     if (noCache) {
       return Optional.empty();
     }

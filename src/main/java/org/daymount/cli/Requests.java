@@ -27,7 +27,7 @@ final class Requests {
 
   static Request of(
       CommandSpec spec,
-      Surroundings around,
+      CommandContext around,
       PhotoOptions photos,
       PageOptions pages,
       Optional<Path> out) {
@@ -62,7 +62,7 @@ final class Requests {
   /**
    * The folders and files named, as they were typed, so that month.json reads the same anywhere.
    */
-  static List<Path> photos(CommandSpec spec, Surroundings around, PhotoOptions options) {
+  static List<Path> photos(CommandSpec spec, CommandContext around, PhotoOptions options) {
     for (Path path : options.photos) {
       if (!Files.exists(around.here().resolve(path))) {
         throw new ParameterException(
@@ -79,7 +79,7 @@ final class Requests {
         options.days == null ? DayNumbers.ALL : options.days);
   }
 
-  static IngestSettings ingest(Surroundings around, PhotoOptions options) {
+  static IngestSettings ingest(CommandContext around, PhotoOptions options) {
     return new IngestSettings(
         ClockCorrections.parse(new ArrayList<>(options.clocks)),
         around.today(),
@@ -99,7 +99,7 @@ final class Requests {
   }
 
   /** Folders that a run without --out may have left here. */
-  private static List<Path> earlierOutput(Surroundings around) {
+  private static List<Path> earlierOutput(CommandContext around) {
     try (DirectoryStream<Path> folders =
         Files.newDirectoryStream(around.here().toAbsolutePath(), "daymount-[0-9]*-[0-9]*")) {
       List<Path> found = new ArrayList<>();
@@ -111,7 +111,7 @@ final class Requests {
   }
 
   private static Optional<Path> note(
-      CommandSpec spec, Surroundings around, PageOptions pages, List<Path> folders) {
+      CommandSpec spec, CommandContext around, PageOptions pages, List<Path> folders) {
     if (pages.note != null) {
       if (!Files.isRegularFile(around.here().resolve(pages.note))) {
         throw new ParameterException(

@@ -39,7 +39,7 @@ import picocli.CommandLine.Spec;
     exitCodeListHeading = ExitCode.HEADING,
     exitCodeList = {ExitCode.IS_DONE, ExitCode.IS_FAILED, ExitCode.IS_WRONG},
     sortOptions = false)
-final class ReviewCommand extends SurroundedCommand {
+final class ReviewCommand extends ContextCommand {
   private static final int TOKEN_BYTES = 16;
   private static final int LAST_PORT = 65535;
 
@@ -57,9 +57,9 @@ final class ReviewCommand extends SurroundedCommand {
 
   @Mixin PageOptions pages;
 
-  @Mixin SpeechOptions talk;
+  @Mixin OutputOptions talk;
 
-  ReviewCommand(Surroundings around) {
+  ReviewCommand(CommandContext around) {
     super(around);
   }
 

@@ -33,7 +33,7 @@ import picocli.CommandLine.Spec;
       ""
     },
     sortOptions = false)
-final class SheetsCommand extends SurroundedCommand {
+final class SheetsCommand extends ContextCommand {
   @Spec CommandSpec spec;
   @Mixin PhotoOptions photos;
 
@@ -50,9 +50,9 @@ final class SheetsCommand extends SurroundedCommand {
       description = "Replaces files in --out even when daymount did not make them.")
   boolean force;
 
-  @Mixin TalkOptions talk;
+  @Mixin ReportOptions talk;
 
-  SheetsCommand(Surroundings around) {
+  SheetsCommand(CommandContext around) {
     super(around);
   }
 
@@ -64,7 +64,7 @@ final class SheetsCommand extends SurroundedCommand {
     Pictures pictures = new Pictures();
     Optional<Memory> memory = out.memory(around, request);
     Month month = new MonthMaker(pictures, progress, memory).make(request);
-    Told told = new Told(around, talk);
+    WarningPrinter told = new WarningPrinter(around, talk);
     memory.ifPresent(m -> m.notes().forEach(told::note));
     told.warnings(month);
     if (talk.strict && told.anyWarning(month)) {
@@ -101,7 +101,7 @@ final class SheetsCommand extends SurroundedCommand {
   }
 
   private void summary(PrintWriter print, Month month, Path folder, List<String> changed) {
-    print.println(Told.summary(month));
+    print.println(WarningPrinter.summary(month));
     if (dryRun) {
       print.println("nothing was written (--dry-run)");
       return;

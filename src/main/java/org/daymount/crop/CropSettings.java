@@ -10,7 +10,7 @@ import org.daymount.unit.Ppi;
  *     the white left around a border fit
  * @param joins where pieces larger than a sheet are put together
  */
-public record CropSettings(Ppi wanted, Ppi minimum, Length safeEdge, Joins joins) {
+public record CropSettings(Ppi wanted, Ppi minimum, Length safeEdge, Seams joins) {
   /** Common practice in framing and print finishing, no source. */
   public static final Length SAFE_EDGE = Length.inchFraction(1, 8);
 
@@ -24,14 +24,14 @@ public record CropSettings(Ppi wanted, Ppi minimum, Length safeEdge, Joins joins
   }
 
   public CropSettings(Ppi wanted, Ppi minimum, Length safeEdge) {
-    this(wanted, minimum, safeEdge, Joins.NONE);
+    this(wanted, minimum, safeEdge, Seams.NONE);
   }
 
   public static CropSettings of(Ppi wanted, Ppi minimum) {
     return new CropSettings(wanted, minimum, SAFE_EDGE);
   }
 
-  public CropSettings with(Joins otherJoins) {
+  public CropSettings with(Seams otherJoins) {
     return new CropSettings(wanted, minimum, safeEdge, otherJoins);
   }
 }

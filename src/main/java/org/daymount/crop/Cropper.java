@@ -3,12 +3,12 @@ package org.daymount.crop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Face;
-import org.daymount.look.Looked;
 import org.daymount.look.detect.Detectors;
 import org.daymount.photo.Shape;
-import org.daymount.unit.Direction;
 import org.daymount.unit.Length;
+import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
@@ -27,8 +27,8 @@ public final class Cropper {
       "moved so that no face lies where the sheets of this piece meet";
 
   /** The crop to propose. */
-  public Crop crop(Looked looked, PaperSize piece, CropSettings settings) {
-    Placing placing = new Placing(looked, piece, settings);
+  public Crop crop(AnalysedPhoto looked, PaperSize piece, CropSettings settings) {
+    CropSearch placing = new CropSearch(looked, piece, settings);
     Optional<String> against = againstFilling(looked, placing, piece);
     return against.isPresent()
         ? whole(looked, piece, settings, against.get())
@@ -39,11 +39,12 @@ public final class Cropper {
    * The best window that fills the piece, whatever it cuts: for a person who will have it so. It is
    * still printed smaller when it has too few pixels.
    */
-  public Crop fill(Looked looked, PaperSize piece, CropSettings settings) {
-    return filled(looked, new Placing(looked, piece, settings), piece, settings);
+  public Crop fill(AnalysedPhoto looked, PaperSize piece, CropSettings settings) {
+    return filled(looked, new CropSearch(looked, piece, settings), piece, settings);
   }
 
-  private static Optional<String> againstFilling(Looked looked, Placing placing, PaperSize piece) {
+  private static Optional<String> againstFilling(
+      AnalysedPhoto looked, CropSearch placing, PaperSize piece) {
     if (!placing.holdsFaces()) {
       int faces = placing.faces().size();
       return Optional.of(
@@ -65,14 +66,14 @@ public final class Cropper {
   }
 
   private static boolean liesAcross(PixelSize picture, PaperSize piece) {
-    return picture.direction() != Direction.SQUARE
+    return picture.direction() != Orientation.SQUARE
         && piece.direction() == picture.direction().other();
   }
 
   private static Crop filled(
-      Looked looked, Placing placing, PaperSize piece, CropSettings settings) {
+      AnalysedPhoto looked, CropSearch placing, PaperSize piece, CropSettings settings) {
     PixelSize picture = looked.photo().size();
-    JoinedFaces joined = new JoinedFaces(picture, placing.faces(), piece, settings);
+    FaceSeams joined = new FaceSeams(picture, placing.faces(), piece, settings);
     PixelBox usual = placing.window();
     PixelBox window =
         placing.holdsFaces() && joined.cutsFace(usual, piece)
@@ -84,7 +85,7 @@ public final class Cropper {
     if (!window.equals(usual)) {
       reasons.add(window.size().equals(usual.size()) ? MOVED : MOVED + ", and closer for it");
     }
-    Printed printed = Printed.in(piece, piece, window.size(), settings);
+    PrintSize printed = PrintSize.in(piece, piece, window.size(), settings);
     printed.reason().ifPresent(reasons::add);
     double quality =
         placing.kept()
@@ -97,7 +98,7 @@ public final class Cropper {
 
   /** What a face on a join leaves of a crop's worth; says so if there is one. */
   private static double offJoins(
-      JoinedFaces joined, PixelBox window, Printed printed, List<String> reasons) {
+      FaceSeams joined, PixelBox window, PrintSize printed, List<String> reasons) {
     if (!joined.cutsFace(window, printed.size())) {
       return 1;
     }
@@ -130,14 +131,14 @@ public final class Cropper {
         : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
   }
 
-  private static double sitting(Placing placing, PixelBox window) {
+  private static double sitting(CropSearch placing, PixelBox window) {
     double faces = placing.holdsFaces() ? 1 : 0.3;
     double main = 0.6 + 0.4 * placing.keptOfMain(window);
     return faces * main * (placing.hasAir() ? 1 : 0.95);
   }
 
   /** Only faces that are sure are spoken of; what may be one is kept inside all the same. */
-  private static String inside(Looked looked, Placing placing, PixelBox window) {
+  private static String inside(AnalysedPhoto looked, CropSearch placing, PixelBox window) {
     if (!placing.holdsFaces()) {
       return "; not every face inside";
     }
@@ -159,15 +160,16 @@ public final class Cropper {
         .orElse("");
   }
 
-  private static Crop whole(Looked looked, PaperSize piece, CropSettings settings, String against) {
+  private static Crop whole(
+      AnalysedPhoto looked, PaperSize piece, CropSettings settings, String against) {
     List<String> reasons = new ArrayList<>();
     reasons.add("the whole picture with white around it: " + against);
     PixelSize picture = looked.photo().size();
     PaperSize space = inner(piece, settings.safeEdge());
-    Printed printed = Printed.in(piece, within(space, picture), picture, settings);
+    PrintSize printed = PrintSize.in(piece, within(space, picture), picture, settings);
     printed.reason().ifPresent(reasons::add);
-    List<Face> faces = looked.measures().faces().stream().filter(Placing::isProtected).toList();
-    JoinedFaces joined = new JoinedFaces(picture, faces, piece, settings);
+    List<Face> faces = looked.measures().faces().stream().filter(CropSearch::isProtected).toList();
+    FaceSeams joined = new FaceSeams(picture, faces, piece, settings);
     double quality = printed.seemliness() * offJoins(joined, picture.whole(), printed, reasons);
     return new Crop(
         picture.whole(), piece, printed.size(), Crop.Fit.BORDER, printed.ppi(), quality, reasons);

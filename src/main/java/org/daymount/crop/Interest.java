@@ -2,7 +2,7 @@ package org.daymount.crop;
 
 import java.util.List;
 import org.daymount.look.Measures;
-import org.daymount.look.SubjectMap;
+import org.daymount.look.SaliencyMap;
 import org.daymount.unit.PixelSize;
 
 /**
@@ -14,11 +14,11 @@ final class Interest {
   private static final double BOXES_TO_MAP = 2;
   private static final int CELLS = 96; // along and across the slide; a cell is under 1/60 in
 
-  private final Slide slide;
+  private final SlidingWindow slide;
   private final double[] upTo; // interest of the cells along the slide, summed; ends at 1
   private final double middle;
 
-  Interest(Measures measures, PixelSize picture, Slide slide) {
+  Interest(Measures measures, PixelSize picture, SlidingWindow slide) {
     this.slide = slide;
     double[] map = summed(ofMap(measures.map(), slide));
     double[] boxes = summed(ofBoxes(WeightedBox.all(measures, picture), slide));
@@ -41,7 +41,7 @@ final class Interest {
     return sums;
   }
 
-  private static double[] ofMap(SubjectMap map, Slide slide) {
+  private static double[] ofMap(SaliencyMap map, SlidingWindow slide) {
     int cells = slide.sideways() ? map.columns() : map.rows();
     int others = slide.sideways() ? map.rows() : map.columns();
     double[] perCell = new double[CELLS];
@@ -54,7 +54,7 @@ final class Interest {
     return perCell;
   }
 
-  private static double[] ofBoxes(List<WeightedBox> boxes, Slide slide) {
+  private static double[] ofBoxes(List<WeightedBox> boxes, SlidingWindow slide) {
     double[][] most = new double[CELLS][CELLS];
     for (WeightedBox box : boxes) {
       double[] along = covered(slide.along(box.box()), slide.length());

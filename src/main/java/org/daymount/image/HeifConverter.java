@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.photo.PhotoFormat;
@@ -101,7 +101,7 @@ public final class HeifConverter {
         photo.sha256(),
         PhotoFormat.PNG,
         photo.size(),
-        Orientation.TOP_LEFT,
+        ExifOrientation.TOP_LEFT,
         true,
         photo.taken(),
         photo.model(),

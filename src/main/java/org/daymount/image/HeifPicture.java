@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.daymount.image.HeifItems.Cursor;
 import org.daymount.image.HeifItems.Item;
 import org.daymount.image.IsoBoxes.Box;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 
@@ -25,7 +25,7 @@ import org.daymount.unit.PixelSize;
 record HeifPicture(
     PixelSize composed,
     PixelBox shown,
-    Orientation orientation,
+    ExifOrientation orientation,
     boolean turnTold,
     PixelSize tile,
     int columns,
@@ -169,7 +169,7 @@ record HeifPicture(
   /** The properties that change how a picture is seen, in the order the file gives them. */
   private static final class Turns {
     private PixelBox shown;
-    private Orientation orientation = Orientation.TOP_LEFT;
+    private ExifOrientation orientation = ExifOrientation.TOP_LEFT;
     private boolean told;
 
     static Turns of(FileBytes bytes, Item item, PixelSize composed) throws IOException {
@@ -187,24 +187,24 @@ record HeifPicture(
       return turns;
     }
 
-    private void turn(Orientation next) {
+    private void turn(ExifOrientation next) {
       orientation = orientation.then(next);
       told = true;
     }
 
     /** Quarter turns (ISO/IEC 23008-12:2022, 6.5.10). */
-    private static Orientation antiClockwise(int quarters) {
+    private static ExifOrientation antiClockwise(int quarters) {
       return switch (quarters) {
-        case 1 -> Orientation.LEFT_BOTTOM;
-        case 2 -> Orientation.BOTTOM_RIGHT;
-        case 3 -> Orientation.RIGHT_TOP;
-        default -> Orientation.TOP_LEFT;
+        case 1 -> ExifOrientation.LEFT_BOTTOM;
+        case 2 -> ExifOrientation.BOTTOM_RIGHT;
+        case 3 -> ExifOrientation.RIGHT_TOP;
+        default -> ExifOrientation.TOP_LEFT;
       };
     }
 
     /** 0 changes top and bottom, 1 left and right (ISO/IEC 23008-12:2022, 6.5.12, from memory). */
-    private static Orientation mirrored(int mode) {
-      return mode == 0 ? Orientation.BOTTOM_LEFT : Orientation.TOP_RIGHT;
+    private static ExifOrientation mirrored(int mode) {
+      return mode == 0 ? ExifOrientation.BOTTOM_LEFT : ExifOrientation.TOP_RIGHT;
     }
 
     /**

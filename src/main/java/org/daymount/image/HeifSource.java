@@ -3,7 +3,7 @@ package org.daymount.image;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.Optional;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
@@ -16,7 +16,7 @@ final class HeifSource {
   private HeifSource() {}
 
   static BufferedImage upright(Photo photo, PixelBox window, PixelSize target) throws IOException {
-    Orientation orientation = photo.orientation();
+    ExifOrientation orientation = photo.orientation();
     PixelSize storedTarget = orientation.stored(target);
     boolean whole = window.equals(photo.size().whole());
     Optional<PixelSize> thumbnail =

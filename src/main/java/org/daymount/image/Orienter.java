@@ -1,19 +1,19 @@
 package org.daymount.image;
 
 import java.awt.image.BufferedImage;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 
 /**
  * Between a picture as stored and the same picture upright, for the eight values of the EXIF
- * Orientation tag (CIPA DC-008, 4.6.4 A).
+ * ExifOrientation tag (CIPA DC-008, 4.6.4 A).
  */
 public final class Orienter {
   private Orienter() {}
 
   /** A new picture, upright, TYPE_INT_RGB; the stored one is left alone. */
-  public static BufferedImage upright(BufferedImage stored, Orientation orientation) {
+  public static BufferedImage upright(BufferedImage stored, ExifOrientation orientation) {
     PixelSize storedSize = new PixelSize(stored.getWidth(), stored.getHeight());
     PixelSize size = orientation.upright(storedSize);
     BufferedImage upright =
@@ -41,7 +41,7 @@ public final class Orienter {
   }
 
   private static int storedIndex(
-      int x, int y, PixelSize upright, Orientation orientation, int storedWidth) {
+      int x, int y, PixelSize upright, ExifOrientation orientation, int storedWidth) {
     PixelBox pixel = toStored(new PixelBox(x, y, 1, 1), upright, orientation);
     return pixel.y() * storedWidth + pixel.x();
   }
@@ -51,7 +51,7 @@ public final class Orienter {
    *
    * @param upright size of the whole upright picture
    */
-  public static PixelBox toStored(PixelBox box, PixelSize upright, Orientation orientation) {
+  public static PixelBox toStored(PixelBox box, PixelSize upright, ExifOrientation orientation) {
     int left = box.x();
     int top = box.y();
     int fromRight = upright.width() - box.right();
@@ -75,7 +75,7 @@ public final class Orienter {
    *
    * @param stored size of the whole stored picture
    */
-  public static PixelBox toUpright(PixelBox box, PixelSize stored, Orientation orientation) {
+  public static PixelBox toUpright(PixelBox box, PixelSize stored, ExifOrientation orientation) {
     return toStored(box, stored, orientation.back());
   }
 }

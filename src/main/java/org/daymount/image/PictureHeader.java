@@ -1,7 +1,7 @@
 package org.daymount.image;
 
 import java.util.Optional;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.unit.PixelSize;
 
@@ -12,7 +12,8 @@ import org.daymount.unit.PixelSize;
  * @param turned how HEIF and AVIF say themselves that they are to be turned; empty when they do
  *     not, and for all other formats, where the EXIF tag says it
  */
-public record PictureHeader(PhotoFormat format, PixelSize stored, Optional<Orientation> turned) {
+public record PictureHeader(
+    PhotoFormat format, PixelSize stored, Optional<ExifOrientation> turned) {
   public PictureHeader(PhotoFormat format, PixelSize stored) {
     this(format, stored, Optional.empty());
   }

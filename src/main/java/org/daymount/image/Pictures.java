@@ -5,7 +5,7 @@ import java.io.EOFException;
 import java.io.IOException;
 import java.util.Locale;
 import java.util.Optional;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.problem.Problem;
@@ -155,7 +155,7 @@ public final class Pictures {
     if (photo.format() != PhotoFormat.JPEG) {
       return Optional.empty();
     }
-    Orientation orientation = photo.orientation();
+    ExifOrientation orientation = photo.orientation();
     PixelSize stored = orientation.stored(photo.size());
     PixelBox storedWindow = Orienter.toStored(window, photo.size(), orientation);
     return notCutOff(
@@ -173,7 +173,8 @@ public final class Pictures {
     return read;
   }
 
-  private static BufferedImage asDecoded(ReducedReader.Reduced reduced, Orientation orientation) {
+  private static BufferedImage asDecoded(
+      ReducedReader.Reduced reduced, ExifOrientation orientation) {
     return Orienter.upright(new SrgbRows(reduced.pixels()).all(), orientation);
   }
 
@@ -181,7 +182,7 @@ public final class Pictures {
       ReducedReader.Reduced reduced,
       PixelBox storedWindow,
       PixelSize target,
-      Orientation orientation) {
+      ExifOrientation orientation) {
     PixelSize storedTarget = orientation.stored(target);
     if (reduced.isAlready(storedWindow, storedTarget)) {
       return asDecoded(reduced, orientation);
@@ -196,7 +197,7 @@ public final class Pictures {
 
   private static BufferedImage upright(Photo photo, PixelBox window, PixelSize target)
       throws IOException {
-    Orientation orientation = photo.orientation();
+    ExifOrientation orientation = photo.orientation();
     PixelSize stored = orientation.stored(photo.size());
     PixelBox storedWindow = Orienter.toStored(window, photo.size(), orientation);
     PixelSize storedTarget = orientation.stored(target);
@@ -210,7 +211,7 @@ public final class Pictures {
   }
 
   /** From the decoded region to the target's size, colours and direction. */
-  static BufferedImage upright(BufferedImage region, ReadPlan plan, Orientation orientation) {
+  static BufferedImage upright(BufferedImage region, ReadPlan plan, ExifOrientation orientation) {
     BufferedImage resampled =
         Lanczos.resample(
             new SrgbRows(region), plan.across(region.getWidth()), plan.down(region.getHeight()));

@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.daymount.image.PictureHeader;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.problem.Problem;
 import org.daymount.unit.PixelSize;
@@ -38,7 +38,7 @@ final class FileFactsCodec {
     text(out, facts.header().format().name());
     out.writeInt(facts.header().stored().width());
     out.writeInt(facts.header().stored().height());
-    optional(out, facts.header().turned().map(Orientation::name));
+    optional(out, facts.header().turned().map(ExifOrientation::name));
     tags(out, facts.tags());
     text(out, facts.sha256());
     optional(out, facts.damage().map(Problem.Kind::name));
@@ -48,7 +48,7 @@ final class FileFactsCodec {
   }
 
   private static void tags(DataOutputStream out, Tags tags) throws IOException {
-    optional(out, tags.orientation().map(Orientation::name));
+    optional(out, tags.orientation().map(ExifOrientation::name));
     date(out, tags.original());
     date(out, tags.digitized());
     list(out, tags.xmp());
@@ -97,7 +97,7 @@ final class FileFactsCodec {
           new PictureHeader(
               PhotoFormat.valueOf(text(in)),
               new PixelSize(in.readInt(), in.readInt()),
-              optional(in).map(Orientation::valueOf));
+              optional(in).map(ExifOrientation::valueOf));
       FileFacts facts =
           new FileFacts(
               header,
@@ -114,7 +114,7 @@ final class FileFactsCodec {
 
   private static Tags tags(DataInputStream in) throws IOException {
     return new Tags(
-        optional(in).map(Orientation::valueOf),
+        optional(in).map(ExifOrientation::valueOf),
         date(in),
         date(in),
         list(in),

@@ -16,7 +16,7 @@ import org.daymount.image.Completeness;
 import org.daymount.image.HeifConverter;
 import org.daymount.image.PictureHeader;
 import org.daymount.image.PictureHeaders;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.photo.PhotoFormat;
@@ -136,8 +136,8 @@ final class PhotoReader {
   private Photo photo(PhotoFile file, BasicFileAttributes attributes, FileFacts facts) {
     Tags tags = facts.tags();
     PictureHeader header = facts.header();
-    Optional<Orientation> told = orientation(header, tags);
-    Orientation orientation = told.orElse(Orientation.TOP_LEFT);
+    Optional<ExifOrientation> told = orientation(header, tags);
+    ExifOrientation orientation = told.orElse(ExifOrientation.TOP_LEFT);
     LocalDateTime fileTime =
         LocalDateTime.ofInstant(attributes.lastModifiedTime().toInstant(), settings.fileTimes());
     var upright = orientation.upright(header.stored());
@@ -171,7 +171,7 @@ final class PhotoReader {
    * HEIF and AVIF turn by properties of their own, and the EXIF tag is to be ignored (ISO/IEC
    * 23000-22, 7.3.10.1).
    */
-  private static Optional<Orientation> orientation(PictureHeader header, Tags tags) {
+  private static Optional<ExifOrientation> orientation(PictureHeader header, Tags tags) {
     return switch (header.format()) {
       case HEIF, AVIF -> header.turned();
       default -> tags.orientation();

@@ -28,7 +28,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.daymount.image.TagBlocks;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.PhotoFormat;
 
 /**
@@ -115,10 +115,10 @@ final class TagReader {
     return null;
   }
 
-  private static Optional<Orientation> orientation(Metadata metadata) {
+  private static Optional<ExifOrientation> orientation(Metadata metadata) {
     ExifIFD0Directory first = metadata.getFirstDirectoryOfType(ExifIFD0Directory.class);
     Integer value = first == null ? null : first.getInteger(ExifDirectoryBase.TAG_ORIENTATION);
-    return Optional.ofNullable(value).map(Orientation::ofExif);
+    return Optional.ofNullable(value).map(ExifOrientation::ofExif);
   }
 
   /** When the picture was taken comes before when the work or the file was made. */

@@ -3,7 +3,7 @@ package org.daymount.ingest;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 
 /**
  * What one file's tags say, as text where nothing has judged it yet.
@@ -18,7 +18,7 @@ import org.daymount.photo.Orientation;
  * @param cameraSettings whether there is an exposure time, aperture, sensitivity or focal length
  */
 record Tags(
-    Optional<Orientation> orientation,
+    Optional<ExifOrientation> orientation,
     DateTag original,
     DateTag digitized,
     List<String> xmp,

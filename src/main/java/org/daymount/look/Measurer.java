@@ -31,7 +31,7 @@ public final class Measurer {
     Plane luma =
         Rgb.luma(picture, size.longEdge() <= LONGEST_EDGE ? size : size.within(WORKING_EDGE));
     Rgb small = Rgb.of(picture, size.within(SMALL_EDGE));
-    SubjectMap map = SubjectMapper.map(small);
+    SaliencyMap map = SaliencyMapper.map(small);
     return new Measures(
         Sharpness.of(luma).weighted(map),
         Clarity.of(luma),
@@ -49,7 +49,7 @@ public final class Measurer {
    * @param box in pixels of {@code picture}; what lies outside does not count
    * @param map of the whole picture
    */
-  public double sharpnessIn(BufferedImage picture, PixelBox box, SubjectMap map) {
+  public double sharpnessIn(BufferedImage picture, PixelBox box, SaliencyMap map) {
     PixelSize size = new PixelSize(picture.getWidth(), picture.getHeight());
     PixelBox part = box.within(size);
     PixelBox seen = part.grown(REACH, REACH, REACH, REACH).within(size);

@@ -20,7 +20,7 @@ public record Measures(
     double clarity,
     double exposure,
     Fingerprint fingerprint,
-    SubjectMap map,
+    SaliencyMap map,
     Optional<CloseLook> close) {
 
   /** Faces and subjects, surest first, and the sharpness inside them (0 when there are none). */

@@ -63,7 +63,7 @@ final class Sharpness {
   }
 
   /** Each pixel counted by the square of how much the map says it matters. */
-  double weighted(SubjectMap map) {
+  double weighted(SaliencyMap map) {
     int width = laplacian.width();
     int[] columnOf = new int[width];
     for (int x = 0; x < width; x++) {
@@ -86,7 +86,7 @@ final class Sharpness {
   }
 
   /** Squared, for the map never falls to nothing on a busy background. */
-  private static double[] squaredWeights(SubjectMap map, int row) {
+  private static double[] squaredWeights(SaliencyMap map, int row) {
     double[] weights = new double[map.columns()];
     for (int column = 0; column < weights.length; column++) {
       weights[column] = map.weight(column, row) * map.weight(column, row);

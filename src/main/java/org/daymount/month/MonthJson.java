@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.daymount.album.Space;
 import org.daymount.crop.Crop;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.pick.Candidate;
@@ -119,7 +119,7 @@ public final class MonthJson {
   }
 
   private static ArrayNode days(
-      List<MonthDay> days, Map<PhotoFile, Orientation> asTagged, boolean withSpaces) {
+      List<MonthDay> days, Map<PhotoFile, ExifOrientation> asTagged, boolean withSpaces) {
     ArrayNode list = NODES.arrayNode();
     for (MonthDay day : days) {
       ObjectNode node = list.addObject();
@@ -134,7 +134,7 @@ public final class MonthJson {
     return list;
   }
 
-  private static ObjectNode space(MonthSpace monthSpace, Map<PhotoFile, Orientation> asTagged) {
+  private static ObjectNode space(MonthSpace monthSpace, Map<PhotoFile, ExifOrientation> asTagged) {
     SpacePick pick = monthSpace.pick();
     Space space = pick.space();
     Optional<Candidate> hero = pick.hero();
@@ -184,8 +184,8 @@ public final class MonthJson {
   }
 
   /** How each photo lies by its own tag: a hero that lies otherwise was turned by the person. */
-  private static Map<PhotoFile, Orientation> orientations(List<MonthPhoto> photos) {
-    Map<PhotoFile, Orientation> asTagged = new HashMap<>();
+  private static Map<PhotoFile, ExifOrientation> orientations(List<MonthPhoto> photos) {
+    Map<PhotoFile, ExifOrientation> asTagged = new HashMap<>();
     for (MonthPhoto photo : photos) {
       photo.photo().ifPresent(known -> asTagged.put(photo.file(), known.orientation()));
     }

@@ -6,7 +6,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.TextStyle;
 import java.util.Locale;
 import org.daymount.album.Space;
-import org.daymount.unit.Direction;
+import org.daymount.unit.Orientation;
 
 /** Dates and spaces in words, in English, whatever the computer speaks. */
 final class DayWords {
@@ -25,9 +25,9 @@ final class DayWords {
   }
 
   /** {@code 4x6 landscape on mat}. */
-  static String space(Space space, Direction way) {
+  static String space(Space space, Orientation way) {
     return space.name()
-        + (way == Direction.SQUARE ? "" : " " + way.word())
+        + (way == Orientation.SQUARE ? "" : " " + way.word())
         + (space.onMat() ? " on mat" : "");
   }
 

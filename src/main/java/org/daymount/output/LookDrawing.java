@@ -10,8 +10,8 @@ import java.util.List;
 import org.daymount.crop.Crop;
 import org.daymount.image.Pictures;
 import org.daymount.image.Previews;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Face;
-import org.daymount.look.Looked;
 import org.daymount.look.Subject;
 import org.daymount.problem.UnusablePicture;
 import org.daymount.unit.PixelBox;
@@ -31,7 +31,7 @@ public final class LookDrawing {
   }
 
   /** A JPEG with a long edge of at most 1,600 pixels. */
-  public byte[] jpeg(Looked looked, List<Crop> crops) throws UnusablePicture {
+  public byte[] jpeg(AnalysedPhoto looked, List<Crop> crops) throws UnusablePicture {
     BufferedImage picture = pictures.whole(looked.photo(), LONG_EDGE);
     Graphics2D graphics = picture.createGraphics();
     graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);

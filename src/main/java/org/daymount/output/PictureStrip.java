@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.daymount.image.Pictures;
 import org.daymount.image.Previews;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.problem.UnusablePicture;
@@ -19,7 +19,7 @@ final class PictureStrip {
   private final KeptDrawings kept;
   private final Map<Key, Optional<String>> made = new ConcurrentHashMap<>();
 
-  private record Key(PhotoFile file, Orientation orientation, int longEdge) {}
+  private record Key(PhotoFile file, ExifOrientation orientation, int longEdge) {}
 
   PictureStrip(Pictures pictures, KeptDrawings kept) {
     this.pictures = pictures;

@@ -20,7 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import org.daymount.look.SubjectMap;
+import org.daymount.look.SaliencyMap;
 
 /**
  * The SHA-256 of all that something is drawn from. Records are taken apart component by component,
@@ -69,7 +69,7 @@ public final class Recipe {
         add(entry.getKey());
         add(entry.getValue());
       }
-    } else if (part instanceof SubjectMap map) {
+    } else if (part instanceof SaliencyMap map) {
       subjects(map);
     } else if (part instanceof CharSequence
         || part instanceof Number
@@ -109,7 +109,7 @@ public final class Recipe {
     }
   }
 
-  private void subjects(SubjectMap map) throws IOException {
+  private void subjects(SaliencyMap map) throws IOException {
     out.writeInt(map.columns());
     out.writeInt(map.rows());
     float[] shares = map.shares();

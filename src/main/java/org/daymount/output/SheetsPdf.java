@@ -16,7 +16,7 @@ import org.apache.pdfbox.util.Matrix;
 import org.daymount.month.Month;
 import org.daymount.month.MonthSheet;
 import org.daymount.month.Settings;
-import org.daymount.unit.Direction;
+import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
 
@@ -141,7 +141,7 @@ public final class SheetsPdf {
   }
 
   private static PaperSize portrait(MonthSheet sheet) {
-    return sheet.sheet().size().towards(Direction.PORTRAIT);
+    return sheet.sheet().size().towards(Orientation.PORTRAIT);
   }
 
   private static void put(

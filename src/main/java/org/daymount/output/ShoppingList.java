@@ -14,7 +14,7 @@ import org.daymount.month.MonthSpace;
 import org.daymount.month.PieceContent;
 import org.daymount.month.Settings;
 import org.daymount.sheet.MatPlan;
-import org.daymount.unit.Direction;
+import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
 
 /** What the month needs from the shop and from the drawer. */
@@ -144,6 +144,6 @@ final class ShoppingList {
   }
 
   private static String name(PaperSize size) {
-    return size.towards(Direction.PORTRAIT).toString();
+    return size.towards(Orientation.PORTRAIT).toString();
   }
 }

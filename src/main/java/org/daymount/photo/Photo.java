@@ -9,8 +9,8 @@ import org.daymount.unit.PixelSize;
  *
  * @param sha256 of the whole file, lower case hexadecimal
  * @param size upright pixels
- * @param orientation as the tag says; {@link Orientation#TOP_LEFT} when there is none
- * @param orientationTagged whether the file has an Orientation tag at all
+ * @param orientation as the tag says; {@link ExifOrientation#TOP_LEFT} when there is none
+ * @param orientationTagged whether the file has an ExifOrientation tag at all
  * @param model the camera's model, for {@code --clock}; empty when unknown
  * @param screenshot why this is taken for a picture of a screen, when it is
  */
@@ -20,7 +20,7 @@ public record Photo(
     String sha256,
     PhotoFormat format,
     PixelSize size,
-    Orientation orientation,
+    ExifOrientation orientation,
     boolean orientationTagged,
     Taken taken,
     Optional<String> model,

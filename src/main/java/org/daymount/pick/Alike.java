@@ -1,6 +1,6 @@
 package org.daymount.pick;
 
-import org.daymount.look.Looked;
+import org.daymount.look.AnalysedPhoto;
 
 /** How nearly two pictures are the same to the eye. */
 final class Alike {
@@ -12,7 +12,7 @@ final class Alike {
   private Alike() {}
 
   /** 0 for different pictures to 1 for nearly the same one. */
-  static double between(Looked one, Looked other) {
+  static double between(AnalysedPhoto one, AnalysedPhoto other) {
     double bits = one.measures().fingerprint().bitsApart(other.measures().fingerprint());
     double colours = one.measures().fingerprint().coloursApart(other.measures().fingerprint());
     return ramp(bits, SAME_BITS, OTHER_BITS) * ramp(colours, SAME_COLOURS, OTHER_COLOURS);

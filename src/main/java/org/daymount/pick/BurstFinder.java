@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Fingerprint;
-import org.daymount.look.Looked;
 import org.daymount.photo.Photo;
 
 /**
@@ -20,9 +20,9 @@ public final class BurstFinder {
   /** Photos at most this far apart may differ more. Both ends count. */
   public static final Duration AT_ONCE = Duration.ofSeconds(10);
 
-  private static final Comparator<Looked> BY_TIME =
+  private static final Comparator<AnalysedPhoto> BY_TIME =
       Comparator.comparing(
-              (Looked looked) -> looked.photo().taken().local().orElse(LocalDateTime.MAX))
+              (AnalysedPhoto looked) -> looked.photo().taken().local().orElse(LocalDateTime.MAX))
           .thenComparing(looked -> looked.photo().file());
 
   /**
@@ -31,16 +31,16 @@ public final class BurstFinder {
    *
    * @param photos of that day; copies should be left out first
    */
-  public List<Burst> find(LocalDate day, List<Looked> photos) {
-    List<Looked> inOrder = photos.stream().sorted(BY_TIME).toList();
-    List<List<Looked>> groups = new ArrayList<>();
-    for (Looked looked : inOrder) {
+  public List<Burst> find(LocalDate day, List<AnalysedPhoto> photos) {
+    List<AnalysedPhoto> inOrder = photos.stream().sorted(BY_TIME).toList();
+    List<List<AnalysedPhoto>> groups = new ArrayList<>();
+    for (AnalysedPhoto looked : inOrder) {
       join(looked, groups);
     }
     groups.sort(Comparator.comparing(group -> group.get(0), BY_TIME));
     List<Burst> bursts = new ArrayList<>();
     int number = 0;
-    for (List<Looked> group : groups) {
+    for (List<AnalysedPhoto> group : groups) {
       bursts.add(
           group.size() == 1
               ? new Burst(Optional.empty(), group)
@@ -50,9 +50,9 @@ public final class BurstFinder {
   }
 
   /** Puts the photo with all groups it is like, which become one. */
-  private static void join(Looked looked, List<List<Looked>> groups) {
-    List<Looked> joined = new ArrayList<>();
-    for (List<Looked> group : List.copyOf(groups)) {
+  private static void join(AnalysedPhoto looked, List<List<AnalysedPhoto>> groups) {
+    List<AnalysedPhoto> joined = new ArrayList<>();
+    for (List<AnalysedPhoto> group : List.copyOf(groups)) {
       if (group.stream().anyMatch(member -> alike(member, looked))) {
         joined.addAll(group);
         groups.remove(group);
@@ -63,7 +63,7 @@ public final class BurstFinder {
     groups.add(joined);
   }
 
-  private static boolean alike(Looked a, Looked b) {
+  private static boolean alike(AnalysedPhoto a, AnalysedPhoto b) {
     Fingerprint one = a.measures().fingerprint();
     Fingerprint two = b.measures().fingerprint();
     return SamePicture.anyTime(one, two)

@@ -2,8 +2,8 @@ package org.daymount.pick;
 
 import java.util.Comparator;
 import java.util.List;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.FrameRule;
-import org.daymount.look.Looked;
 import org.daymount.look.Measures;
 import org.daymount.look.Measures.CloseLook;
 
@@ -19,24 +19,24 @@ public final class BurstWinner {
   /**
    * @param frames of one burst, at least one
    */
-  public static Contender of(List<Looked> frames) {
+  public static Contender of(List<AnalysedPhoto> frames) {
     boolean allClose =
         frames.stream()
             .allMatch(f -> f.measures().close().map(CloseLook::sharpnessThere).orElse(0.0) > 0);
-    Comparator<Looked> sharpestFirst =
-        Comparator.comparingDouble((Looked f) -> sharpness(f.measures(), allClose))
+    Comparator<AnalysedPhoto> sharpestFirst =
+        Comparator.comparingDouble((AnalysedPhoto f) -> sharpness(f.measures(), allClose))
             .reversed()
             .thenComparing(f -> f.photo().file());
-    List<Looked> ordered = frames.stream().sorted(sharpestFirst).toList();
+    List<AnalysedPhoto> ordered = frames.stream().sorted(sharpestFirst).toList();
     double best = sharpness(ordered.get(0).measures(), allClose);
-    Looked winner = ordered.get(0);
-    for (Looked frame : ordered) {
+    AnalysedPhoto winner = ordered.get(0);
+    for (AnalysedPhoto frame : ordered) {
       boolean nearlyAsSharp = FrameRule.isAboutAsSharp(sharpness(frame.measures(), allClose), best);
       if (nearlyAsSharp && isClearlyBetter(frame, winner, ordered)) {
         winner = frame;
       }
     }
-    Looked first = winner;
+    AnalysedPhoto first = winner;
     return new Contender(first, ordered.stream().filter(f -> f != first).toList());
   }
 
@@ -47,13 +47,14 @@ public final class BurstWinner {
   }
 
   /** A larger file, or light that a person would see is better. */
-  private static boolean isClearlyBetter(Looked frame, Looked other, List<Looked> all) {
+  private static boolean isClearlyBetter(
+      AnalysedPhoto frame, AnalysedPhoto other, List<AnalysedPhoto> all) {
     double size = sameFrame(frame, all) - sameFrame(other, all);
     return size > 0 || size == 0 && FrameRule.isBetterLit(frame.measures(), other.measures());
   }
 
   /** A larger file of the same moment (a re-saved twin is smaller) comes first. */
-  private static double sameFrame(Looked frame, List<Looked> all) {
+  private static double sameFrame(AnalysedPhoto frame, List<AnalysedPhoto> all) {
     long largest = all.stream().mapToLong(f -> f.photo().size().area()).max().orElse(0);
     return frame.photo().size().area() * 2 >= largest ? 1 : 0;
   }

@@ -2,14 +2,14 @@ package org.daymount.pick;
 
 import java.util.List;
 import org.daymount.crop.Crop;
-import org.daymount.look.Looked;
+import org.daymount.look.AnalysedPhoto;
 
 /**
  * A photo tried in one space.
  *
  * @param reasons in words a person would use, strongest first
  */
-public record Candidate(Looked looked, Crop crop, Score score, List<String> reasons) {
+public record Candidate(AnalysedPhoto looked, Crop crop, Score score, List<String> reasons) {
   public Candidate {
     reasons = List.copyOf(reasons);
   }

@@ -2,20 +2,20 @@ package org.daymount.pick;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.daymount.look.Looked;
+import org.daymount.look.AnalysedPhoto;
 
 /**
  * A picture that may become a day's hero: the best frame of its burst, or a picture taken once.
  *
  * @param alike the other frames of the burst, best first
  */
-public record Contender(Looked looked, List<Looked> alike) {
+public record Contender(AnalysedPhoto looked, List<AnalysedPhoto> alike) {
   public Contender {
     alike = List.copyOf(alike);
   }
 
   /** The picture and those alike, best first. */
-  public Stream<Looked> frames() {
+  public Stream<AnalysedPhoto> frames() {
     return Stream.concat(Stream.of(looked), alike.stream());
   }
 

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.daymount.look.Looked;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.photo.TakenFrom;
@@ -45,16 +45,16 @@ public final class CopyFinder {
    * fewer pixels, and with no date of its own that speaks against it. The copy points to the
    * largest original. Exact copies should be left out first.
    */
-  public List<Copy> smaller(List<Looked> photos) {
-    List<Looked> largestFirst =
+  public List<Copy> smaller(List<AnalysedPhoto> photos) {
+    List<AnalysedPhoto> largestFirst =
         photos.stream()
             .sorted(
-                Comparator.comparing((Looked looked) -> -looked.photo().size().area())
-                    .thenComparing(Looked::photo, WORTH))
+                Comparator.comparing((AnalysedPhoto looked) -> -looked.photo().size().area())
+                    .thenComparing(AnalysedPhoto::photo, WORTH))
             .toList();
     Set<PhotoFile> known = new HashSet<>();
     List<Copy> copies = new ArrayList<>();
-    for (Looked looked : largestFirst) {
+    for (AnalysedPhoto looked : largestFirst) {
       original(looked, largestFirst, known)
           .ifPresent(
               original -> {
@@ -65,8 +65,8 @@ public final class CopyFinder {
     return byFile(copies);
   }
 
-  private static Optional<Looked> original(
-      Looked looked, List<Looked> largestFirst, Set<PhotoFile> copies) {
+  private static Optional<AnalysedPhoto> original(
+      AnalysedPhoto looked, List<AnalysedPhoto> largestFirst, Set<PhotoFile> copies) {
     return largestFirst.stream()
         .takeWhile(other -> other.photo().size().area() > looked.photo().size().area())
         .filter(other -> !copies.contains(other.photo().file()))

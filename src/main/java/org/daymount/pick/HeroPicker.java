@@ -10,11 +10,11 @@ import java.util.Optional;
 import java.util.Set;
 import org.daymount.album.DayPage;
 import org.daymount.album.Space;
-import org.daymount.look.Looked;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.photo.PhotoFile;
 import org.daymount.pick.DayOptions.Way;
 import org.daymount.pick.SpacePick.ChosenBy;
-import org.daymount.unit.Direction;
+import org.daymount.unit.Orientation;
 
 /**
  * Chooses the picture for every space of the month: each day's spaces by best assignment, the days
@@ -104,7 +104,7 @@ public final class HeroPicker {
         reasons);
   }
 
-  private static Direction missingWay(Space space, List<SpaceTrial> others) {
+  private static Orientation missingWay(Space space, List<SpaceTrial> others) {
     return others.isEmpty() ? space.ways().get(0) : others.get(0).way();
   }
 
@@ -124,8 +124,8 @@ public final class HeroPicker {
                         .thenComparing(trial -> trial.looked().photo().file()))
                 .limit(RUNNERS_UP)
                 .toList());
-    List<Looked> alike = hero.map(trial -> trial.contender().alike()).orElse(List.of());
-    for (Looked frame : alike) {
+    List<AnalysedPhoto> alike = hero.map(trial -> trial.contender().alike()).orElse(List.of());
+    for (AnalysedPhoto frame : alike) {
       if (found.size() < RUNNERS_UP) {
         found.add(trials.best(new Contender(frame, List.of()), space));
       }

@@ -2,8 +2,8 @@ package org.daymount.pick;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import org.daymount.look.Looked;
-import org.daymount.unit.Direction;
+import org.daymount.look.AnalysedPhoto;
+import org.daymount.unit.Orientation;
 import org.daymount.unit.PixelBox;
 
 /** What a person has settled on; the picking leaves it alone. */
@@ -22,8 +22,8 @@ public interface PersonsChoice {
    * @param window the crop in upright pixels, when the person set one
    */
   record Chosen(
-      Optional<Looked> looked,
+      Optional<AnalysedPhoto> looked,
       Optional<PixelBox> window,
-      Optional<Direction> direction,
+      Optional<Orientation> direction,
       String why) {}
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.daymount.album.Space;
 import org.daymount.crop.Crop;
-import org.daymount.unit.Direction;
+import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.Ppi;
@@ -15,11 +15,11 @@ final class PersonsTrial {
 
   static SpaceTrial of(PersonsChoice.Chosen chosen, Space space, PickSettings settings) {
     Contender contender = new Contender(chosen.looked().orElseThrow(), List.of());
-    Optional<Direction> asked = chosen.direction().filter(space.ways()::contains);
+    Optional<Orientation> asked = chosen.direction().filter(space.ways()::contains);
     if (asked.isEmpty() && chosen.window().isEmpty()) {
       return SpaceTrial.best(contender, space, settings);
     }
-    Direction way = asked.orElseGet(() -> nearestWay(space, chosen.window().orElseThrow()));
+    Orientation way = asked.orElseGet(() -> nearestWay(space, chosen.window().orElseThrow()));
     if (chosen.window().isEmpty()) {
       return SpaceTrial.in(contender, space, way, settings);
     }
@@ -36,8 +36,8 @@ final class PersonsTrial {
         contender, way, new Crop(window, piece, piece, Crop.Fit.FILL, ppi, 1, reasons), settings);
   }
 
-  private static Direction nearestWay(Space space, PixelBox window) {
-    Direction seen = window.size().direction();
+  private static Orientation nearestWay(Space space, PixelBox window) {
+    Orientation seen = window.size().direction();
     return space.ways().contains(seen) ? seen : space.ways().get(0);
   }
 

@@ -3,8 +3,8 @@ package org.daymount.pick;
 import java.util.ArrayList;
 import java.util.List;
 import org.daymount.crop.Crop;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Face;
-import org.daymount.look.Looked;
 import org.daymount.look.Measures;
 import org.daymount.look.Subject;
 import org.daymount.look.detect.Detectors;
@@ -30,7 +30,7 @@ final class Scorer {
 
   private Scorer() {}
 
-  static Score score(Looked looked, Crop crop, Ppi wanted) {
+  static Score score(AnalysedPhoto looked, Crop crop, Ppi wanted) {
     Measures measures = looked.measures();
     List<Part> parts = new ArrayList<>();
     parts.add(new Part("faces", FACES_WORTH * faces(looked)));
@@ -48,7 +48,7 @@ final class Scorer {
   }
 
   /** 0 without a face, towards 1 for one to three that are large enough to be recognised. */
-  private static double faces(Looked looked) {
+  private static double faces(AnalysedPhoto looked) {
     double sum = 0;
     for (Face face : looked.measures().faces()) {
       if (face.confidence() >= Detectors.SCORE_FACE) {
@@ -59,7 +59,7 @@ final class Scorer {
     return 1 - Math.exp(-1.2 * sum);
   }
 
-  private static double subject(Looked looked) {
+  private static double subject(AnalysedPhoto looked) {
     double best = 0;
     PixelBox whole = looked.photo().size().whole();
     for (Subject subject : looked.measures().subjects()) {
@@ -70,7 +70,7 @@ final class Scorer {
   }
 
   /** How many faces are sure enough to be spoken of. */
-  static long sureFaces(Looked looked) {
+  static long sureFaces(AnalysedPhoto looked) {
     return looked.measures().faces().stream()
         .filter(f -> f.confidence() >= Detectors.SCORE_FACE)
         .count();

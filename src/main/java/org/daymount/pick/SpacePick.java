@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.daymount.album.Space;
-import org.daymount.unit.Direction;
+import org.daymount.unit.Orientation;
 
 /**
  * What goes into one space.
@@ -15,7 +15,7 @@ import org.daymount.unit.Direction;
  */
 public record SpacePick(
     Space space,
-    Direction direction,
+    Orientation direction,
     Optional<Candidate> hero,
     ChosenBy chosenBy,
     List<Candidate> runnersUp,

@@ -4,20 +4,20 @@ import java.util.List;
 import org.daymount.album.Space;
 import org.daymount.crop.Crop;
 import org.daymount.crop.Cropper;
-import org.daymount.look.Looked;
-import org.daymount.unit.Direction;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.unit.Length;
+import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
 
 /** One photo tried in one space, in every way the space may lie. */
-record SpaceTrial(Contender contender, Direction way, Crop crop, Score score) {
+record SpaceTrial(Contender contender, Orientation way, Crop crop, Score score) {
   /** A print smaller than this on its short side is not a picture of the day any more. */
   private static final Length SMALLEST_PRINT = Length.inches(1);
 
   /** The way that scores best; the space's first way wins a tie. */
   static SpaceTrial best(Contender contender, Space space, PickSettings settings) {
     SpaceTrial best = null;
-    for (Direction way : space.ways()) {
+    for (Orientation way : space.ways()) {
       SpaceTrial trial = in(contender, space, way, settings);
       if (best == null || trial.score.total() > best.score.total()) {
         best = trial;
@@ -26,12 +26,12 @@ record SpaceTrial(Contender contender, Direction way, Crop crop, Score score) {
     return best;
   }
 
-  static SpaceTrial in(Contender contender, Space space, Direction way, PickSettings settings) {
+  static SpaceTrial in(Contender contender, Space space, Orientation way, PickSettings settings) {
     Crop crop = new Cropper().crop(contender.looked(), space.pieceSize(way), settings.crop());
     return of(contender, way, crop, settings);
   }
 
-  static SpaceTrial of(Contender contender, Direction way, Crop crop, PickSettings settings) {
+  static SpaceTrial of(Contender contender, Orientation way, Crop crop, PickSettings settings) {
     Score score = Scorer.score(contender.looked(), crop, settings.crop().wanted());
     return new SpaceTrial(contender, way, crop, score);
   }
@@ -41,7 +41,7 @@ record SpaceTrial(Contender contender, Direction way, Crop crop, Score score) {
     return !SMALLEST_PRINT.isLongerThan(picture.width().min(picture.height()));
   }
 
-  Looked looked() {
+  AnalysedPhoto looked() {
     return contender.looked();
   }
 

@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import org.daymount.album.Space;
-import org.daymount.look.Looked;
+import org.daymount.look.AnalysedPhoto;
 
 /**
  * How well pictures suit spaces. It depends on nothing but the two, so it is found out once,
@@ -15,7 +15,7 @@ public final class Trials {
   private final PickSettings settings;
 
   /** By the very picture as it was looked at: after a closer look it is another one. */
-  private final Map<Looked, Map<Space, SpaceTrial>> known = new IdentityHashMap<>();
+  private final Map<AnalysedPhoto, Map<Space, SpaceTrial>> known = new IdentityHashMap<>();
 
   public Trials(PickSettings settings) {
     this.settings = settings;

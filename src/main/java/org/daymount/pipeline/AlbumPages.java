@@ -9,16 +9,16 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import org.daymount.album.AlbumPlan;
-import org.daymount.album.AlbumPlanner;
 import org.daymount.album.AlbumRemark;
-import org.daymount.album.Choices;
-import org.daymount.album.ChoicesMerge;
 import org.daymount.album.DayPage;
-import org.daymount.album.MonthNote;
-import org.daymount.album.NoteParser;
-import org.daymount.album.NoteRemark;
+import org.daymount.choices.AlbumPlan;
+import org.daymount.choices.AlbumPlanner;
+import org.daymount.choices.Choices;
+import org.daymount.choices.ChoicesMerge;
 import org.daymount.month.Warning;
+import org.daymount.note.MonthNote;
+import org.daymount.note.NoteParser;
+import org.daymount.note.NoteRemark;
 import org.daymount.photo.Photo;
 
 /**

@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.daymount.album.Choices;
+import org.daymount.choices.Choices;
 import org.daymount.day.Days;
 import org.daymount.day.PhotoDay;
-import org.daymount.look.Looked;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.photo.PhotoFile;
 import org.daymount.pick.Burst;
 import org.daymount.pick.BurstFinder;
@@ -23,16 +23,16 @@ record Bursts(Map<LocalDate, List<Burst>> byDay) {
    * Copies and pictures of screens are not picked unless a person wants them, nor are those a
    * person left out; a day without anything else has no entry.
    */
-  static Bursts find(Days days, List<Looked> looked, Copies copies, Choices choices) {
-    Map<PhotoFile, Looked> known = new HashMap<>();
-    for (Looked one : looked) {
+  static Bursts find(Days days, List<AnalysedPhoto> looked, Copies copies, Choices choices) {
+    Map<PhotoFile, AnalysedPhoto> known = new HashMap<>();
+    for (AnalysedPhoto one : looked) {
       if (PersonsWord.takesPart(one.photo(), copies, choices)) {
         known.put(one.photo().file(), one);
       }
     }
     Map<LocalDate, List<Burst>> byDay = new TreeMap<>();
     for (PhotoDay day : days.days()) {
-      List<Looked> photos =
+      List<AnalysedPhoto> photos =
           day.photos().stream().map(p -> known.get(p.file())).filter(Objects::nonNull).toList();
       if (!photos.isEmpty()) {
         byDay.put(day.day(), new BurstFinder().find(day.day(), photos));

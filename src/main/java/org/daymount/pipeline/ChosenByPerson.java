@@ -9,11 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.daymount.album.Choices;
-import org.daymount.album.CropChoice;
-import org.daymount.album.PhotoKey;
-import org.daymount.album.SpaceChoice;
-import org.daymount.look.Looked;
+import org.daymount.choices.Choices;
+import org.daymount.choices.CropChoice;
+import org.daymount.choices.PhotoKey;
+import org.daymount.choices.SpaceChoice;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.photo.Photo;
 import org.daymount.pick.Contender;
 import org.daymount.pick.PersonsChoice;
@@ -21,13 +21,13 @@ import org.daymount.pick.PersonsChoice;
 /** Meets the choices with the photos that are there now: by content, whatever a file is called. */
 final class ChosenByPerson implements PersonsChoice {
   private final Choices choices;
-  private final Map<String, Looked> byContent = new HashMap<>();
+  private final Map<String, AnalysedPhoto> byContent = new HashMap<>();
   private final Set<String> there;
 
   /**
    * @param there every photo that was found, decoded or not
    */
-  ChosenByPerson(Choices choices, Collection<Looked> looked, Collection<Photo> there) {
+  ChosenByPerson(Choices choices, Collection<AnalysedPhoto> looked, Collection<Photo> there) {
     this.choices = choices;
     looked.forEach(one -> byContent.put(one.photo().sha256(), one));
     this.there = there.stream().map(Photo::sha256).collect(Collectors.toSet());
@@ -40,7 +40,7 @@ final class ChosenByPerson implements PersonsChoice {
   }
 
   private Chosen chosen(PhotoKey key, SpaceChoice choice) {
-    Optional<Looked> looked = Optional.ofNullable(byContent.get(key.sha256()));
+    Optional<AnalysedPhoto> looked = Optional.ofNullable(byContent.get(key.sha256()));
     int turns = choice.quarterTurns();
     return new Chosen(
         looked.map(one -> one.turned(turns)),
@@ -100,7 +100,8 @@ final class ChosenByPerson implements PersonsChoice {
     return left;
   }
 
-  private static boolean away(Looked frame, LocalDate day, Map<String, Set<LocalDate>> chosen) {
+  private static boolean away(
+      AnalysedPhoto frame, LocalDate day, Map<String, Set<LocalDate>> chosen) {
     Set<LocalDate> days = chosen.getOrDefault(frame.photo().sha256(), Set.of());
     return !days.isEmpty() && !days.contains(day);
   }

@@ -15,7 +15,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.daymount.image.Pictures;
-import org.daymount.look.Looked;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Remembered;
 import org.daymount.look.detect.CloseLooker;
 import org.daymount.look.detect.Detectors;
@@ -38,7 +38,7 @@ final class CloseLookStage {
   private final int jobs;
   private final Progress progress;
   private final Remembered remembered;
-  private final Map<List<PhotoFile>, List<Looked>> seen = new HashMap<>();
+  private final Map<List<PhotoFile>, List<AnalysedPhoto>> seen = new HashMap<>();
   private Optional<String> without = Optional.empty();
 
   CloseLookStage(Pictures pictures, int jobs, Progress progress) {
@@ -58,7 +58,7 @@ final class CloseLookStage {
   /**
    * @param chosen by a person: looked at closely too, so that their crops cut no face
    */
-  CloseLooks look(Bursts bursts, List<Looked> chosen) {
+  CloseLooks look(Bursts bursts, List<AnalysedPhoto> chosen) {
     Set<Burst> promising = new HashSet<>();
     bursts.byDay().values().forEach(day -> promising.addAll(promising(day)));
     return look(bursts, promising, chosen);
@@ -68,17 +68,17 @@ final class CloseLookStage {
     return look(bursts, new HashSet<>(bursts.all()), List.of());
   }
 
-  private CloseLooks look(Bursts bursts, Set<Burst> promising, List<Looked> chosen) {
-    List<List<Looked>> groups =
+  private CloseLooks look(Bursts bursts, Set<Burst> promising, List<AnalysedPhoto> chosen) {
+    List<List<AnalysedPhoto>> groups =
         bursts.all().stream().filter(promising::contains).map(Burst::photos).toList();
     lookAt(groups);
     Set<PhotoFile> closely = new HashSet<>();
-    for (List<Looked> group : groups) {
+    for (List<AnalysedPhoto> group : groups) {
       seen(group).stream()
           .filter(frame -> frame.measures().close().isPresent())
           .forEach(frame -> closely.add(frame.photo().file()));
     }
-    List<Looked> alone =
+    List<AnalysedPhoto> alone =
         chosen.stream().filter(one -> !closely.contains(one.photo().file())).toList();
     Optional<String> without = lookAt(alone.stream().map(List::of).toList());
     Map<LocalDate, List<Contender>> contenders = new TreeMap<>();
@@ -91,15 +91,15 @@ final class CloseLookStage {
                     list.stream()
                         .map(burst -> contender(burst, promising.contains(burst)))
                         .toList()));
-    Map<PhotoFile, Looked> others = new HashMap<>();
+    Map<PhotoFile, AnalysedPhoto> others = new HashMap<>();
     alone.forEach(one -> others.put(one.photo().file(), seen(List.of(one)).get(0)));
     return new CloseLooks(contenders, others, without);
   }
 
   /** Looks at those that were not looked at before; says why if that is not possible. */
-  private Optional<String> lookAt(List<List<Looked>> groups) {
+  private Optional<String> lookAt(List<List<AnalysedPhoto>> groups) {
     groups.forEach(this::recall);
-    List<List<Looked>> unseen =
+    List<List<AnalysedPhoto>> unseen =
         groups.stream().filter(group -> !seen.containsKey(files(group))).toList();
     if (unseen.isEmpty()) {
       return without;
@@ -114,7 +114,7 @@ final class CloseLookStage {
   }
 
   /** What an earlier run saw in these frames counts as seen. */
-  private void recall(List<Looked> group) {
+  private void recall(List<AnalysedPhoto> group) {
     if (seen.containsKey(files(group))) {
       return;
     }
@@ -122,29 +122,29 @@ final class CloseLookStage {
         .closeLook(photos(group))
         .ifPresent(
             looks -> {
-              List<Looked> frames = new ArrayList<>();
+              List<AnalysedPhoto> frames = new ArrayList<>();
               for (int i = 0; i < group.size(); i++) {
-                Looked frame = group.get(i);
+                AnalysedPhoto frame = group.get(i);
                 frames.add(looks.get(i).map(frame::withClose).orElse(frame));
               }
               seen.put(files(group), frames);
             });
   }
 
-  private static List<Photo> photos(List<Looked> group) {
-    return group.stream().map(Looked::photo).toList();
+  private static List<Photo> photos(List<AnalysedPhoto> group) {
+    return group.stream().map(AnalysedPhoto::photo).toList();
   }
 
-  private void lookAt(List<List<Looked>> groups, Detectors detectors) {
+  private void lookAt(List<List<AnalysedPhoto>> groups, Detectors detectors) {
     CloseLooker looker = new CloseLooker(pictures, detectors);
     ExecutorService workers = Executors.newFixedThreadPool(jobs);
     try {
-      List<Future<List<Looked>>> running = new ArrayList<>();
-      for (List<Looked> group : groups) {
+      List<Future<List<AnalysedPhoto>>> running = new ArrayList<>();
+      for (List<AnalysedPhoto> group : groups) {
         running.add(
             workers.submit(
                 () -> {
-                  List<Looked> frames = looker.look(group);
+                  List<AnalysedPhoto> frames = looker.look(group);
                   remembered.keepCloseLook(
                       photos(group), frames.stream().map(f -> f.measures().close()).toList());
                   progress.step();
@@ -164,24 +164,25 @@ final class CloseLookStage {
     }
   }
 
-  private static List<PhotoFile> files(List<Looked> group) {
+  private static List<PhotoFile> files(List<AnalysedPhoto> group) {
     return group.stream().map(one -> one.photo().file()).toList();
   }
 
   /** As they were before where nobody could look. */
-  private List<Looked> seen(List<Looked> group) {
+  private List<AnalysedPhoto> seen(List<AnalysedPhoto> group) {
     return seen.getOrDefault(files(group), group);
   }
 
   /** Frames that nobody looked at closely cannot win over those that were. */
   private Contender contender(Burst burst, boolean promising) {
-    List<Looked> frames = promising ? seen(burst.photos()) : burst.photos();
-    List<Looked> close = frames.stream().filter(f -> f.measures().close().isPresent()).toList();
+    List<AnalysedPhoto> frames = promising ? seen(burst.photos()) : burst.photos();
+    List<AnalysedPhoto> close =
+        frames.stream().filter(f -> f.measures().close().isPresent()).toList();
     if (close.isEmpty()) {
       return BurstWinner.of(frames);
     }
     Contender best = BurstWinner.of(close);
-    List<Looked> alike = new ArrayList<>(best.alike());
+    List<AnalysedPhoto> alike = new ArrayList<>(best.alike());
     frames.stream().filter(f -> f.measures().close().isEmpty()).forEach(alike::add);
     return new Contender(best.looked(), alike);
   }
@@ -196,7 +197,7 @@ final class CloseLookStage {
   /** Light and crispness of its best frame, and a little for having been worth several. */
   private static double promise(Burst burst) {
     double best = 0;
-    for (Looked frame : burst.photos()) {
+    for (AnalysedPhoto frame : burst.photos()) {
       best = Math.max(best, frame.measures().exposure() + frame.measures().clarity());
     }
     return best + 0.1 * Math.min(5, burst.photos().size());

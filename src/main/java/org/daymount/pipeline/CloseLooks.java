@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.daymount.look.Looked;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.photo.PhotoFile;
 import org.daymount.pick.Contender;
 
@@ -18,12 +18,12 @@ import org.daymount.pick.Contender;
  */
 record CloseLooks(
     Map<LocalDate, List<Contender>> contenders,
-    Map<PhotoFile, Looked> others,
+    Map<PhotoFile, AnalysedPhoto> others,
     Optional<String> without) {
 
   /** Every picture that can be picked, with all that was measured in it. */
-  Map<PhotoFile, Looked> looked() {
-    Map<PhotoFile, Looked> looked = new HashMap<>();
+  Map<PhotoFile, AnalysedPhoto> looked() {
+    Map<PhotoFile, AnalysedPhoto> looked = new HashMap<>();
     for (List<Contender> day : contenders.values()) {
       for (Contender contender : day) {
         looked.put(contender.looked().photo().file(), contender.looked());

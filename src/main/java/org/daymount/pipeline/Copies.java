@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.daymount.look.Looked;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.pick.Copy;
@@ -19,7 +19,7 @@ record Copies(List<Copy> all, Map<PhotoFile, Copy> byFile) {
     return of(new CopyFinder().exact(photos));
   }
 
-  Copies andSmaller(List<Looked> looked) {
+  Copies andSmaller(List<AnalysedPhoto> looked) {
     List<Copy> more = new ArrayList<>(all);
     more.addAll(
         new CopyFinder()

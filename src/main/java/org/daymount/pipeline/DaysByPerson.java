@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.daymount.album.Choices;
+import org.daymount.choices.Choices;
 import org.daymount.day.Days;
 import org.daymount.day.PhotoDay;
 import org.daymount.photo.Photo;

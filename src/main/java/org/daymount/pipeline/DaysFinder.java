@@ -14,7 +14,7 @@ import org.daymount.ingest.FolderReader;
 import org.daymount.ingest.IngestSettings;
 import org.daymount.ingest.Ingested;
 import org.daymount.ingest.Listing;
-import org.daymount.look.LookResult;
+import org.daymount.look.Analysis;
 import org.daymount.month.MonthDay;
 import org.daymount.month.MonthPhoto;
 import org.daymount.month.Warning;
@@ -74,7 +74,7 @@ public final class DaysFinder {
     progress.end();
     Copies copies = Copies.exact(found.photos());
     Map<PhotoFile, Problem> problems =
-        FileProblems.of(found, days, copies, new LookResult(List.of(), List.of()));
+        FileProblems.of(found, days, copies, new Analysis(List.of(), List.of()));
     return new Sorted(
         days.month(), days.days(), photos(found, copies, problems, settings), warnings(problems));
   }

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.daymount.day.Days;
 import org.daymount.ingest.Ingested;
-import org.daymount.look.LookResult;
+import org.daymount.look.Analysis;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.problem.Problem;
@@ -16,7 +16,7 @@ final class FileProblems {
 
   /** Later ones only speak where nothing was said before: damage first, then copies, then dates. */
   static Map<PhotoFile, Problem> of(
-      Ingested ingested, Days days, Copies copies, LookResult firstLook) {
+      Ingested ingested, Days days, Copies copies, Analysis firstLook) {
     Map<PhotoFile, Problem> problems = new TreeMap<>();
     add(problems, ingested.problems());
     add(problems, firstLook.problems());

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.daymount.album.DayPage;
-import org.daymount.look.Looked;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.month.Month;
 import org.daymount.month.MonthDay;
 import org.daymount.month.MonthPhoto;
@@ -99,7 +99,7 @@ final class MonthAssembler {
               Optional.of(photo),
               MonthPhotos.day(photo, request.daySettings())
                   .or(() -> picked.obeyed().dayOf(photo.sha256())),
-              Optional.ofNullable(picked.looked().get(photo.file())).map(Looked::measures),
+              Optional.ofNullable(picked.looked().get(photo.file())).map(AnalysedPhoto::measures),
               groups.getOrDefault(photo.file(), Optional.empty()),
               surveyed.copies().original(photo.file()),
               used.contains(photo.file()),

@@ -4,8 +4,8 @@ import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.daymount.album.Choices;
-import org.daymount.crop.Joins;
+import org.daymount.choices.Choices;
+import org.daymount.crop.Seams;
 import org.daymount.day.DaySorter;
 import org.daymount.day.Days;
 import org.daymount.image.Pictures;
@@ -13,9 +13,9 @@ import org.daymount.ingest.FolderReader;
 import org.daymount.ingest.Ingested;
 import org.daymount.ingest.KnownContents;
 import org.daymount.ingest.Listing;
-import org.daymount.look.LookResult;
-import org.daymount.look.Looked;
-import org.daymount.look.Looker;
+import org.daymount.look.AnalysedPhoto;
+import org.daymount.look.Analysis;
+import org.daymount.look.PhotoAnalyser;
 import org.daymount.look.Remembered;
 import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
@@ -65,7 +65,7 @@ public final class MonthMaker {
     Days days = new DaySorter().sort(found.photos(), request.daySettings());
     YearMonth month = days.month().orElseThrow(() -> NothingToDo.noDatedPhoto(request, found));
     Copies copies = Copies.exact(found.photos());
-    LookResult firstLook = firstLook(request, copies.withoutCopies(Wanted.of(days)));
+    Analysis firstLook = firstLook(request, copies.withoutCopies(Wanted.of(days)));
     CloseLookStage close = new CloseLookStage(pictures, request.jobs(), progress, remembered());
     return new Surveyed(
         month,
@@ -92,7 +92,7 @@ public final class MonthMaker {
       surveyed.add(firstLook(request, unseen));
     }
     Days days = DaysByPerson.of(surveyed.days(), choices);
-    List<Looked> looked = surveyed.firstLook().looked();
+    List<AnalysedPhoto> looked = surveyed.firstLook().looked();
     Bursts bursts = Bursts.find(days, looked, surveyed.copies(), choices);
     CloseLooks close =
         surveyed
@@ -130,12 +130,12 @@ public final class MonthMaker {
     return new FolderReader(known).read(listing, request.ingest(), request.jobs(), progress::step);
   }
 
-  private LookResult firstLook(Request request, List<Photo> photos) {
+  private Analysis firstLook(Request request, List<Photo> photos) {
     progress.stage("looking at pictures", photos.size());
-    return new Looker(pictures, remembered()).first(photos, request.jobs(), progress::step);
+    return new PhotoAnalyser(pictures, remembered()).first(photos, request.jobs(), progress::step);
   }
 
-  private static Joins joins(Request request) {
+  private static Seams joins(Request request) {
     return new SheetJoins(request.settings().sheet());
   }
 

@@ -7,9 +7,9 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.daymount.album.Choices;
-import org.daymount.album.ChoicesFile;
-import org.daymount.album.UnreadableChoices;
+import org.daymount.choices.Choices;
+import org.daymount.choices.ChoicesFile;
+import org.daymount.choices.UnreadableChoices;
 
 /** The person's own files: choices.json, which only the review writes, and the month note. */
 public final class PersonsFiles {

@@ -17,9 +17,9 @@ import org.daymount.ingest.FolderReader;
 import org.daymount.ingest.IngestSettings;
 import org.daymount.ingest.Ingested;
 import org.daymount.ingest.Listing;
-import org.daymount.look.LookResult;
-import org.daymount.look.Looked;
-import org.daymount.look.Looker;
+import org.daymount.look.AnalysedPhoto;
+import org.daymount.look.Analysis;
+import org.daymount.look.PhotoAnalyser;
 import org.daymount.month.MonthPhoto;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
@@ -54,7 +54,7 @@ public final class PhotoInspector {
   public record Inspected(
       MonthPhoto photo,
       Optional<Problem> problem,
-      Optional<Looked> looked,
+      Optional<AnalysedPhoto> looked,
       List<Crop> crops,
       Optional<String> withoutDetectors) {
     public Inspected {
@@ -70,7 +70,7 @@ public final class PhotoInspector {
     progress.stage("reading dates", listing.pictures().size());
     Ingested found = new FolderReader().read(listing, ingest, jobs, progress::step);
     progress.stage("looking at pictures", found.photos().size());
-    LookResult first = new Looker(pictures).first(found.photos(), jobs, progress::step);
+    Analysis first = new PhotoAnalyser(pictures).first(found.photos(), jobs, progress::step);
     Bursts alone = alone(first.looked());
     CloseLooks close = new CloseLookStage(pictures, jobs, progress).lookAtAll(alone);
     progress.end();
@@ -88,7 +88,7 @@ public final class PhotoInspector {
         || kind == Problem.Kind.NO_DATE;
   }
 
-  private static Bursts alone(List<Looked> looked) {
+  private static Bursts alone(List<AnalysedPhoto> looked) {
     return Bursts.ofSingles(
         looked.stream().map(l -> new Burst(Optional.empty(), List.of(l))).toList());
   }
@@ -99,17 +99,17 @@ public final class PhotoInspector {
       CloseLooks close,
       DaySettings settings,
       CropSettings crop) {
-    Map<PhotoFile, Looked> looked = close.looked();
+    Map<PhotoFile, AnalysedPhoto> looked = close.looked();
     List<Inspected> all = new ArrayList<>();
     for (Photo photo : found.all()) {
       Optional<Problem> problem = Optional.ofNullable(problems.remove(photo.file()));
-      Optional<Looked> seen = Optional.ofNullable(looked.get(photo.file()));
+      Optional<AnalysedPhoto> seen = Optional.ofNullable(looked.get(photo.file()));
       MonthPhoto entry =
           new MonthPhoto(
               photo.file(),
               Optional.of(photo),
               MonthPhotos.day(photo, settings),
-              seen.map(Looked::measures),
+              seen.map(AnalysedPhoto::measures),
               Optional.empty(),
               Optional.empty(),
               false,

@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import org.daymount.album.Choices;
 import org.daymount.album.DayPage;
+import org.daymount.choices.Choices;
 import org.daymount.day.Days;
 import org.daymount.day.PhotoDay;
-import org.daymount.look.Looked;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.month.Warning;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
@@ -24,7 +24,7 @@ public final class Picked {
   private final Days days;
   private final Bursts bursts;
   private final CloseLooks close;
-  private final Map<PhotoFile, Looked> looked;
+  private final Map<PhotoFile, AnalysedPhoto> looked;
   private final List<DayPick> picks;
   private final Map<PhotoFile, Problem> problems;
 
@@ -79,7 +79,7 @@ public final class Picked {
   }
 
   /** What was measured, for every photo that was decoded. */
-  public Map<PhotoFile, Looked> looked() {
+  public Map<PhotoFile, AnalysedPhoto> looked() {
     return looked;
   }
 

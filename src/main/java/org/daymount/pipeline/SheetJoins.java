@@ -3,14 +3,14 @@ package org.daymount.pipeline;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import org.daymount.crop.Joins;
+import org.daymount.crop.Seams;
 import org.daymount.sheet.Piece;
 import org.daymount.sheet.PieceSplitter;
 import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
 
 /** Tells the cropping where pieces larger than the sheet will be joined; asked for every crop. */
-final class SheetJoins implements Joins {
+final class SheetJoins implements Seams {
   private final PaperSize sheet;
   private final Map<PaperSize, List<PaperBox>> known = new ConcurrentHashMap<>();
 

@@ -7,19 +7,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.daymount.album.DayPage;
-import org.daymount.card.SetStory;
 import org.daymount.card.StoryCard;
-import org.daymount.card.StorySetter;
+import org.daymount.card.StoryTypesetter;
+import org.daymount.card.TypesetStory;
 import org.daymount.month.Warning;
 import org.daymount.unit.PaperSize;
 
 /** The story cards of the month, and what had to be done to the words to set them. */
-record Stories(Map<LocalDate, SetStory> byDay) {
+record Stories(Map<LocalDate, TypesetStory> byDay) {
 
   static Stories set(List<DayPage> pages, Optional<PaperSize> size) {
-    Map<LocalDate, SetStory> byDay = new TreeMap<>();
+    Map<LocalDate, TypesetStory> byDay = new TreeMap<>();
     if (size.isPresent()) {
-      StorySetter setter = new StorySetter();
+      StoryTypesetter setter = new StoryTypesetter();
       for (DayPage page : pages) {
         if (page.kind() != DayPage.Kind.LEFT_OUT) {
           byDay.put(page.day(), setter.set(page.day(), page.story(), size.get()));

@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import org.daymount.day.Days;
 import org.daymount.ingest.Ingested;
-import org.daymount.look.LookResult;
-import org.daymount.look.Looked;
+import org.daymount.look.AnalysedPhoto;
+import org.daymount.look.Analysis;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.pick.Trials;
@@ -25,14 +25,14 @@ public final class Surveyed {
   private final Copies copies;
   private final CloseLookStage close;
   private final Trials trials;
-  private LookResult firstLook;
+  private Analysis firstLook;
 
   Surveyed(
       YearMonth month,
       Ingested found,
       Days days,
       Copies copies,
-      LookResult firstLook,
+      Analysis firstLook,
       CloseLookStage close,
       Trials trials) {
     this.month = month;
@@ -73,7 +73,7 @@ public final class Surveyed {
     return trials;
   }
 
-  LookResult firstLook() {
+  Analysis firstLook() {
     return firstLook;
   }
 
@@ -89,17 +89,17 @@ public final class Surveyed {
         .toList();
   }
 
-  void add(LookResult more) {
-    List<Looked> looked = new java.util.ArrayList<>(firstLook.looked());
+  void add(Analysis more) {
+    List<AnalysedPhoto> looked = new java.util.ArrayList<>(firstLook.looked());
     looked.addAll(more.looked());
     List<org.daymount.problem.Problem> problems = new java.util.ArrayList<>(firstLook.problems());
     problems.addAll(more.problems());
-    firstLook = new LookResult(looked, problems);
+    firstLook = new Analysis(looked, problems);
   }
 
   /** All that were looked at, each with the most that is known of it. */
-  Map<PhotoFile, Looked> looked(CloseLooks closely) {
-    Map<PhotoFile, Looked> all = new HashMap<>();
+  Map<PhotoFile, AnalysedPhoto> looked(CloseLooks closely) {
+    Map<PhotoFile, AnalysedPhoto> all = new HashMap<>();
     firstLook.looked().forEach(one -> all.put(one.photo().file(), one));
     all.putAll(closely.looked());
     return all;

@@ -9,9 +9,9 @@ import java.time.LocalDate;
 import java.util.Base64;
 import java.util.Optional;
 import org.daymount.card.CardPainter;
-import org.daymount.card.SetStory;
 import org.daymount.card.StoryCard;
-import org.daymount.card.StorySetter;
+import org.daymount.card.StoryTypesetter;
+import org.daymount.card.TypesetStory;
 import org.daymount.image.Previews;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelSize;
@@ -31,7 +31,8 @@ final class CardView {
   }
 
   ObjectNode of(LocalDate day, String text) {
-    SetStory set = new StorySetter().set(day, Optional.of(text).filter(t -> !t.isBlank()), size);
+    TypesetStory set =
+        new StoryTypesetter().set(day, Optional.of(text).filter(t -> !t.isBlank()), size);
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     ArrayNode notes = root.putArray("notes");
     set.notes().forEach(notes::add);

@@ -1,6 +1,6 @@
 package org.daymount.review;
 
-import org.daymount.album.Choices;
+import org.daymount.choices.Choices;
 
 /**
  * One thing a person changed.

@@ -10,24 +10,24 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.daymount.album.Choices;
-import org.daymount.album.CropChoice;
-import org.daymount.album.DayChoice;
 import org.daymount.album.DayPage;
-import org.daymount.album.OtherFields;
-import org.daymount.album.PageWords;
-import org.daymount.album.PhotoChoice;
-import org.daymount.album.PhotoKey;
-import org.daymount.album.SpaceChoice;
-import org.daymount.album.SpaceWords;
-import org.daymount.album.StoryChoice;
+import org.daymount.album.PageSpec;
+import org.daymount.album.PageSpecParser;
 import org.daymount.album.WantedSpace;
+import org.daymount.choices.Choices;
+import org.daymount.choices.CropChoice;
+import org.daymount.choices.DayChoice;
+import org.daymount.choices.PhotoChoice;
+import org.daymount.choices.PhotoKey;
+import org.daymount.choices.SpaceChoice;
+import org.daymount.choices.StoryChoice;
+import org.daymount.choices.UnknownFields;
 import org.daymount.photo.Photo;
 import org.daymount.pick.Candidate;
 import org.daymount.pick.DayPick;
 import org.daymount.pick.SpacePick;
 import org.daymount.pipeline.Picked;
-import org.daymount.unit.Direction;
+import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.SizeText;
@@ -39,7 +39,7 @@ final class ChangeReader {
   private static final PaperSize USUAL_SPACE = PaperSize.inches(4, 6);
   private static final int LONGEST_STORY = 20_000; // letters
 
-  private final Shelf shelf;
+  private final ThumbnailCache shelf;
   private final Choices choices;
   private final Picked picked;
   private final JsonNode asked;
@@ -47,14 +47,14 @@ final class ChangeReader {
   /**
    * @param picked what the person saw when asking
    */
-  ChangeReader(Shelf shelf, Choices choices, Picked picked, JsonNode asked) {
+  ChangeReader(ThumbnailCache shelf, Choices choices, Picked picked, JsonNode asked) {
     this.shelf = shelf;
     this.choices = choices;
     this.picked = picked;
     this.asked = asked;
   }
 
-  Change read() throws Refused {
+  Change read() throws HttpException {
     String session = asked.path("session").asText("");
     String what = asked.path("what").asText("");
     try {
@@ -75,10 +75,11 @@ final class ChangeReader {
                 "");
         case "used" -> change(used(), "use of " + known("photo").file().lastName(), "");
         case "given" -> change(given(), "day of " + known("photo").file().lastName(), "");
-        default -> throw new Refused(Refused.BAD_REQUEST, "'" + what + "' cannot be changed");
+        default ->
+            throw new HttpException(HttpException.BAD_REQUEST, "'" + what + "' cannot be changed");
       };
     } catch (IllegalArgumentException e) {
-      throw new Refused(Refused.BAD_REQUEST, e.getMessage());
+      throw new HttpException(HttpException.BAD_REQUEST, e.getMessage());
     }
   }
 
@@ -86,7 +87,7 @@ final class ChangeReader {
     return new Change(changed, words, session.isEmpty() ? "" : words + "/" + session);
   }
 
-  private Choices photo() throws Refused {
+  private Choices photo() throws HttpException {
     SpaceChoice before = space();
     if (!asked.hasNonNull("photo")) {
       return with(
@@ -104,7 +105,7 @@ final class ChangeReader {
   }
 
   /** A crop settles the picture too: it was drawn on this one. */
-  private Choices crop() throws Refused {
+  private Choices crop() throws HttpException {
     SpaceChoice before = space();
     if (!asked.hasNonNull("crop")) {
       return with(before.withCrop(Optional.empty()));
@@ -114,7 +115,7 @@ final class ChangeReader {
     PixelBox window =
         new PixelBox(whole(box, "x"), whole(box, "y"), whole(box, "width"), whole(box, "height"));
     if (!shown.size().whole().contains(window)) {
-      throw new Refused(Refused.BAD_REQUEST, "the crop reaches beyond the picture");
+      throw new HttpException(HttpException.BAD_REQUEST, "the crop reaches beyond the picture");
     }
     SpaceChoice settled = settled(before, shown);
     return with(
@@ -124,7 +125,7 @@ final class ChangeReader {
                     window.turned(shown.size(), -settled.quarterTurns()), shown.sha256()))));
   }
 
-  private Choices turn() throws Refused {
+  private Choices turn() throws HttpException {
     int turns = whole(asked, "quarterTurns");
     SpaceChoice settled = settled(space(), hero().looked().photo());
     return with(
@@ -139,7 +140,7 @@ final class ChangeReader {
         : space.withPhoto(Optional.of(key(shown))).withCrop(Optional.empty()).withQuarterTurns(0);
   }
 
-  private Choices size() throws Refused {
+  private Choices size() throws HttpException {
     Optional<PaperSize> size = text("size").map(SizeText::parseSize);
     return onPage(
         pageChoice()
@@ -147,9 +148,9 @@ final class ChangeReader {
                 place(), pageChoice().space(place()).withSize(size).withCrop(Optional.empty())));
   }
 
-  private Choices direction() throws Refused {
-    Optional<Direction> way =
-        text("direction").map(word -> Direction.valueOf(word.toUpperCase(Locale.ROOT)));
+  private Choices direction() throws HttpException {
+    Optional<Orientation> way =
+        text("direction").map(word -> Orientation.valueOf(word.toUpperCase(Locale.ROOT)));
     return onPage(
         pageChoice()
             .withSpace(
@@ -158,26 +159,26 @@ final class ChangeReader {
   }
 
   /** The whole page in the words of the month note; without words as the note has it. */
-  private Choices page() throws Refused {
+  private Choices page() throws HttpException {
     Optional<String> said = text("words").filter(words -> !words.isBlank());
     if (said.isEmpty() || said.get().equals(notedPage())) {
       return onPage(pageChoice().withoutPageChanges());
     }
-    return onPage(shaped(pageChoice(), SpaceWords.parse(said.get())));
+    return onPage(shaped(pageChoice(), PageSpecParser.parse(said.get())));
   }
 
-  private Choices spaceAdded() throws Refused {
+  private Choices spaceAdded() throws HttpException {
     List<WantedSpace> spaces = new ArrayList<>(shown().spaces());
     spaces.add(spaces.isEmpty() ? WantedSpace.of(USUAL_SPACE) : spaces.get(spaces.size() - 1));
-    PageWords page = new PageWords(DayPage.Kind.PICTURES, spaces);
+    PageSpec page = new PageSpec(DayPage.Kind.PICTURES, spaces);
     return onPage(shaped(pageChoice(), sayable(page)));
   }
 
-  private Choices spaceTaken() throws Refused {
+  private Choices spaceTaken() throws HttpException {
     List<WantedSpace> spaces = new ArrayList<>(shown().spaces());
     spaces.remove(place());
-    PageWords page =
-        new PageWords(spaces.isEmpty() ? DayPage.Kind.NO_PHOTO : DayPage.Kind.PICTURES, spaces);
+    PageSpec page =
+        new PageSpec(spaces.isEmpty() ? DayPage.Kind.NO_PHOTO : DayPage.Kind.PICTURES, spaces);
     return onPage(
         pageChoice()
             .withSpaceTaken(place())
@@ -185,16 +186,17 @@ final class ChangeReader {
             .withoutSpaceShapes());
   }
 
-  private static PageWords sayable(PageWords page) throws Refused {
-    if (page.spaces().size() > SpaceWords.MOST_SPACES) {
-      throw new Refused(
-          Refused.BAD_REQUEST, "a page has at most " + SpaceWords.MOST_SPACES + " spaces");
+  private static PageSpec sayable(PageSpec page) throws HttpException {
+    if (page.spaces().size() > PageSpecParser.MOST_SPACES) {
+      throw new HttpException(
+          HttpException.BAD_REQUEST,
+          "a page has at most " + PageSpecParser.MOST_SPACES + " spaces");
     }
     return page;
   }
 
   /** A crop stays where its space keeps its shape. */
-  private DayChoice shaped(DayChoice day, PageWords page) throws Refused {
+  private DayChoice shaped(DayChoice day, PageSpec page) throws HttpException {
     List<WantedSpace> before = shown().spaces();
     DayChoice changed = day.withPage(Optional.of(page)).withoutSpaceShapes();
     for (int place : day.spaces().keySet()) {
@@ -210,20 +212,20 @@ final class ChangeReader {
   }
 
   /** The page as it is now, in the words of the note. */
-  private PageWords shown() throws Refused {
-    return SpaceWords.words(dayPick().page());
+  private PageSpec shown() throws HttpException {
+    return PageSpecParser.words(dayPick().page());
   }
 
-  private String notedPage() throws Refused {
+  private String notedPage() throws HttpException {
     DayPage noted = picked.noted(choices.pageOf(day()));
-    return noted == null ? "" : SpaceWords.text(noted);
+    return noted == null ? "" : PageSpecParser.text(noted);
   }
 
   /**
    * The day's choices, without changes of its page that do not hold any more because the note was
    * edited after them.
    */
-  private DayChoice pageChoice() throws Refused {
+  private DayChoice pageChoice() throws HttpException {
     DayChoice day = choices.day(day());
     String now = notedPage();
     return day.pageReplaced().filter(before -> !before.equals(now)).isPresent()
@@ -232,14 +234,14 @@ final class ChangeReader {
   }
 
   /** The page's words at the time are kept, so that a later edit of the note is noticed. */
-  private Choices onPage(DayChoice changed) throws Refused {
+  private Choices onPage(DayChoice changed) throws HttpException {
     return choices.withDay(
         day(),
         changed.withPageReplaced(
             changed.changesPage() ? Optional.of(notedPage()) : Optional.empty()));
   }
 
-  private Choices story() throws Refused {
+  private Choices story() throws HttpException {
     DayChoice day = choices.day(day());
     DayPage noted = picked.noted(day());
     Optional<String> before = noted == null ? Optional.empty() : noted.story();
@@ -248,7 +250,7 @@ final class ChangeReader {
     }
     String text = asked.get("text").asText().replace("\r\n", "\n");
     if (text.length() > LONGEST_STORY) {
-      throw new Refused(Refused.BAD_REQUEST, "a story has at most 20,000 letters");
+      throw new HttpException(HttpException.BAD_REQUEST, "a story has at most 20,000 letters");
     }
     boolean asNoted = text.equals(before.orElse(""));
     return choices.withDay(
@@ -256,7 +258,7 @@ final class ChangeReader {
         day.withStory(asNoted ? Optional.empty() : Optional.of(new StoryChoice(text, before))));
   }
 
-  private Choices used() throws Refused {
+  private Choices used() throws HttpException {
     Photo photo = known("photo");
     Optional<Boolean> word =
         asked.hasNonNull("used") ? Optional.of(asked.get("used").asBoolean()) : Optional.empty();
@@ -292,7 +294,7 @@ final class ChangeReader {
     return changed;
   }
 
-  private Choices given() throws Refused {
+  private Choices given() throws HttpException {
     Photo photo = known("photo");
     Optional<LocalDate> day = asked.hasNonNull("day") ? Optional.of(date("day")) : Optional.empty();
     PhotoChoice before = photoChoice(choices, photo);
@@ -315,7 +317,7 @@ final class ChangeReader {
     boolean saysNothing =
         changed.used().isEmpty()
             && changed.day().isEmpty()
-            && changed.other().equals(OtherFields.NONE);
+            && changed.other().equals(UnknownFields.NONE);
     if (!saysNothing) {
       return choices.withPhoto(changed);
     }
@@ -324,69 +326,74 @@ final class ChangeReader {
     return new Choices(choices.days(), left, choices.other());
   }
 
-  private Choices with(SpaceChoice changed) throws Refused {
+  private Choices with(SpaceChoice changed) throws HttpException {
     return choices.withDay(day(), choices.day(day()).withSpace(place(), changed));
   }
 
-  private SpaceChoice space() throws Refused {
+  private SpaceChoice space() throws HttpException {
     return choices.space(day(), place());
   }
 
-  private Candidate hero() throws Refused {
+  private Candidate hero() throws HttpException {
     return pick()
         .hero()
-        .orElseThrow(() -> new Refused(Refused.BAD_REQUEST, "there is no picture in this space"));
+        .orElseThrow(
+            () ->
+                new HttpException(HttpException.BAD_REQUEST, "there is no picture in this space"));
   }
 
-  private SpacePick pick() throws Refused {
+  private SpacePick pick() throws HttpException {
     return dayPick().spaces().get(place());
   }
 
-  private DayPick dayPick() throws Refused {
+  private DayPick dayPick() throws HttpException {
     LocalDate day = day();
     return picked.picks().stream()
         .filter(pick -> pick.page().day().equals(day))
         .findFirst()
-        .orElseThrow(() -> new Refused(Refused.BAD_REQUEST, day + " is not in this month"));
+        .orElseThrow(
+            () -> new HttpException(HttpException.BAD_REQUEST, day + " is not in this month"));
   }
 
-  private int place() throws Refused {
+  private int place() throws HttpException {
     int place = whole(asked, "space");
     if (place < 0 || place >= dayPick().spaces().size()) {
-      throw new Refused(Refused.BAD_REQUEST, "there is no space " + (place + 1) + " on this day");
+      throw new HttpException(
+          HttpException.BAD_REQUEST, "there is no space " + (place + 1) + " on this day");
     }
     return place;
   }
 
-  private LocalDate day() throws Refused {
+  private LocalDate day() throws HttpException {
     return date("day");
   }
 
-  private LocalDate date(String field) throws Refused {
+  private LocalDate date(String field) throws HttpException {
     try {
       LocalDate date = LocalDate.parse(asked.path(field).asText(""));
       if (picked.picks().stream().noneMatch(pick -> pick.page().day().equals(date))) {
-        throw new Refused(Refused.BAD_REQUEST, date + " is not in this month");
+        throw new HttpException(HttpException.BAD_REQUEST, date + " is not in this month");
       }
       return date;
     } catch (DateTimeException e) {
-      throw new Refused(Refused.BAD_REQUEST, "a day is missing");
+      throw new HttpException(HttpException.BAD_REQUEST, "a day is missing");
     }
   }
 
-  private Photo known(String field) throws Refused {
+  private Photo known(String field) throws HttpException {
     return shelf
         .photo(asked.path(field).asText(""))
-        .orElseThrow(() -> new Refused(Refused.BAD_REQUEST, "there is no such picture"));
+        .orElseThrow(
+            () -> new HttpException(HttpException.BAD_REQUEST, "there is no such picture"));
   }
 
   private Optional<String> text(String field) {
     return asked.hasNonNull(field) ? Optional.of(asked.get(field).asText()) : Optional.empty();
   }
 
-  private static int whole(JsonNode node, String field) throws Refused {
+  private static int whole(JsonNode node, String field) throws HttpException {
     if (!node.path(field).isIntegralNumber() || !node.path(field).canConvertToInt()) {
-      throw new Refused(Refused.BAD_REQUEST, field + " must be a whole number");
+      throw new HttpException(HttpException.BAD_REQUEST, field + " must be a whole number");
     }
     return node.get(field).intValue();
   }

@@ -12,8 +12,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
-import org.daymount.album.Choices;
-import org.daymount.album.ChoicesFile;
+import org.daymount.choices.Choices;
+import org.daymount.choices.ChoicesFile;
 import org.daymount.pipeline.PersonsFiles;
 
 /**

@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
-import org.daymount.album.Choices;
+import org.daymount.choices.Choices;
 import org.daymount.image.Pictures;
 import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
@@ -26,7 +26,7 @@ final class Editing {
   private final MonthMaker maker;
   private final Request request;
   private final Surveyed surveyed;
-  private final Shelf shelf;
+  private final ThumbnailCache shelf;
   private final ChoicesStore store;
   private final Deque<Step> done = new ArrayDeque<>();
   private final Deque<Step> undone = new ArrayDeque<>();
@@ -52,7 +52,11 @@ final class Editing {
       Optional<String> message) {}
 
   Editing(
-      Pictures pictures, Request request, Surveyed surveyed, Shelf shelf, Optional<Memory> memory)
+      Pictures pictures,
+      Request request,
+      Surveyed surveyed,
+      ThumbnailCache shelf,
+      Optional<Memory> memory)
       throws IOException {
     this.maker = new MonthMaker(pictures, Progress.SILENT, memory);
     this.request = request;
@@ -77,7 +81,7 @@ final class Editing {
     return state(message);
   }
 
-  synchronized Now change(JsonNode asked) throws Refused, IOException {
+  synchronized Now change(JsonNode asked) throws HttpException, IOException {
     check(asked);
     Change change = new ChangeReader(shelf, choices, picked, asked).read();
     if (change.choices().equals(choices)) {
@@ -95,15 +99,16 @@ final class Editing {
     return settle();
   }
 
-  synchronized Now undo(JsonNode asked) throws Refused, IOException {
+  synchronized Now undo(JsonNode asked) throws HttpException, IOException {
     return step(asked, done, undone);
   }
 
-  synchronized Now redo(JsonNode asked) throws Refused, IOException {
+  synchronized Now redo(JsonNode asked) throws HttpException, IOException {
     return step(asked, undone, done);
   }
 
-  private Now step(JsonNode asked, Deque<Step> from, Deque<Step> to) throws Refused, IOException {
+  private Now step(JsonNode asked, Deque<Step> from, Deque<Step> to)
+      throws HttpException, IOException {
     check(asked);
     if (from.isEmpty()) {
       return state(Optional.empty());
@@ -122,7 +127,7 @@ final class Editing {
   }
 
   /** Makes the small pictures of all heroes. */
-  void warmUp(Shelf shelf) {
+  void warmUp(ThumbnailCache shelf) {
     Picked now;
     synchronized (this) {
       now = picked;
@@ -138,24 +143,24 @@ final class Editing {
               int turns =
                   photo.orientation().quarterTurnsFrom(shelf.photo(id).orElseThrow().orientation());
               try {
-                shelf.jpeg(id, turns, Shelf.FIRST_VIEW);
-              } catch (Refused | UnusablePicture e) {
+                shelf.jpeg(id, turns, ThumbnailCache.FIRST_VIEW);
+              } catch (HttpException | UnusablePicture e) {
                 // the page asks for it again and hears why
               }
             });
   }
 
-  private void check(JsonNode asked) throws Refused, IOException {
+  private void check(JsonNode asked) throws HttpException, IOException {
     if (store.isChangedByOthers()) {
       reload();
-      throw new Refused(
-          Refused.CONFLICT,
+      throw new HttpException(
+          HttpException.CONFLICT,
           "choices.json was changed by something else meanwhile; it has been read again. Look at it"
               + " and make your change once more.");
     }
     if (asked.path("version").asLong(-1) != version) {
-      throw new Refused(
-          Refused.CONFLICT,
+      throw new HttpException(
+          HttpException.CONFLICT,
           "This month was changed in another tab meanwhile. What you see now is the newest; make"
               + " your change once more.");
     }

@@ -11,11 +11,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.daymount.album.DayPage;
-import org.daymount.album.PageWords;
+import org.daymount.album.PageSpec;
+import org.daymount.album.PageSpecParser;
 import org.daymount.album.Space;
-import org.daymount.album.SpaceChoice;
-import org.daymount.album.SpaceWords;
 import org.daymount.album.WantedSpace;
+import org.daymount.choices.SpaceChoice;
 import org.daymount.crop.Crop;
 import org.daymount.day.PhotoDay;
 import org.daymount.look.Face;
@@ -27,7 +27,7 @@ import org.daymount.pick.SpacePick;
 import org.daymount.pipeline.Picked;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.Surveyed;
-import org.daymount.unit.Direction;
+import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
@@ -51,9 +51,9 @@ final class MonthView {
 
   private final Request request;
   private final Surveyed surveyed;
-  private final Shelf shelf;
+  private final ThumbnailCache shelf;
 
-  MonthView(Request request, Surveyed surveyed, Shelf shelf) {
+  MonthView(Request request, Surveyed surveyed, ThumbnailCache shelf) {
     this.request = request;
     this.surveyed = surveyed;
     this.shelf = shelf;
@@ -127,7 +127,7 @@ final class MonthView {
 
   /** The page in the words of the note; a reveal only where it is not the usual one. */
   private String words(DayPage page) {
-    PageWords all = SpaceWords.words(page);
+    PageSpec all = PageSpecParser.words(page);
     List<WantedSpace> spaces = new ArrayList<>();
     for (WantedSpace space : all.spaces()) {
       spaces.add(
@@ -137,7 +137,7 @@ final class MonthView {
               space.onMat(),
               space.reveal().filter(reveal -> !reveal.equals(request.defaults().reveal()))));
     }
-    return SpaceWords.text(new PageWords(all.kind(), spaces));
+    return PageSpecParser.text(new PageSpec(all.kind(), spaces));
   }
 
   private static String word(String code) {
@@ -160,7 +160,7 @@ final class MonthView {
     node.put("space", place);
     node.put("size", space.name());
     node.put("direction", pick.direction().word());
-    node.put("directionFixed", space.direction().map(Direction::word).orElse(null));
+    node.put("directionFixed", space.direction().map(Orientation::word).orElse(null));
     node.put("sizeIsYours", choice.size().isPresent());
     node.put("directionIsYours", choice.direction().isPresent());
     node.put("reveal", space.reveal().map(reveal -> reveal.inInches()).orElse(0.0));

@@ -10,10 +10,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.daymount.album.Choices;
+import org.daymount.choices.Choices;
 import org.daymount.day.PhotoDay;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Face;
-import org.daymount.look.Looked;
 import org.daymount.look.Subject;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
@@ -31,19 +31,20 @@ final class PhotosView {
   private static final DateTimeFormatter TIME =
       DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
 
-  private final Shelf shelf;
+  private final ThumbnailCache shelf;
 
-  PhotosView(Shelf shelf) {
+  PhotosView(ThumbnailCache shelf) {
     this.shelf = shelf;
   }
 
   /** A day's photos in order of time. */
-  ObjectNode day(Editing.Now now, LocalDate date) throws Refused {
+  ObjectNode day(Editing.Now now, LocalDate date) throws HttpException {
     PhotoDay day =
         now.picked().photosByDay().stream()
             .filter(each -> each.day().equals(date))
             .findFirst()
-            .orElseThrow(() -> new Refused(Refused.NOT_FOUND, date + " is not in this month"));
+            .orElseThrow(
+                () -> new HttpException(HttpException.NOT_FOUND, date + " is not in this month"));
     return list(now, day.photos());
   }
 
@@ -68,7 +69,7 @@ final class PhotosView {
       node.put("width", photo.size().width());
       node.put("height", photo.size().height());
       node.put("group", groups.getOrDefault(file, Optional.empty()).orElse(null));
-      Looked looked = now.picked().looked().get(file);
+      AnalysedPhoto looked = now.picked().looked().get(file);
       node.put("readable", looked != null);
       if (looked != null) {
         focus(looked).ifPresent(box -> point(node.putObject("focus"), box, photo.size()));
@@ -83,7 +84,7 @@ final class PhotosView {
   }
 
   /** Where to look first when it is looked at closely: the surest face, or what it is about. */
-  private static Optional<PixelBox> focus(Looked looked) {
+  private static Optional<PixelBox> focus(AnalysedPhoto looked) {
     return looked.measures().faces().stream()
         .findFirst()
         .map(Face::box)

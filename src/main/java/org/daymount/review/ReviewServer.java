@@ -45,12 +45,12 @@ public final class ReviewServer implements AutoCloseable {
           + " connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
   private final ObjectMapper mapper = new ObjectMapper();
-  private final ProgressBoard opening = new ProgressBoard();
+  private final ProgressState opening = new ProgressState();
   private final HttpServer server;
   private final ExecutorService workers;
-  private final Gate gate;
-  private Optional<Desk> prepared = Optional.empty();
-  private volatile Desk desk;
+  private final RequestGuard gate;
+  private Optional<ApiHandler> prepared = Optional.empty();
+  private volatile ApiHandler desk;
 
   /**
    * Starts to answer; the month is shown later.
@@ -74,7 +74,7 @@ public final class ReviewServer implements AutoCloseable {
     opening.begin("finding pictures");
     InetAddress here = InetAddress.getByAddress("localhost", new byte[] {127, 0, 0, 1});
     this.server = HttpServer.create(new InetSocketAddress(here, port), 0);
-    this.gate = new Gate(server.getAddress().getPort(), token);
+    this.gate = new RequestGuard(server.getAddress().getPort(), token);
     this.workers =
         Executors.newCachedThreadPool(
             task -> {
@@ -109,7 +109,7 @@ public final class ReviewServer implements AutoCloseable {
       Surveyed surveyed,
       Optional<Memory> memory) {
     try {
-      prepared = Optional.of(new Desk(pictures, json, request, surveyed, memory));
+      prepared = Optional.of(new ApiHandler(pictures, json, request, surveyed, memory));
     } catch (IOException e) {
       throw new RunFailed("the review cannot start: " + e.getMessage());
     }
@@ -149,7 +149,7 @@ public final class ReviewServer implements AutoCloseable {
         progress(exchange, path.endsWith("opening"));
         return;
       }
-      Answer answer = answer(exchange);
+      ApiResponse answer = answer(exchange);
       headers.set("Content-Type", answer.type());
       headers.set(
           "Cache-Control", answer.keep() ? "private, max-age=86400, immutable" : "no-store");
@@ -158,80 +158,81 @@ public final class ReviewServer implements AutoCloseable {
     }
   }
 
-  private Answer answer(HttpExchange exchange) throws IOException {
+  private ApiResponse answer(HttpExchange exchange) throws IOException {
     try {
       gate.checkOrigin(exchange.getRequestHeaders());
       return exchange.getRequestURI().getPath().startsWith("/api/")
           ? api(exchange)
           : shown(exchange);
-    } catch (Refused e) {
+    } catch (HttpException e) {
       return said(e.status(), e.getMessage());
     } catch (UnusablePicture e) {
-      return said(Refused.NOT_FOUND, e.getMessage());
+      return said(HttpException.NOT_FOUND, e.getMessage());
     } catch (RunFailed e) {
-      return said(Answer.FAILED, e.getMessage());
+      return said(ApiResponse.FAILED, e.getMessage());
     } catch (IOException e) {
-      return said(Answer.FAILED, "not saved: " + e.getMessage());
+      return said(ApiResponse.FAILED, "not saved: " + e.getMessage());
     } catch (RuntimeException e) {
-      return said(Answer.FAILED, "something went wrong that should not have (" + e + ")");
+      return said(ApiResponse.FAILED, "something went wrong that should not have (" + e + ")");
     }
   }
 
-  private static Answer said(int status, String message) {
+  private static ApiResponse said(int status, String message) {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
     node.put("message", message);
-    return Answer.json(status, node);
+    return ApiResponse.json(status, node);
   }
 
   /** The page's files, open to all on this computer, and pictures, which need the word. */
-  private Answer shown(HttpExchange exchange) throws Refused, IOException {
+  private ApiResponse shown(HttpExchange exchange) throws HttpException, IOException {
     need(exchange, "GET");
     String path = exchange.getRequestURI().getPath();
     if (path.matches("/(picture|detail|sheet)/.*")) {
       gate.checkToken(key(exchange));
-      return Answer.jpeg(desk().picture(path.split("/")));
+      return ApiResponse.jpeg(desk().picture(path.split("/")));
     }
     String file = path.equals("/") ? "review.html" : path.substring(1);
     String type =
-        Answer.typeOf(file)
-            .orElseThrow(() -> new Refused(Refused.NOT_FOUND, "there is no such page"));
+        ApiResponse.typeOf(file)
+            .orElseThrow(() -> new HttpException(HttpException.NOT_FOUND, "there is no such page"));
     try (InputStream in = ReviewServer.class.getResourceAsStream(file)) {
-      return new Answer(Answer.OK, type, in.readAllBytes(), false);
+      return new ApiResponse(ApiResponse.OK, type, in.readAllBytes(), false);
     }
   }
 
-  private Answer api(HttpExchange exchange) throws Refused, IOException {
-    gate.checkToken(exchange.getRequestHeaders().getFirst("X-Review-Word"));
+  private ApiResponse api(HttpExchange exchange) throws HttpException, IOException {
+    gate.checkToken(exchange.getRequestHeaders().getFirst("X-Review-Token"));
     String what = exchange.getRequestURI().getPath().substring("/api/".length());
-    need(exchange, Desk.isPosted(what) ? "POST" : "GET");
-    JsonNode body = Desk.isPosted(what) ? body(exchange) : JsonNodeFactory.instance.objectNode();
-    return Answer.json(Answer.OK, desk().reply(what, body));
+    need(exchange, ApiHandler.isPosted(what) ? "POST" : "GET");
+    JsonNode body =
+        ApiHandler.isPosted(what) ? body(exchange) : JsonNodeFactory.instance.objectNode();
+    return ApiResponse.json(ApiResponse.OK, desk().reply(what, body));
   }
 
-  private Desk desk() throws Refused {
+  private ApiHandler desk() throws HttpException {
     if (desk == null) {
-      throw new Refused(Refused.NOT_YET, "the pictures are still being looked at");
+      throw new HttpException(HttpException.NOT_YET, "the pictures are still being looked at");
     }
     return desk;
   }
 
   /** Server-sent events (WHATWG HTML, 9.2) until the browser goes away or the run has ended. */
   private void progress(HttpExchange exchange, boolean ofOpening) throws IOException {
-    ProgressBoard board;
+    ProgressState board;
     try {
       gate.checkOrigin(exchange.getRequestHeaders());
       gate.checkToken(key(exchange));
       need(exchange, "GET");
       board = ofOpening ? opening : desk().board();
-    } catch (Refused e) {
+    } catch (HttpException e) {
       exchange.sendResponseHeaders(e.status(), -1);
       return;
     }
     exchange.getResponseHeaders().set("Content-Type", "text/event-stream");
     exchange.getResponseHeaders().set("Cache-Control", "no-store");
-    exchange.sendResponseHeaders(Answer.OK, 0);
+    exchange.sendResponseHeaders(ApiResponse.OK, 0);
     OutputStream out = exchange.getResponseBody();
-    ProgressBoard.State seen = null;
+    ProgressState.State seen = null;
     try {
       do {
         seen = board.next(seen, HEARTBEAT);
@@ -244,21 +245,21 @@ public final class ReviewServer implements AutoCloseable {
     }
   }
 
-  private JsonNode body(HttpExchange exchange) throws Refused, IOException {
+  private JsonNode body(HttpExchange exchange) throws HttpException, IOException {
     byte[] bytes = exchange.getRequestBody().readNBytes(LONGEST_BODY + 1);
     if (bytes.length > LONGEST_BODY) {
-      throw new Refused(Refused.TOO_LARGE, "that is too long");
+      throw new HttpException(HttpException.TOO_LARGE, "that is too long");
     }
     try {
       return mapper.readTree(bytes);
     } catch (JsonProcessingException e) {
-      throw new Refused(Refused.BAD_REQUEST, "the request is not JSON");
+      throw new HttpException(HttpException.BAD_REQUEST, "the request is not JSON");
     }
   }
 
-  private static void need(HttpExchange exchange, String method) throws Refused {
+  private static void need(HttpExchange exchange, String method) throws HttpException {
     if (!exchange.getRequestMethod().equals(method)) {
-      throw new Refused(Refused.WRONG_METHOD, "this address takes " + method + " only");
+      throw new HttpException(HttpException.WRONG_METHOD, "this address takes " + method + " only");
     }
   }
 

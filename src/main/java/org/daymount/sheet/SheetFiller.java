@@ -5,7 +5,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import org.daymount.sheet.Cut.Axis;
-import org.daymount.unit.Direction;
+import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
 
 /** Puts given pieces into a pattern's slots and lays the sheet so that most of them are upright. */
@@ -56,7 +56,7 @@ final class SheetFiller {
   /** The first piece that is wanted, or that lies in the slot as it is. */
   private static Optional<FilledTree> take(
       List<Piece> pieces, boolean standing, boolean onlyUpright) {
-    Direction lying = standing ? Direction.PORTRAIT : Direction.LANDSCAPE;
+    Orientation lying = standing ? Orientation.PORTRAIT : Orientation.LANDSCAPE;
     for (Piece piece : pieces) {
       boolean turned = piece.size().direction() == lying.other();
       if (!turned || !onlyUpright) {

@@ -17,14 +17,16 @@ public record PaperSize(Length width, Length height) {
     return new PaperSize(Length.millimetres(width), Length.millimetres(height));
   }
 
-  public Direction direction() {
+  public Orientation direction() {
     int byWidth = width.compareTo(height);
-    return byWidth > 0 ? Direction.LANDSCAPE : byWidth < 0 ? Direction.PORTRAIT : Direction.SQUARE;
+    return byWidth > 0
+        ? Orientation.LANDSCAPE
+        : byWidth < 0 ? Orientation.PORTRAIT : Orientation.SQUARE;
   }
 
   /** The same paper lying the given way; a square stays as it is. */
-  public PaperSize towards(Direction direction) {
-    return direction == direction() || direction == Direction.SQUARE || isSquare()
+  public PaperSize towards(Orientation direction) {
+    return direction == direction() || direction == Orientation.SQUARE || isSquare()
         ? this
         : turned();
   }

@@ -34,10 +34,10 @@ public record PixelSize(int width, int height) {
     return (quarterTurns & 1) == 1 ? turned() : this;
   }
 
-  public Direction direction() {
+  public Orientation direction() {
     return width > height
-        ? Direction.LANDSCAPE
-        : width < height ? Direction.PORTRAIT : Direction.SQUARE;
+        ? Orientation.LANDSCAPE
+        : width < height ? Orientation.PORTRAIT : Orientation.SQUARE;
   }
 
   /**

@@ -1,6 +1,6 @@
 // Talks with the program: one change after the other, each with the version it was made on.
 
-const KEPT_AS = 'review-word';
+const KEPT_AS = 'review-token';
 
 export const state = { month: null };
 const listeners = new Set();
@@ -47,7 +47,7 @@ async function ask(path, options) {
   try {
     reply = await fetch(`/api/${path}`, {
       ...options,
-      headers: { 'X-Review-Word': word, 'Content-Type': 'application/json' },
+      headers: { 'X-Review-Token': word, 'Content-Type': 'application/json' },
     });
   } catch {
     throw new Failure('the review has ended; start daymount review again', 0);

@@ -83,9 +83,9 @@ document.addEventListener('keydown', (event) => {
   }
 });
 addEventListener('hashchange', () => {
-  const before = sessionStorage.getItem('review-word');
+  const before = sessionStorage.getItem('review-token');
   takeWord();
-  if (sessionStorage.getItem('review-word') !== before) {
+  if (sessionStorage.getItem('review-token') !== before) {
     location.reload();
     return;
   }

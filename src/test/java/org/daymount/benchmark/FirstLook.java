@@ -9,8 +9,8 @@ import org.daymount.ingest.ClockCorrections;
 import org.daymount.ingest.FolderReader;
 import org.daymount.ingest.IngestSettings;
 import org.daymount.ingest.Ingested;
-import org.daymount.look.LookResult;
-import org.daymount.look.Looker;
+import org.daymount.look.Analysis;
+import org.daymount.look.PhotoAnalyser;
 
 /** The analysis alone: tags, hash and completeness of every file, and the first look at it. */
 final class FirstLook {
@@ -19,7 +19,7 @@ final class FirstLook {
   public static void main(String[] arguments) {
     int jobs = Integer.parseInt(arguments[1]);
     Ingested found = found(Path.of(arguments[0]), jobs);
-    LookResult looked = new Looker(new Pictures()).first(found.photos(), jobs, () -> {});
+    Analysis looked = new PhotoAnalyser(new Pictures()).first(found.photos(), jobs, () -> {});
     System.out.println(looked.looked().size() + " looked at");
     if (!looked.problems().isEmpty()) {
       throw new IllegalStateException(looked.problems().toString());

@@ -151,6 +151,6 @@ class DocumentationTest {
   }
 
   private static CommandLine line() {
-    return CommandLines.line(Surroundings.ofThisComputer(System.out, System.err));
+    return CommandLines.line(CommandContext.ofThisComputer(System.out, System.err));
   }
 }

@@ -73,7 +73,7 @@ class PackagersCommandsTest {
   }
 
   private static CommandLine root() {
-    return CommandLines.line(Surroundings.ofThisComputer(System.out, System.err));
+    return CommandLines.line(CommandContext.ofThisComputer(System.out, System.err));
   }
 
   private Result run(String... arguments) {

@@ -21,8 +21,8 @@ final class Shell {
   Result run(String... arguments) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    Surroundings around =
-        new Surroundings(
+    CommandContext around =
+        new CommandContext(
             new PrintWriter(out),
             new PrintWriter(err),
             false,

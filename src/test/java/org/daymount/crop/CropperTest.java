@@ -13,9 +13,9 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Face;
-import org.daymount.look.Looked;
-import org.daymount.look.SubjectMap;
+import org.daymount.look.SaliencyMap;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
@@ -68,7 +68,7 @@ class CropperTest {
       @ForAll @IntRange(min = 300, max = 5000) int width,
       @ForAll @IntRange(min = 300, max = 5000) int height,
       @ForAll @LongRange(min = 0, max = 100_000) long seed) {
-    Looked looked = random(new PixelSize(width, height), seed);
+    AnalysedPhoto looked = random(new PixelSize(width, height), seed);
     Crop crop = cropper.crop(looked, piece, SETTINGS);
     if (crop.window().equals(looked.photo().size().whole())) {
       return;
@@ -135,7 +135,7 @@ class CropperTest {
 
   @Test
   void facesTooFarApartForATallPieceLeaveWhiteAroundTheWholePicture() {
-    Looked looked =
+    AnalysedPhoto looked =
         SomePhoto.of(4000, 3000)
             .face(300, 1200, 400, 500, 0.9)
             .face(3300, 1200, 400, 500, 0.35)
@@ -155,7 +155,7 @@ class CropperTest {
 
   @Test
   void aFaceNobodyIsSureOfDoesNotForceABorder() {
-    Looked looked =
+    AnalysedPhoto looked =
         SomePhoto.of(4000, 3000)
             .face(300, 1200, 400, 500, 0.9)
             .face(3300, 1200, 400, 500, 0.2)
@@ -191,7 +191,8 @@ class CropperTest {
 
   @Test
   void theWindowFollowsTheSubjectAndSaysSo() {
-    Looked looked = SomePhoto.of(4000, 3000).subject(2300, 800, 1200, 2000, "dog", 0.8).looked();
+    AnalysedPhoto looked =
+        SomePhoto.of(4000, 3000).subject(2300, 800, 1200, 2000, "dog", 0.8).looked();
     Crop crop = cropper.crop(looked, TALL, SETTINGS);
     assertEquals(Crop.Fit.FILL, crop.fit());
     assertTrue(crop.window().contains(new PixelBox(2300, 800, 1200, 2000)));
@@ -200,7 +201,8 @@ class CropperTest {
 
   @Test
   void aSubjectLostByTurningThePictureLeavesWhiteInstead() {
-    Looked looked = SomePhoto.of(3000, 4000).subject(300, 200, 2400, 3600, "person", 0.9).looked();
+    AnalysedPhoto looked =
+        SomePhoto.of(3000, 4000).subject(300, 200, 2400, 3600, "person", 0.9).looked();
     Crop crop = cropper.crop(looked, WIDE, SETTINGS);
     assertEquals(Crop.Fit.BORDER, crop.fit());
     assertFalse(crop.reasons().isEmpty());
@@ -215,7 +217,7 @@ class CropperTest {
   }
 
   /** A 6 x 8 in piece on 4 x 6 in sheets: two lie across it and meet in its middle. */
-  private static final Joins ACROSS_THE_MIDDLE =
+  private static final Seams ACROSS_THE_MIDDLE =
       piece ->
           List.of(
               PaperBox.at(
@@ -230,7 +232,7 @@ class CropperTest {
   @Test
   void aFaceIsKeptOffTheJoinOfTwoSheetsByMovingTheWindow() {
     // 3 : 4.5 for 3 : 4 leaves 500 px to slide; the face is in the middle of the usual window
-    Looked looked = SomePhoto.of(3000, 4500).face(1300, 2050, 400, 400, 0.9).looked();
+    AnalysedPhoto looked = SomePhoto.of(3000, 4500).face(1300, 2050, 400, 400, 0.9).looked();
     Crop crop = cropper.crop(looked, LARGE, SETTINGS.with(ACROSS_THE_MIDDLE));
     assertTrue(isOffTheMiddle(crop, new PixelBox(1200, 1810, 600, 720)), crop.toString());
     assertTrue(
@@ -242,7 +244,7 @@ class CropperTest {
 
   @Test
   void aPictureOfThePiecesOwnShapeIsTakenCloserToKeepAFaceOffTheJoin() {
-    Looked looked = SomePhoto.of(3000, 4000).face(1350, 1900, 250, 250, 0.9).looked();
+    AnalysedPhoto looked = SomePhoto.of(3000, 4000).face(1350, 1900, 250, 250, 0.9).looked();
     Crop crop = cropper.crop(looked, LARGE, SETTINGS.with(ACROSS_THE_MIDDLE));
     assertTrue(isOffTheMiddle(crop, new PixelBox(1288, 1750, 375, 450)), crop.toString());
     assertTrue(crop.window().width() >= 0.75 * 3000 - 1, crop.toString());
@@ -251,7 +253,7 @@ class CropperTest {
 
   @Test
   void aFaceThatNoWindowKeepsOffTheJoinIsSaidAndMakesTheCropWorthLess() {
-    Looked looked = SomePhoto.of(3000, 4000).face(600, 900, 1800, 2200, 0.9).looked();
+    AnalysedPhoto looked = SomePhoto.of(3000, 4000).face(600, 900, 1800, 2200, 0.9).looked();
     Crop joined = cropper.crop(looked, LARGE, SETTINGS.with(ACROSS_THE_MIDDLE));
     Crop whole = cropper.crop(looked, LARGE, SETTINGS);
     assertTrue(joined.reasons().toString().contains("where the sheets of this piece meet"));
@@ -263,7 +265,7 @@ class CropperTest {
       @ForAll @IntRange(min = 1500, max = 5000) int width,
       @ForAll @IntRange(min = 1500, max = 5000) int height,
       @ForAll @LongRange(min = 0, max = 100_000) long seed) {
-    Looked looked = random(new PixelSize(width, height), seed);
+    AnalysedPhoto looked = random(new PixelSize(width, height), seed);
     Crop crop = cropper.crop(looked, LARGE, SETTINGS.with(ACROSS_THE_MIDDLE));
     boolean moved = crop.reasons().stream().anyMatch(r -> r.startsWith("moved so that"));
     boolean onJoin = crop.reasons().stream().anyMatch(r -> r.startsWith("a face lies where"));
@@ -303,11 +305,12 @@ class CropperTest {
   void whatIsLostOfAThingIsSaidAndMakesTheCropWorthLess() {
     double before = 1;
     for (int width : new int[] {2100, 2200, 2600}) { // of 2,000 that the window has
-      Looked looked = SomePhoto.of(3000, 3000).subject(200, 300, width, 900, "dog", 0.9).looked();
+      AnalysedPhoto looked =
+          SomePhoto.of(3000, 3000).subject(200, 300, width, 900, "dog", 0.9).looked();
       Crop crop = cropper.crop(looked, TALL, SETTINGS);
       assertEquals(List.of("cropped left and right; part of the dog is lost"), crop.reasons());
       assertEquals(Crop.Fit.FILL, crop.fit()); // a square picture does not lie across any piece
-      double kept = new Placing(looked, TALL, SETTINGS).kept();
+      double kept = new CropSearch(looked, TALL, SETTINGS).kept();
       assertTrue(crop.quality() < kept, width + ": " + crop.quality() + " of " + kept);
       assertTrue(crop.quality() < before, width + ": " + crop.quality() + " after " + before);
       before = crop.quality();
@@ -316,11 +319,11 @@ class CropperTest {
 
   @Test
   void aHeadCutOffOrWithoutAirMakesACropWorthLess() {
-    SomePhoto apart = PlacingTest.pair(2010); // no room for air, see there
+    SomePhoto apart = CropSearchTest.pair(2010); // no room for air, see there
     Crop held = cropper.fill(apart.looked(), WIDE, SETTINGS);
-    Placing placing = new Placing(apart.looked(), WIDE, SETTINGS);
+    CropSearch placing = new CropSearch(apart.looked(), WIDE, SETTINGS);
     assertTrue(held.quality() < placing.kept(), held.quality() + " of " + placing.kept());
-    SomePhoto further = PlacingTest.pair(2400);
+    SomePhoto further = CropSearchTest.pair(2400);
     Crop cut = cropper.fill(further.looked(), WIDE, SETTINGS);
     assertEquals(List.of("cropped top and bottom; not every face inside"), cut.reasons());
     assertTrue(cut.quality() < 0.4 * held.quality(), cut.quality() + " of " + held.quality());
@@ -357,7 +360,7 @@ class CropperTest {
 
   @Test
   void aWholePictureWithAFaceOnTheJoinSaysSoAndCountsFourTenths() {
-    Looked looked = SomePhoto.of(2000, 8000).face(800, 3800, 300, 400, 0.9).looked();
+    AnalysedPhoto looked = SomePhoto.of(2000, 8000).face(800, 3800, 300, 400, 0.9).looked();
     Crop alone = cropper.crop(looked, LARGE, SETTINGS);
     Crop joined = cropper.crop(looked, LARGE, SETTINGS.with(ACROSS_THE_MIDDLE));
     assertEquals(Crop.Fit.BORDER, joined.fit());
@@ -399,13 +402,13 @@ class CropperTest {
     }
   }
 
-  private static Looked random(PixelSize size, long seed) {
+  private static AnalysedPhoto random(PixelSize size, long seed) {
     Random random = new Random(seed);
     float[] weights = new float[48 * 32];
     for (int i = 0; i < weights.length; i++) {
       weights[i] = random.nextFloat();
     }
-    SomePhoto some = new SomePhoto(size, new SubjectMap(48, 32, weights));
+    SomePhoto some = new SomePhoto(size, new SaliencyMap(48, 32, weights));
     for (int i = random.nextInt(4); i > 0; i--) {
       int side = 1 + random.nextInt(Math.max(1, size.shortEdge() / 3));
       int x = random.nextInt(size.width());

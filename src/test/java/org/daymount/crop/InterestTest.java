@@ -3,7 +3,7 @@ package org.daymount.crop;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import org.daymount.look.SubjectMap;
+import org.daymount.look.SaliencyMap;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.Test;
@@ -29,14 +29,14 @@ class InterestTest {
     float[] weights = new float[72];
     weights[2 * 12 + 1] = 3; // x 80 to 160, y 160 to 240
     weights[4 * 12 + 10] = 1; // x 800 to 880
-    Interest lying = of(new SomePhoto(LYING, new SubjectMap(12, 6, weights)));
+    Interest lying = of(new SomePhoto(LYING, new SaliencyMap(12, 6, weights)));
     assertEquals(0.75, lying.kept(0), 1e-6);
     assertEquals(0.25, lying.kept(480), 1e-6);
 
     float[] turned = new float[72];
     turned[1 * 6 + 2] = 3;
     turned[10 * 6 + 4] = 1;
-    Interest standing = of(new SomePhoto(STANDING, new SubjectMap(6, 12, turned)));
+    Interest standing = of(new SomePhoto(STANDING, new SaliencyMap(6, 12, turned)));
     assertEquals(0.75, standing.kept(0), 1e-6);
     assertEquals(0.25, standing.kept(480), 1e-6);
   }
@@ -83,10 +83,10 @@ class InterestTest {
     assertEquals(before, of(once).kept(0), 1e-9);
   }
 
-  private static final SubjectMap EVEN = SubjectMap.even(12, 12);
+  private static final SaliencyMap EVEN = SaliencyMap.even(12, 12);
 
   private static Interest of(SomePhoto photo) {
-    Slide slide = Slide.of(photo.size(), PaperSize.inches(4, 4));
+    SlidingWindow slide = SlidingWindow.of(photo.size(), PaperSize.inches(4, 4));
     return new Interest(photo.measures(), photo.size(), slide);
   }
 }

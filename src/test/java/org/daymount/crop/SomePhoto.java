@@ -3,12 +3,12 @@ package org.daymount.crop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Face;
 import org.daymount.look.Fingerprint;
-import org.daymount.look.Looked;
 import org.daymount.look.Measures;
+import org.daymount.look.SaliencyMap;
 import org.daymount.look.Subject;
-import org.daymount.look.SubjectMap;
 import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
@@ -16,18 +16,18 @@ import org.daymount.unit.PixelSize;
 /** A photo with what was found in it. */
 final class SomePhoto {
   private final PixelSize size;
-  private final SubjectMap map;
+  private final SaliencyMap map;
   private final List<Face> faces = new ArrayList<>();
   private final List<Subject> subjects = new ArrayList<>();
 
-  SomePhoto(PixelSize size, SubjectMap map) {
+  SomePhoto(PixelSize size, SaliencyMap map) {
     this.size = size;
     this.map = map;
   }
 
   /** A photo all of which matters alike. */
   static SomePhoto of(int width, int height) {
-    return new SomePhoto(new PixelSize(width, height), SubjectMap.even(12, 9));
+    return new SomePhoto(new PixelSize(width, height), SaliencyMap.even(12, 9));
   }
 
   SomePhoto face(int x, int y, int width, int height, double confidence) {
@@ -55,7 +55,7 @@ final class SomePhoto {
     return any ? measures.withClose(new Measures.CloseLook(faces, subjects, 1)) : measures;
   }
 
-  Looked looked() {
-    return new Looked(PhotoBuilder.named("a.jpg").size(size).photo(), measures());
+  AnalysedPhoto looked() {
+    return new AnalysedPhoto(PhotoBuilder.named("a.jpg").size(size).photo(), measures());
   }
 }

@@ -14,11 +14,11 @@ import java.util.Random;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
-import org.daymount.look.Looked;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Measurer;
 import org.daymount.look.Measures;
 import org.daymount.look.Measures.CloseLook;
-import org.daymount.look.SubjectMap;
+import org.daymount.look.SaliencyMap;
 import org.daymount.look.detect.BurstFocus;
 import org.daymount.look.detect.CloseLooker;
 import org.daymount.photo.Photo;
@@ -128,11 +128,11 @@ final class BurstLadder {
   }
 
   private int winner(List<BufferedImage> frames, Function<BufferedImage, CloseLook> detector) {
-    List<Looked> looked = new ArrayList<>();
+    List<AnalysedPhoto> looked = new ArrayList<>();
     for (BufferedImage frame : frames) {
       String name = "frame " + (frames.size() - looked.size()); // a tie goes to the last one
       looked.add(
-          new Looked(
+          new AnalysedPhoto(
               new EvalPhoto(name, frame, List.of(), Optional.empty()).photo(),
               measurer.measure(frame)));
     }
@@ -140,7 +140,7 @@ final class BurstLadder {
         new CloseLooker(
             (photo, edge) -> frames.get(numberOf(photo, frames)),
             (small, tagged) -> detector.apply(small));
-    List<Looked> close =
+    List<AnalysedPhoto> close =
         looker.look(looked).stream().filter(f -> f.measures().close().isPresent()).toList();
     return numberOf(BurstWinner.of(close).looked().photo(), frames);
   }
@@ -170,7 +170,7 @@ final class BurstLadder {
     frames.forEach(frame -> measured.put(frame, measurer.measure(frame)));
     List<ToDoubleFunction<BufferedImage>> measures =
         List.of(
-            frame -> measurer.sharpnessIn(frame, whole, SubjectMap.even(1, 1)),
+            frame -> measurer.sharpnessIn(frame, whole, SaliencyMap.even(1, 1)),
             frame -> measured.get(frame).sharpness(),
             frame -> measurer.sharpnessIn(frame, box, measured.get(frame).map()),
             frame -> measured.get(frame).clarity());

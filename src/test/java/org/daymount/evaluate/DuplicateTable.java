@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
-import org.daymount.look.Looked;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Measurer;
 import org.daymount.look.Measures;
 import org.daymount.photo.Photo;
@@ -105,8 +105,8 @@ final class DuplicateTable {
 
   private boolean grouped(Measures one, Measures two, int seconds) {
     PixelSize size = new PixelSize(640, 480);
-    Looked first = looked("a.jpg", size, Optional.of(NOON), one);
-    Looked second = looked("b.jpg", size, Optional.of(NOON.plusSeconds(seconds)), two);
+    AnalysedPhoto first = looked("a.jpg", size, Optional.of(NOON), one);
+    AnalysedPhoto second = looked("b.jpg", size, Optional.of(NOON.plusSeconds(seconds)), two);
     return bursts.find(DAY, List.of(first, second)).size() == 1;
   }
 
@@ -115,10 +115,11 @@ final class DuplicateTable {
     int found = 0;
     int all = 0;
     for (int i = 0; i < photos.size(); i++) {
-      Looked original = looked("a.jpg", photos.get(i).size(), Optional.of(NOON), originals.get(i));
+      AnalysedPhoto original =
+          looked("a.jpg", photos.get(i).size(), Optional.of(NOON), originals.get(i));
       for (Measures copy : resaved.get(i)) {
         PixelSize size = photos.get(i).size().within(photos.get(i).size().longEdge() / 2);
-        Looked small = looked("b.jpg", size, Optional.empty(), copy);
+        AnalysedPhoto small = looked("b.jpg", size, Optional.empty(), copy);
         all++;
         found += copies.smaller(List.of(original, small)).size();
       }
@@ -126,7 +127,7 @@ final class DuplicateTable {
     return found / (double) all;
   }
 
-  private static Looked looked(
+  private static AnalysedPhoto looked(
       String name, PixelSize size, Optional<LocalDateTime> time, Measures measures) {
     Photo photo =
         PhotoBuilder.at(Path.of(""), name)
@@ -135,6 +136,6 @@ final class DuplicateTable {
             .withoutOrientation()
             .taken(time.map(t -> Taken.at(t, TakenFrom.ORIGINAL)).orElse(Taken.UNKNOWN))
             .photo();
-    return new Looked(photo, measures);
+    return new AnalysedPhoto(photo, measures);
   }
 }

@@ -17,8 +17,8 @@ import org.daymount.look.Face;
 import org.daymount.look.Measurer;
 import org.daymount.look.Measures;
 import org.daymount.look.Measures.CloseLook;
+import org.daymount.look.SaliencyMap;
 import org.daymount.look.Subject;
-import org.daymount.look.SubjectMap;
 import org.daymount.look.detect.Detectors;
 import org.daymount.look.detect.DetectorsUnavailable;
 
@@ -119,7 +119,7 @@ public final class Evaluate {
 
   private void subjects() {
     SubjectTable table = new SubjectTable(out);
-    table.rowOf("centre", photos, photo -> with(photo, SubjectMap.even(1, 1)), false);
+    table.rowOf("centre", photos, photo -> with(photo, SaliencyMap.even(1, 1)), false);
     table.rowOf(
         "histogram contrast x centre",
         photos,
@@ -144,7 +144,7 @@ public final class Evaluate {
     return measured.get(photo.name());
   }
 
-  private Measures with(EvalPhoto photo, SubjectMap map) {
+  private Measures with(EvalPhoto photo, SaliencyMap map) {
     Measures m = pixelsAlone(photo);
     return new Measures(
         m.sharpness(), m.clarity(), m.exposure(), m.fingerprint(), map, Optional.empty());

@@ -8,8 +8,8 @@ import java.util.function.Function;
 import org.daymount.crop.Crop;
 import org.daymount.crop.CropSettings;
 import org.daymount.crop.Cropper;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Face;
-import org.daymount.look.Looked;
 import org.daymount.look.Measures;
 import org.daymount.look.detect.Detectors;
 import org.daymount.unit.PaperSize;
@@ -58,7 +58,7 @@ final class FaceCropTable {
     int ofMarked = 0;
     int ofLarge = 0;
     for (EvalPhoto photo : photos) {
-      Looked looked = new Looked(photo.photo(), measuring.apply(photo));
+      AnalysedPhoto looked = new AnalysedPhoto(photo.photo(), measuring.apply(photo));
       for (PaperSize piece : SHAPES) {
         Crop crop = cropper.crop(looked, piece, ANY_PPI);
         List<PixelBox> guarded = guarded(photo, looked);
@@ -90,7 +90,7 @@ final class FaceCropTable {
     }
   }
 
-  private static List<PixelBox> guarded(EvalPhoto photo, Looked looked) {
+  private static List<PixelBox> guarded(EvalPhoto photo, AnalysedPhoto looked) {
     return looked.measures().faces().stream()
         .filter(face -> face.confidence() >= Detectors.PROTECT_FACE)
         .map(Face::box)

@@ -3,7 +3,7 @@ package org.daymount.evaluate;
 import java.awt.image.BufferedImage;
 import java.util.HashMap;
 import java.util.Map;
-import org.daymount.look.SubjectMap;
+import org.daymount.look.SaliencyMap;
 
 /**
  * A yardstick for the program's own subject map: how unlike the rest of the picture a colour is
@@ -17,7 +17,7 @@ final class HistogramContrast {
 
   private HistogramContrast() {}
 
-  static SubjectMap map(BufferedImage picture) {
+  static SaliencyMap map(BufferedImage picture) {
     int width = picture.getWidth();
     int height = picture.getHeight();
     Map<Integer, double[]> bins = new HashMap<>(); // count, sums of r, g, b
@@ -44,7 +44,7 @@ final class HistogramContrast {
             (float) (contrast.get(bin(picture.getRGB(x, y))) * Math.exp(-(dx * dx + dy * dy) / 2));
       }
     }
-    return new SubjectMap(COLUMNS, rows, weights);
+    return new SaliencyMap(COLUMNS, rows, weights);
   }
 
   private static int bin(int rgb) {

@@ -8,8 +8,8 @@ import java.util.function.Function;
 import org.daymount.crop.Crop;
 import org.daymount.crop.CropSettings;
 import org.daymount.crop.Cropper;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Face;
-import org.daymount.look.Looked;
 import org.daymount.look.Measures;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
@@ -96,7 +96,7 @@ final class SubjectTable {
 
   private List<Kept> kept(EvalPhoto photo, Measures measures) {
     List<Kept> kept = new ArrayList<>();
-    Looked looked = new Looked(photo.photo(), measures);
+    AnalysedPhoto looked = new AnalysedPhoto(photo.photo(), measures);
     for (PaperSize piece : SHAPES) {
       PixelBox window = cropper.fill(looked, piece, ANY_PPI).window();
       if (window.area() > NOTHING_TO_DECIDE * photo.size().area()) {

@@ -11,7 +11,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
 import javax.imageio.ImageIO;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.problem.Problem;
@@ -35,7 +35,7 @@ class HeifTest {
   private static Photo photo(Path file) throws IOException {
     PictureHeader header = new PictureHeaders().read(file);
     return TestPhotos.photo(
-        file, header.format(), header.stored(), header.turned().orElse(Orientation.TOP_LEFT));
+        file, header.format(), header.stored(), header.turned().orElse(ExifOrientation.TOP_LEFT));
   }
 
   private static BufferedImage shown(Path file) throws IOException {
@@ -125,7 +125,7 @@ class HeifTest {
     "1, 1, RIGHT_BOTTOM",
     "2, 1, BOTTOM_LEFT"
   })
-  void turnsAndMirroringsAreAppliedOnceAndInOrder(int quarters, int mode, Orientation expected)
+  void turnsAndMirroringsAreAppliedOnceAndInOrder(int quarters, int mode, ExifOrientation expected)
       throws IOException {
     HeifFiles made = HeifFiles.single(scene(256, 192), folder);
     made.turnedAntiClockwise(quarters);
@@ -141,7 +141,7 @@ class HeifTest {
   void aMirroringBeforeATurnIsNotATurnBeforeAMirroring() throws IOException {
     HeifFiles made = HeifFiles.single(scene(256, 192), folder);
     Path file = made.mirrored(1).turnedAntiClockwise(1).write(folder.resolve("turned.heic"));
-    assertEquals(Orientation.LEFT_TOP, photo(file).orientation());
+    assertEquals(ExifOrientation.LEFT_TOP, photo(file).orientation());
     assertSame(converted(file), shown(file), SAME);
   }
 

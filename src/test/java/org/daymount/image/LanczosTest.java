@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.Test;
@@ -65,9 +65,9 @@ class LanczosTest {
   @Test
   void aPictureAndItsMirrorImageGiveMirrorImages() {
     BufferedImage noise = Painted.noise(64, 48);
-    BufferedImage mirrored = Orienter.upright(noise, Orientation.TOP_RIGHT);
+    BufferedImage mirrored = Orienter.upright(noise, ExifOrientation.TOP_RIGHT);
     TestPhotos.assertSamePixels(
-        Orienter.upright(resampled(noise, 27, 21), Orientation.TOP_RIGHT),
+        Orienter.upright(resampled(noise, 27, 21), ExifOrientation.TOP_RIGHT),
         resampled(mirrored, 27, 21),
         1);
   }

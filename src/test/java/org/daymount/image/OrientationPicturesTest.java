@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.problem.UnusablePicture;
@@ -38,14 +38,14 @@ class OrientationPicturesTest {
       throws UnusablePicture {
     PixelSize upright =
         scene.equals("Landscape") ? new PixelSize(1800, 1200) : new PixelSize(1200, 1800);
-    Orientation orientation = Orientation.ofExif(tag);
+    ExifOrientation orientation = ExifOrientation.ofExif(tag);
     Path file = TestPhotos.fromJar("exif/" + scene + "_" + tag + ".jpg", folder);
-    BufferedImage expected = shown(reference(scene, tag, file), upright, Orientation.TOP_LEFT);
+    BufferedImage expected = shown(reference(scene, tag, file), upright, ExifOrientation.TOP_LEFT);
 
     double right = TestPhotos.lumaDifference(expected, shown(file, upright, orientation));
 
     assertTrue(right <= SAME_SCENE, "mean luma difference " + right);
-    for (Orientation other : Orientation.values()) {
+    for (ExifOrientation other : ExifOrientation.values()) {
       if (other != orientation && other.swapsSides() == orientation.swapsSides()) {
         double wrong = TestPhotos.lumaDifference(expected, shown(file, upright, other));
         assertTrue(right < wrong, other + " fits as well: " + wrong + " against " + right);
@@ -57,7 +57,7 @@ class OrientationPicturesTest {
     return tag == 1 ? file : TestPhotos.fromJar("exif/" + scene + "_1.jpg", folder);
   }
 
-  private static BufferedImage shown(Path file, PixelSize upright, Orientation orientation)
+  private static BufferedImage shown(Path file, PixelSize upright, ExifOrientation orientation)
       throws UnusablePicture {
     Photo photo =
         TestPhotos.photo(file, PhotoFormat.JPEG, orientation.stored(upright), orientation);

@@ -6,7 +6,7 @@ import java.awt.image.BufferedImage;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.Test;
@@ -18,17 +18,17 @@ class OrienterTest {
    */
   @Test
   void eachValueTurnsThePictureAsTheStandardSays() {
-    assertUpright(Orientation.TOP_LEFT, "123/456");
-    assertUpright(Orientation.TOP_RIGHT, "321/654");
-    assertUpright(Orientation.BOTTOM_RIGHT, "654/321");
-    assertUpright(Orientation.BOTTOM_LEFT, "456/123");
-    assertUpright(Orientation.LEFT_TOP, "14/25/36");
-    assertUpright(Orientation.RIGHT_TOP, "41/52/63");
-    assertUpright(Orientation.RIGHT_BOTTOM, "63/52/41");
-    assertUpright(Orientation.LEFT_BOTTOM, "36/25/14");
+    assertUpright(ExifOrientation.TOP_LEFT, "123/456");
+    assertUpright(ExifOrientation.TOP_RIGHT, "321/654");
+    assertUpright(ExifOrientation.BOTTOM_RIGHT, "654/321");
+    assertUpright(ExifOrientation.BOTTOM_LEFT, "456/123");
+    assertUpright(ExifOrientation.LEFT_TOP, "14/25/36");
+    assertUpright(ExifOrientation.RIGHT_TOP, "41/52/63");
+    assertUpright(ExifOrientation.RIGHT_BOTTOM, "63/52/41");
+    assertUpright(ExifOrientation.LEFT_BOTTOM, "36/25/14");
   }
 
-  private static void assertUpright(Orientation orientation, String expected) {
+  private static void assertUpright(ExifOrientation orientation, String expected) {
     BufferedImage stored = new BufferedImage(3, 2, BufferedImage.TYPE_INT_RGB);
     for (int i = 0; i < 6; i++) {
       stored.setRGB(i % 3, i / 3, i + 1);
@@ -46,7 +46,7 @@ class OrienterTest {
 
   @Property
   void aBoxGoesToTheStoredPictureAndBackUnchanged(
-      @ForAll Orientation orientation,
+      @ForAll ExifOrientation orientation,
       @ForAll @IntRange(min = 1, max = 9000) int width,
       @ForAll @IntRange(min = 1, max = 9000) int height,
       @ForAll @IntRange(min = -100, max = 9000) int x,
@@ -64,7 +64,7 @@ class OrienterTest {
 
   @Property(tries = 200)
   void aBoxHoldsTheSamePixelsBeforeAndAfterTurning(
-      @ForAll Orientation orientation,
+      @ForAll ExifOrientation orientation,
       @ForAll @IntRange(min = 0, max = 6) int x,
       @ForAll @IntRange(min = 0, max = 4) int y,
       @ForAll @IntRange(min = 1, max = 5) int boxWidth,

@@ -15,7 +15,7 @@ import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.unit.PixelBox;
@@ -96,12 +96,13 @@ class PicturesTest {
 
   @ParameterizedTest
   @EnumSource
-  void aWindowOfATurnedPhotoShowsWhatTheUprightOneShows(Orientation orientation)
+  void aWindowOfATurnedPhotoShowsWhatTheUprightOneShows(ExifOrientation orientation)
       throws IOException {
     BufferedImage scene = Painted.scene(90, 60);
     PixelBox window = new PixelBox(11, 7, 60, 41);
     PixelSize target = new PixelSize(30, 20);
-    BufferedImage expected = pictures.part(written(scene, Orientation.TOP_LEFT), window, target);
+    BufferedImage expected =
+        pictures.part(written(scene, ExifOrientation.TOP_LEFT), window, target);
     Photo turned = written(Orienter.upright(scene, orientation.back()), orientation);
     TestPhotos.assertSamePixels(expected, pictures.part(turned, window, target), 1);
   }
@@ -110,7 +111,7 @@ class PicturesTest {
   @CsvSource({"400, 300, 200, 150", "600, 200, 220, 70", "360, 300, 360, 300", "300, 90, 420, 126"})
   void twoHalvesThatMeetAreTheWholeAtTheSameScale(int width, int height, int across, int down)
       throws IOException {
-    Photo photo = written(Painted.noise(width, height), Orientation.TOP_LEFT);
+    Photo photo = written(Painted.noise(width, height), ExifOrientation.TOP_LEFT);
     PixelSize half = new PixelSize(across / 2, down);
     BufferedImage left = pictures.part(photo, new PixelBox(0, 0, width / 2, height), half);
     BufferedImage right = pictures.part(photo, new PixelBox(width / 2, 0, width / 2, height), half);
@@ -125,14 +126,14 @@ class PicturesTest {
     PixelBox window = new PixelBox(13, 8, 40, 30);
     TestPhotos.assertSamePixels(
         noise.getSubimage(13, 8, 40, 30),
-        pictures.part(written(noise, Orientation.TOP_LEFT), window, window.size()),
+        pictures.part(written(noise, ExifOrientation.TOP_LEFT), window, window.size()),
         0);
   }
 
   @Test
   void aPictureIsNeverEnlargedWhenTheWholeIsAskedFor() throws IOException {
     BufferedImage shown =
-        pictures.whole(written(Painted.noise(30, 20), Orientation.TOP_LEFT), 1000);
+        pictures.whole(written(Painted.noise(30, 20), ExifOrientation.TOP_LEFT), 1000);
     assertEquals(30, shown.getWidth());
     assertEquals(20, shown.getHeight());
   }
@@ -143,7 +144,7 @@ class PicturesTest {
     glass.setRGB(0, 0, 0x00123456);
     glass.setRGB(1, 0, 0x80000000);
     glass.setRGB(2, 0, 0xff102030);
-    BufferedImage shown = pictures.whole(written(glass, Orientation.TOP_LEFT), 10);
+    BufferedImage shown = pictures.whole(written(glass, ExifOrientation.TOP_LEFT), 10);
     assertEquals(0xffffff, shown.getRGB(0, 0) & 0xffffff);
     assertEquals(0x7f7f7f, shown.getRGB(1, 0) & 0xffffff);
     assertEquals(0x102030, shown.getRGB(2, 0) & 0xffffff);
@@ -224,7 +225,7 @@ class PicturesTest {
 
   @Test
   void manyThreadsShareOneReaderAndGetTheSamePictures() throws IOException {
-    Photo photo = written(Painted.noise(200, 150), Orientation.RIGHT_TOP);
+    Photo photo = written(Painted.noise(200, 150), ExifOrientation.RIGHT_TOP);
     BufferedImage expected = pictures.whole(photo, 80);
     List<BufferedImage> all =
         IntStream.range(0, 24).parallel().mapToObj(i -> unchecked(photo)).toList();
@@ -246,10 +247,10 @@ class PicturesTest {
   }
 
   private BufferedImage shown(BufferedImage picture, int longEdge) throws IOException {
-    return pictures.whole(written(picture, Orientation.TOP_LEFT), longEdge);
+    return pictures.whole(written(picture, ExifOrientation.TOP_LEFT), longEdge);
   }
 
-  private Photo written(BufferedImage stored, Orientation orientation) throws IOException {
+  private Photo written(BufferedImage stored, ExifOrientation orientation) throws IOException {
     Path file = Files.write(folder.resolve(orientation + ".png"), TestPngs.png(stored));
     PixelSize size = new PixelSize(stored.getWidth(), stored.getHeight());
     return TestPhotos.photo(file, PhotoFormat.PNG, size, orientation);

@@ -14,7 +14,7 @@ import java.nio.file.attribute.FileTime;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.unit.PixelBox;
@@ -32,8 +32,8 @@ class StepsLeaveTheirInputAloneTest {
 
   static Stream<Named<Step>> steps() {
     return Stream.of(
-        step("turning upright", p -> Orienter.upright(p, Orientation.RIGHT_TOP), 30, 40),
-        step("leaving upright", p -> Orienter.upright(p, Orientation.TOP_LEFT), 40, 30),
+        step("turning upright", p -> Orienter.upright(p, ExifOrientation.RIGHT_TOP), 30, 40),
+        step("leaving upright", p -> Orienter.upright(p, ExifOrientation.TOP_LEFT), 40, 30),
         step(
             "resampling",
             p ->

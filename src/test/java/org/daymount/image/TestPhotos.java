@@ -10,7 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.testphoto.PhotoBuilder;
@@ -20,7 +20,7 @@ import org.daymount.unit.PixelSize;
 final class TestPhotos {
   private TestPhotos() {}
 
-  static Photo photo(Path file, PhotoFormat format, PixelSize stored, Orientation orientation) {
+  static Photo photo(Path file, PhotoFormat format, PixelSize stored, ExifOrientation orientation) {
     try {
       return PhotoBuilder.at(file.getParent(), file.getFileName().toString())
           .bytes(Files.size(file))
@@ -34,7 +34,7 @@ final class TestPhotos {
   }
 
   static Photo upright(Path file, PhotoFormat format, int width, int height) {
-    return photo(file, format, new PixelSize(width, height), Orientation.TOP_LEFT);
+    return photo(file, format, new PixelSize(width, height), ExifOrientation.TOP_LEFT);
   }
 
   /** Copies a picture of a test jar to a folder. */

@@ -8,7 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.unit.PixelBox;
@@ -40,7 +40,7 @@ class TwinsTest {
   private static Photo photo(Path file) throws IOException {
     PictureHeader header = new PictureHeaders().read(file);
     return TestPhotos.photo(
-        file, header.format(), header.stored(), header.turned().orElse(Orientation.TOP_LEFT));
+        file, header.format(), header.stored(), header.turned().orElse(ExifOrientation.TOP_LEFT));
   }
 
   private Path jpeg(BufferedImage picture) throws IOException {

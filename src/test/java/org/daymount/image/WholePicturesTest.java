@@ -10,7 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.problem.Problem;
@@ -35,22 +35,22 @@ class WholePicturesTest {
   @ParameterizedTest
   @ValueSource(ints = {150, 201, 300, 403, 700, 806})
   void aPictureReadAtAFractionIsNearlyTheOneReadInFull(int longEdge) throws IOException {
-    assertNearlyTheSame(photo(jpeg(), Orientation.TOP_LEFT), longEdge);
+    assertNearlyTheSame(photo(jpeg(), ExifOrientation.TOP_LEFT), longEdge);
   }
 
   @ParameterizedTest
-  @EnumSource(Orientation.class)
-  void itIsTurnedUprightJustOnce(Orientation orientation) throws IOException {
+  @EnumSource(ExifOrientation.class)
+  void itIsTurnedUprightJustOnce(ExifOrientation orientation) throws IOException {
     assertNearlyTheSame(photo(jpeg(), orientation), 190);
   }
 
   @Test
   void coloursOfAForeignProfileBecomeSrgb() throws IOException {
     byte[] p3 = JpegSegments.withProfile(jpeg(), TestProfiles.displayP3().getData());
-    Photo photo = photo(p3, Orientation.TOP_LEFT);
+    Photo photo = photo(p3, ExifOrientation.TOP_LEFT);
     assertNearlyTheSame(photo, 400);
     BufferedImage managed = pictures.whole(photo, 400);
-    BufferedImage unmanaged = pictures.whole(photo(jpeg(), Orientation.TOP_LEFT), 400);
+    BufferedImage unmanaged = pictures.whole(photo(jpeg(), ExifOrientation.TOP_LEFT), 400);
     assertTrue(TestPhotos.lumaDifference(unmanaged, managed) > 0.3, "the profile has an effect");
   }
 
@@ -60,13 +60,14 @@ class WholePicturesTest {
   @Test
   void aBrokenProfileDoesNotCostThePicture() throws IOException {
     byte[] broken = new byte[300];
-    assertNearlyTheSame(photo(JpegSegments.withProfile(jpeg(), broken), Orientation.TOP_LEFT), 400);
+    assertNearlyTheSame(
+        photo(JpegSegments.withProfile(jpeg(), broken), ExifOrientation.TOP_LEFT), 400);
   }
 
   @Test
   void aPictureThatIsCutOffIsSaidToBe() throws IOException {
     byte[] whole = jpeg();
-    Photo photo = photo(Arrays.copyOf(whole, whole.length / 2), Orientation.TOP_LEFT);
+    Photo photo = photo(Arrays.copyOf(whole, whole.length / 2), ExifOrientation.TOP_LEFT);
     UnusablePicture said = assertThrows(UnusablePicture.class, () -> pictures.whole(photo, 400));
     assertEquals(Problem.Kind.CUT_OFF, said.kind());
   }
@@ -85,7 +86,7 @@ class WholePicturesTest {
         .encode(Painted.scene(WIDTH, HEIGHT));
   }
 
-  private Photo photo(byte[] jpeg, Orientation orientation) throws IOException {
+  private Photo photo(byte[] jpeg, ExifOrientation orientation) throws IOException {
     Path file = folder.resolve("photo.jpg");
     Files.write(file, jpeg);
     return TestPhotos.photo(file, PhotoFormat.JPEG, new PixelSize(WIDTH, HEIGHT), orientation);

@@ -11,7 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.daymount.image.PictureHeader;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.problem.Problem;
 import org.daymount.unit.PixelSize;
@@ -21,9 +21,9 @@ class FileFactsCodecTest {
   private static final FileFacts FULL =
       new FileFacts(
           new PictureHeader(
-              PhotoFormat.HEIF, new PixelSize(4032, 3024), Optional.of(Orientation.RIGHT_TOP)),
+              PhotoFormat.HEIF, new PixelSize(4032, 3024), Optional.of(ExifOrientation.RIGHT_TOP)),
           new Tags(
-              Optional.of(Orientation.BOTTOM_RIGHT),
+              Optional.of(ExifOrientation.BOTTOM_RIGHT),
               new Tags.DateTag("2026:06:03 10:00:00", null, "+02:00"),
               new Tags.DateTag("", "123", null),
               List.of("2026-06-03T10:00:00", ""),

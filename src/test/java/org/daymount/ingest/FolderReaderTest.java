@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.photo.PhotoFormat;
@@ -198,7 +198,7 @@ class FolderReaderTest {
   void theSizeIsUpright(int orientation) throws IOException {
     Path file = photo.size(64, 48).orientation(orientation).write(folder.resolve("a.jpg"));
     Photo read = Reading.one(file);
-    assertEquals(Orientation.ofExif(orientation), read.orientation());
+    assertEquals(ExifOrientation.ofExif(orientation), read.orientation());
     assertTrue(read.orientationTagged());
     assertEquals(orientation >= 5 ? new PixelSize(48, 64) : new PixelSize(64, 48), read.size());
   }

@@ -16,7 +16,7 @@ import java.nio.file.Path;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.daymount.image.Pictures;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.photo.PhotoFormat;
@@ -51,7 +51,7 @@ class PhoneFilesTest {
     Photo photo = Reading.one(file);
     assertEquals(PhotoFormat.HEIF, photo.format());
     assertEquals(new PixelSize(4032, 3024), photo.size());
-    assertEquals(Orientation.TOP_LEFT, photo.orientation());
+    assertEquals(ExifOrientation.TOP_LEFT, photo.orientation());
     assertEquals(TakenFrom.ORIGINAL, photo.taken().from());
   }
 

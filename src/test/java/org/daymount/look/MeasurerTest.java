@@ -19,7 +19,7 @@ import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.Test;
 
 class MeasurerTest {
-  private static final SubjectMap EVEN = SubjectMap.even(1, 1);
+  private static final SaliencyMap EVEN = SaliencyMap.even(1, 1);
 
   private final Measurer measurer = new Measurer();
 
@@ -160,7 +160,7 @@ class MeasurerTest {
 
   @Test
   void theMapLiesOnADiscThatStandsOutFromTheBackground() {
-    SubjectMap map = measurer.measure(Painted.disc(480, 320, 0.75, 0.4, 50)).map();
+    SaliencyMap map = measurer.measure(Painted.disc(480, 320, 0.75, 0.4, 50)).map();
     double inside = 0;
     for (int row = 0; row < map.rows(); row++) {
       for (int column = 0; column < map.columns(); column++) {
@@ -174,7 +174,7 @@ class MeasurerTest {
 
   @Test
   void theMapIsCoarseWhateverThePictureIs() {
-    SubjectMap map = measurer.measure(Painted.scene(2000, 1000, 5)).map();
+    SaliencyMap map = measurer.measure(Painted.scene(2000, 1000, 5)).map();
     assertEquals(48, map.columns());
     assertEquals(24, map.rows());
   }

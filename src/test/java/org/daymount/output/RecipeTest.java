@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.daymount.look.SubjectMap;
+import org.daymount.look.SaliencyMap;
 import org.daymount.month.Month;
 import org.daymount.month.MonthDay;
 import org.daymount.month.Settings.Paper;
@@ -57,8 +57,8 @@ class RecipeTest {
         Recipe.of("x", new Pair("a", Optional.of(0))));
     assertNotEquals(Recipe.of("x", Map.of("a", 1)), Recipe.of("x", Map.of("a", 2)));
     assertNotEquals(
-        Recipe.of("x", new SubjectMap(2, 1, new float[] {1, 2})),
-        Recipe.of("x", new SubjectMap(1, 2, new float[] {1, 2})));
+        Recipe.of("x", new SaliencyMap(2, 1, new float[] {1, 2})),
+        Recipe.of("x", new SaliencyMap(1, 2, new float[] {1, 2})));
   }
 
   @Test

@@ -11,12 +11,12 @@ import java.util.Map;
 import java.util.Optional;
 import org.daymount.album.Space;
 import org.daymount.card.StoryCard;
-import org.daymount.card.StorySetter;
+import org.daymount.card.StoryTypesetter;
 import org.daymount.crop.Crop;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Fingerprint;
-import org.daymount.look.Looked;
 import org.daymount.look.Measures;
-import org.daymount.look.SubjectMap;
+import org.daymount.look.SaliencyMap;
 import org.daymount.month.Month;
 import org.daymount.month.MonthDay;
 import org.daymount.month.MonthSheet;
@@ -32,8 +32,8 @@ import org.daymount.sheet.Piece;
 import org.daymount.sheet.PlacedPiece;
 import org.daymount.sheet.Sheet;
 import org.daymount.testphoto.PhotoBuilder;
-import org.daymount.unit.Direction;
 import org.daymount.unit.Length;
+import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
@@ -191,7 +191,7 @@ final class TestMonths {
   /** A story card and a picture, both turned, on an upright sheet. */
   static MonthSheet turned() {
     PaperSize size = PaperSize.inches(3, 4);
-    StoryCard card = new StorySetter().set(june(2), Optional.of(STORY), size).cards().get(0);
+    StoryCard card = new StoryTypesetter().set(june(2), Optional.of(STORY), size).cards().get(0);
     return sheet(
         6,
         FOUR_BY_SIX,
@@ -205,7 +205,7 @@ final class TestMonths {
           + " way round the point and came home with wet shoes and two mussels each.\n\n"
           + "Mira says it was the best day so far \uD83D\uDE00\uD83E\uDD9E.";
 
-  static SpacePick pick(Space space, Direction way, Optional<Crop> crop, String file) {
+  static SpacePick pick(Space space, Orientation way, Optional<Crop> crop, String file) {
     return new SpacePick(
         space,
         way,
@@ -216,15 +216,15 @@ final class TestMonths {
         crop.isPresent() ? List.of() : List.of("no landscape picture was taken that day"));
   }
 
-  private static Looked looked(String file) {
-    return new Looked(
+  private static AnalysedPhoto looked(String file) {
+    return new AnalysedPhoto(
         photo(file),
         new Measures(
             1,
             1,
             1,
             new Fingerprint(0, 0, Collections.nCopies(81, 0f)),
-            SubjectMap.even(2, 2),
+            SaliencyMap.even(2, 2),
             Optional.empty()));
   }
 
@@ -243,8 +243,8 @@ final class TestMonths {
             2,
             MonthDay.State.FILLED,
             STORY,
-            space(small, Direction.PORTRAIT, smallCrop, "IMG_0201.jpg", "02a"),
-            space(small, Direction.PORTRAIT, smallCrop, "IMG_0202.jpg", "02b"));
+            space(small, Orientation.PORTRAIT, smallCrop, "IMG_0201.jpg", "02a"),
+            space(small, Orientation.PORTRAIT, smallCrop, "IMG_0202.jpg", "02b"));
     MonthDay third =
         day(
             3,
@@ -252,7 +252,7 @@ final class TestMonths {
             null,
             space(
                 mat,
-                Direction.PORTRAIT,
+                Orientation.PORTRAIT,
                 fill(PaperSize.inches(3.75, 5.75)),
                 "IMG_0301.jpg",
                 "03a"));
@@ -263,7 +263,7 @@ final class TestMonths {
             null,
             space(
                 page,
-                Direction.PORTRAIT,
+                Orientation.PORTRAIT,
                 fill(PaperSize.inches(6, 8)),
                 "IMG_0401.jpg",
                 "04a",
@@ -275,14 +275,14 @@ final class TestMonths {
             null,
             space(
                 pocket,
-                Direction.LANDSCAPE,
+                Orientation.LANDSCAPE,
                 border(SIX_BY_FOUR, PaperSize.inches(4, 3)),
                 "IMG_0501.jpg",
                 "05a"),
             new MonthSpace(
                 pick(
-                    new Space(SIX_BY_FOUR, Optional.of(Direction.LANDSCAPE), Optional.empty()),
-                    Direction.LANDSCAPE,
+                    new Space(SIX_BY_FOUR, Optional.of(Orientation.LANDSCAPE), Optional.empty()),
+                    Orientation.LANDSCAPE,
                     Optional.empty(),
                     ""),
                 List.of()));
@@ -291,7 +291,7 @@ final class TestMonths {
             6,
             MonthDay.State.FILLED,
             null,
-            space(small, Direction.PORTRAIT, smallCrop, "IMG_0601.jpg", "06a"));
+            space(small, Orientation.PORTRAIT, smallCrop, "IMG_0601.jpg", "06a"));
     return new Month(
         YearMonth.of(2026, 6),
         new Settings(
@@ -310,7 +310,7 @@ final class TestMonths {
   }
 
   private static MonthSpace space(
-      Space space, Direction way, Crop crop, String file, String... labels) {
+      Space space, Orientation way, Crop crop, String file, String... labels) {
     return new MonthSpace(pick(space, way, Optional.of(crop), file), List.of(labels));
   }
 

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.daymount.evaluate.Alter;
-import org.daymount.look.Looked;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Measurer;
 import org.daymount.look.Painted;
 import org.daymount.photo.Photo;
@@ -36,10 +36,10 @@ class BurstAndCopyTest {
   @Test
   void framesOfOneBurstAreGroupedAndOtherPicturesStayAlone() {
     Random hand = new Random(11);
-    Looked first = at("c.jpg", 10, boat);
-    Looked second = at("b.jpg", 12, Alter.nextFrame(boat, hand));
-    Looked third = at("a.jpg", 14, Alter.nextFrame(boat, hand));
-    Looked other = at("d.jpg", 16, garden);
+    AnalysedPhoto first = at("c.jpg", 10, boat);
+    AnalysedPhoto second = at("b.jpg", 12, Alter.nextFrame(boat, hand));
+    AnalysedPhoto third = at("a.jpg", 14, Alter.nextFrame(boat, hand));
+    AnalysedPhoto other = at("d.jpg", 16, garden);
     List<Burst> found = bursts.find(DAY, List.of(other, third, first, second));
     assertEquals(
         List.of(
@@ -50,7 +50,7 @@ class BurstAndCopyTest {
 
   @Test
   void idsDoNotDependOnTheOrderThePhotosComeIn() {
-    List<Looked> photos = new ArrayList<>();
+    List<AnalysedPhoto> photos = new ArrayList<>();
     Random hand = new Random(12);
     for (int i = 0; i < 4; i++) {
       photos.add(at("boat" + i + ".jpg", i, Alter.nextFrame(boat, hand)));
@@ -74,8 +74,8 @@ class BurstAndCopyTest {
   @Test
   void aFileTimeProvesNoBurst() {
     Taken guessed = Taken.at(DAY.atTime(12, 0), TakenFrom.FILE_TIME);
-    Looked one = looked("a.jpg", "1", LARGE, guessed, boat);
-    Looked two = looked("b.jpg", "2", LARGE, guessed, moved());
+    AnalysedPhoto one = looked("a.jpg", "1", LARGE, guessed, boat);
+    AnalysedPhoto two = looked("b.jpg", "2", LARGE, guessed, moved());
     assertEquals(2, bursts.find(DAY, List.of(one, two)).size());
   }
 
@@ -108,9 +108,9 @@ class BurstAndCopyTest {
   @Test
   void aSmallerUndatedCopyPointsToItsOriginal() {
     BufferedImage sent = Alter.saved(Alter.smaller(boat, 0.5), 0.6f);
-    Looked original = at("IMG_1.jpg", 0, boat);
-    Looked copy = looked("chat.jpg", "2", SMALL, Taken.UNKNOWN, sent);
-    Looked other = looked("other.jpg", "3", SMALL, Taken.UNKNOWN, garden);
+    AnalysedPhoto original = at("IMG_1.jpg", 0, boat);
+    AnalysedPhoto copy = looked("chat.jpg", "2", SMALL, Taken.UNKNOWN, sent);
+    AnalysedPhoto other = looked("other.jpg", "3", SMALL, Taken.UNKNOWN, garden);
     List<Copy> found = copies.smaller(List.of(copy, other, original));
     assertEquals(List.of(new Copy(copy.photo().file(), original.photo().file(), false)), found);
     assertEquals(Problem.Kind.SMALLER_COPY, found.get(0).problem().kind());
@@ -119,26 +119,26 @@ class BurstAndCopyTest {
 
   @Test
   void aSmallerPictureWithItsOwnTimeOrShapeIsNoCopy() {
-    Looked original = at("IMG_1.jpg", 0, boat);
+    AnalysedPhoto original = at("IMG_1.jpg", 0, boat);
     Taken later = Taken.at(noon().plusMinutes(5), TakenFrom.ORIGINAL);
-    Looked otherTime = looked("a.jpg", "2", SMALL, later, boat);
-    Looked otherShape = looked("b.jpg", "3", new PixelSize(1600, 900), Taken.UNKNOWN, boat);
+    AnalysedPhoto otherTime = looked("a.jpg", "2", SMALL, later, boat);
+    AnalysedPhoto otherShape = looked("b.jpg", "3", new PixelSize(1600, 900), Taken.UNKNOWN, boat);
     assertEquals(List.of(), copies.smaller(List.of(original, otherTime, otherShape)));
   }
 
   @Test
   void aCopyNamedByTheDayItWasSentIsACopy() {
-    Looked original = at("IMG_1.jpg", 0, boat);
+    AnalysedPhoto original = at("IMG_1.jpg", 0, boat);
     Taken sent = Taken.at(DAY.atStartOfDay(), TakenFrom.NAME);
-    Looked copy = looked("IMG-20260603-0012.jpg", "2", SMALL, sent, boat);
+    AnalysedPhoto copy = looked("IMG-20260603-0012.jpg", "2", SMALL, sent, boat);
     assertEquals(1, copies.smaller(List.of(original, copy)).size());
   }
 
   @Test
   void aCopyOfACopyPointsToTheLargest() {
-    Looked original = at("IMG_1.jpg", 0, boat);
-    Looked half = looked("half.jpg", "2", SMALL, Taken.UNKNOWN, boat);
-    Looked tiny = looked("tiny.jpg", "3", new PixelSize(400, 300), Taken.UNKNOWN, boat);
+    AnalysedPhoto original = at("IMG_1.jpg", 0, boat);
+    AnalysedPhoto half = looked("half.jpg", "2", SMALL, Taken.UNKNOWN, boat);
+    AnalysedPhoto tiny = looked("tiny.jpg", "3", new PixelSize(400, 300), Taken.UNKNOWN, boat);
     assertEquals(
         List.of(original.photo().file(), original.photo().file()),
         copies.smaller(List.of(tiny, half, original)).stream().map(Copy::original).toList());
@@ -148,14 +148,14 @@ class BurstAndCopyTest {
     return DAY.atTime(12, 0);
   }
 
-  private Looked at(String name, int second, BufferedImage picture) {
+  private AnalysedPhoto at(String name, int second, BufferedImage picture) {
     Taken taken = Taken.at(noon().plusSeconds(second), TakenFrom.ORIGINAL);
     return looked(name, name, LARGE, taken, picture);
   }
 
-  private Looked looked(
+  private AnalysedPhoto looked(
       String name, String sha, PixelSize size, Taken taken, BufferedImage picture) {
-    return new Looked(photo(name, sha, size, taken), measurer.measure(picture));
+    return new AnalysedPhoto(photo(name, sha, size, taken), measurer.measure(picture));
   }
 
   private static Photo photo(String name, String sha, PixelSize size, Taken taken) {

@@ -11,7 +11,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.LongRange;
 import org.daymount.evaluate.Alter;
-import org.daymount.look.Looked;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Measurer;
 import org.daymount.look.Measures;
 import org.daymount.look.Measures.CloseLook;
@@ -34,60 +34,62 @@ class BurstWinnerTest {
       @ForAll boolean lookedAtClosely,
       @ForAll boolean originalFirst) {
     BufferedImage picture = Painted.scene(320, 240, seed);
-    Looked original = seen("original.jpg", picture, lookedAtClosely);
-    Looked blurred = seen("blurred.jpg", Alter.blurred(picture, sigma), lookedAtClosely);
-    List<Looked> burst = originalFirst ? List.of(original, blurred) : List.of(blurred, original);
+    AnalysedPhoto original = seen("original.jpg", picture, lookedAtClosely);
+    AnalysedPhoto blurred = seen("blurred.jpg", Alter.blurred(picture, sigma), lookedAtClosely);
+    List<AnalysedPhoto> burst =
+        originalFirst ? List.of(original, blurred) : List.of(blurred, original);
     assertSame(original, BurstWinner.of(burst).looked());
   }
 
   @Test
   void theClearlySharperFrameWinsEvenInPoorerLight() {
-    Looked sharp = Pictures.of("sharp.jpg", LANDSCAPE, SCENE, FAIR_LIGHT, 200);
-    Looked light = Pictures.of("light.jpg", LANDSCAPE, SCENE, GOOD_LIGHT, 100);
+    AnalysedPhoto sharp = Pictures.of("sharp.jpg", LANDSCAPE, SCENE, FAIR_LIGHT, 200);
+    AnalysedPhoto light = Pictures.of("light.jpg", LANDSCAPE, SCENE, GOOD_LIGHT, 100);
     assertSame(sharp, BurstWinner.of(List.of(light, sharp)).looked());
   }
 
   @Test
   void ofFramesAboutAsSharpTheBetterLitOneWins() {
-    Looked dull = Pictures.of("dull.jpg", LANDSCAPE, SCENE, FAIR_LIGHT, 105);
-    Looked light = Pictures.of("light.jpg", LANDSCAPE, SCENE, GOOD_LIGHT, 100);
+    AnalysedPhoto dull = Pictures.of("dull.jpg", LANDSCAPE, SCENE, FAIR_LIGHT, 105);
+    AnalysedPhoto light = Pictures.of("light.jpg", LANDSCAPE, SCENE, GOOD_LIGHT, 100);
     assertSame(light, BurstWinner.of(List.of(dull, light)).looked());
   }
 
   @Test
   void sharpnessOnTheFaceOverrulesThatOfTheWholePicture() {
-    Looked sharpBackground =
+    AnalysedPhoto sharpBackground =
         closely(Pictures.of("background.jpg", LANDSCAPE, SCENE, GOOD_LIGHT, 300), 20);
-    Looked sharpFace = closely(Pictures.of("face.jpg", LANDSCAPE, SCENE, GOOD_LIGHT, 100), 60);
+    AnalysedPhoto sharpFace =
+        closely(Pictures.of("face.jpg", LANDSCAPE, SCENE, GOOD_LIGHT, 100), 60);
     assertSame(sharpFace, BurstWinner.of(List.of(sharpBackground, sharpFace)).looked());
   }
 
   @Test
   void whereNotEveryFrameWasLookedAtCloselyTheFirstLookDecidesForAll() {
-    Looked sharp = Pictures.of("sharp.jpg", LANDSCAPE, SCENE, GOOD_LIGHT, 300);
-    Looked soft = closely(Pictures.of("soft.jpg", LANDSCAPE, SCENE, GOOD_LIGHT, 100), 900);
+    AnalysedPhoto sharp = Pictures.of("sharp.jpg", LANDSCAPE, SCENE, GOOD_LIGHT, 300);
+    AnalysedPhoto soft = closely(Pictures.of("soft.jpg", LANDSCAPE, SCENE, GOOD_LIGHT, 100), 900);
     assertSame(sharp, BurstWinner.of(List.of(soft, sharp)).looked());
   }
 
   @Test
   void theOthersFollowSharpestFirst() {
-    Looked best = Pictures.of("best.jpg", LANDSCAPE, SCENE, GOOD_LIGHT, 300);
-    Looked next = Pictures.of("next.jpg", LANDSCAPE, SCENE, GOOD_LIGHT, 200);
-    Looked last = Pictures.of("last.jpg", LANDSCAPE, SCENE, GOOD_LIGHT, 100);
+    AnalysedPhoto best = Pictures.of("best.jpg", LANDSCAPE, SCENE, GOOD_LIGHT, 300);
+    AnalysedPhoto next = Pictures.of("next.jpg", LANDSCAPE, SCENE, GOOD_LIGHT, 200);
+    AnalysedPhoto last = Pictures.of("last.jpg", LANDSCAPE, SCENE, GOOD_LIGHT, 100);
     assertEquals(List.of(next, last), BurstWinner.of(List.of(last, best, next)).alike());
   }
 
-  private Looked seen(String name, BufferedImage picture, boolean closely) {
+  private AnalysedPhoto seen(String name, BufferedImage picture, boolean closely) {
     PixelSize size = new PixelSize(picture.getWidth(), picture.getHeight());
     Measures measures = measurer.measure(picture);
-    Looked looked = new Looked(Pictures.photo(name, size), measures);
+    AnalysedPhoto looked = new AnalysedPhoto(Pictures.photo(name, size), measures);
     PixelBox middle = new PixelBox(80, 60, 160, 120);
     return closely
         ? closely(looked, measurer.sharpnessIn(picture, middle, measures.map()))
         : looked;
   }
 
-  private static Looked closely(Looked looked, double sharpness) {
+  private static AnalysedPhoto closely(AnalysedPhoto looked, double sharpness) {
     return looked.withClose(new CloseLook(List.of(), List.of(), sharpness));
   }
 }

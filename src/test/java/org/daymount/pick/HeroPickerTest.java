@@ -13,8 +13,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.daymount.album.DayPage;
 import org.daymount.album.Space;
-import org.daymount.look.Looked;
-import org.daymount.unit.Direction;
+import org.daymount.look.AnalysedPhoto;
+import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.Test;
@@ -23,14 +23,14 @@ class HeroPickerTest {
   private static final LocalDate THIRD = LocalDate.of(2026, 6, 3);
   private static final LocalDate FOURTH = THIRD.plusDays(1);
   private static final Space FREE = Space.free(PaperSize.inches(4, 6));
-  private static final Space TALL = fixed(Direction.PORTRAIT);
-  private static final Space WIDE = fixed(Direction.LANDSCAPE);
+  private static final Space TALL = fixed(Orientation.PORTRAIT);
+  private static final Space WIDE = fixed(Orientation.LANDSCAPE);
   private static final int FERRY = 1;
   private static final int GARDEN = 2;
   private static final int BOAT = 3;
 
-  private final Looked ferry = Pictures.of("ferry.jpg", LANDSCAPE, FERRY, 0.8);
-  private final Looked garden = Pictures.of("garden.jpg", LANDSCAPE, GARDEN, 0.7);
+  private final AnalysedPhoto ferry = Pictures.of("ferry.jpg", LANDSCAPE, FERRY, 0.8);
+  private final AnalysedPhoto garden = Pictures.of("garden.jpg", LANDSCAPE, GARDEN, 0.7);
 
   @Test
   void theBestPictureOfADayIsItsHeroAndTheNextOnesFollow() {
@@ -42,7 +42,7 @@ class HeroPickerTest {
 
   @Test
   void aPictureNearlyTheSameAsTheDayBeforesGivesWayToAnotherAndTheReasonSaysSo() {
-    Looked ferryAgain = Pictures.of("ferry-again.jpg", LANDSCAPE, FERRY, 0.8);
+    AnalysedPhoto ferryAgain = Pictures.of("ferry-again.jpg", LANDSCAPE, FERRY, 0.8);
     List<DayPick> days =
         new HeroPicker(Pictures.SETTINGS, PersonsChoice.NONE)
             .pick(
@@ -63,7 +63,7 @@ class HeroPickerTest {
 
   @Test
   void theDayWithAnotherPictureGivesWayNotTheOneWithout() {
-    Looked ferryAgain = Pictures.of("ferry-again.jpg", LANDSCAPE, FERRY, 0.8);
+    AnalysedPhoto ferryAgain = Pictures.of("ferry-again.jpg", LANDSCAPE, FERRY, 0.8);
     List<DayPick> days =
         new HeroPicker(Pictures.SETTINGS, PersonsChoice.NONE)
             .pick(
@@ -77,7 +77,7 @@ class HeroPickerTest {
 
   @Test
   void theSamePictureTwiceIsBetterThanAnEmptyDay() {
-    Looked ferryAgain = Pictures.of("ferry-again.jpg", LANDSCAPE, FERRY, 0.8);
+    AnalysedPhoto ferryAgain = Pictures.of("ferry-again.jpg", LANDSCAPE, FERRY, 0.8);
     List<DayPick> days =
         new HeroPicker(Pictures.SETTINGS, PersonsChoice.NONE)
             .pick(
@@ -89,27 +89,27 @@ class HeroPickerTest {
 
   @Test
   void aTallSpaceGetsTheTallPictureEvenIfAnotherSpaceWouldHaveLikedItBetter() {
-    Looked tall = Pictures.of("tall.jpg", PORTRAIT, BOAT, 0.9);
+    AnalysedPhoto tall = Pictures.of("tall.jpg", PORTRAIT, BOAT, 0.9);
     List<SpacePick> spaces = pick(page(THIRD, FREE, TALL), ferry, tall);
     assertEquals(ferry, spaces.get(0).hero().orElseThrow().looked());
     assertEquals(tall, spaces.get(1).hero().orElseThrow().looked());
-    assertEquals(Direction.LANDSCAPE, spaces.get(0).direction());
-    assertEquals(Direction.PORTRAIT, spaces.get(1).direction());
+    assertEquals(Orientation.LANDSCAPE, spaces.get(0).direction());
+    assertEquals(Orientation.PORTRAIT, spaces.get(1).direction());
   }
 
   @Test
   void aFixedDirectionIsKeptWhenOnlyPicturesOfTheOtherAreThere() {
     List<SpacePick> spaces = pick(page(THIRD, TALL, WIDE), ferry, garden);
-    assertEquals(Direction.PORTRAIT, spaces.get(0).direction());
-    assertEquals(Direction.LANDSCAPE, spaces.get(1).direction());
+    assertEquals(Orientation.PORTRAIT, spaces.get(0).direction());
+    assertEquals(Orientation.LANDSCAPE, spaces.get(1).direction());
     assertEquals(PaperSize.inches(4, 6), spaces.get(0).hero().orElseThrow().crop().piece());
   }
 
   @Test
   void twoSpacesOfADayShowTwoScenesWhenThereAreTwo() {
-    Looked ferryAgain = Pictures.of("ferry-again.jpg", LANDSCAPE, FERRY, 0.79);
+    AnalysedPhoto ferryAgain = Pictures.of("ferry-again.jpg", LANDSCAPE, FERRY, 0.79);
     List<SpacePick> spaces = pick(page(THIRD, FREE, FREE), ferry, ferryAgain, garden);
-    List<Looked> heroes = spaces.stream().map(s -> s.hero().orElseThrow().looked()).toList();
+    List<AnalysedPhoto> heroes = spaces.stream().map(s -> s.hero().orElseThrow().looked()).toList();
     assertTrue(heroes.contains(garden), heroes.toString());
     assertTrue(heroes.contains(ferry), heroes.toString());
   }
@@ -151,7 +151,7 @@ class HeroPickerTest {
 
   @Test
   void aDayWhosePicturesAreTooSmallSaysSo() {
-    Looked small = Pictures.of("small.jpg", new PixelSize(160, 120), BOAT, 0.9);
+    AnalysedPhoto small = Pictures.of("small.jpg", new PixelSize(160, 120), BOAT, 0.9);
     assertEquals(
         List.of("the day's picture is too small to print at 200 ppi"),
         missing(page(THIRD, FREE), small));
@@ -159,20 +159,20 @@ class HeroPickerTest {
 
   @Test
   void theOrderThePicturesComeInDoesNotMatter() {
-    Looked tall = Pictures.of("tall.jpg", PORTRAIT, BOAT, 0.9);
+    AnalysedPhoto tall = Pictures.of("tall.jpg", PORTRAIT, BOAT, 0.9);
     DayPage page = page(THIRD, FREE, TALL);
-    List<Looked> one = heroes(pick(page, ferry, tall, garden));
-    List<Looked> other = heroes(pick(page, garden, tall, ferry));
+    List<AnalysedPhoto> one = heroes(pick(page, ferry, tall, garden));
+    List<AnalysedPhoto> other = heroes(pick(page, garden, tall, ferry));
     assertEquals(one, other);
   }
 
-  private List<String> missing(DayPage page, Looked... photos) {
+  private List<String> missing(DayPage page, AnalysedPhoto... photos) {
     SpacePick pick = pick(page, photos).get(0);
     assertTrue(pick.hero().isEmpty());
     return pick.reasons();
   }
 
-  private static List<SpacePick> pick(DayPage page, Looked... photos) {
+  private static List<SpacePick> pick(DayPage page, AnalysedPhoto... photos) {
     List<Contender> contenders = Arrays.stream(photos).map(Pictures::alone).toList();
     return new HeroPicker(Pictures.SETTINGS, PersonsChoice.NONE)
         .pick(List.of(page), Map.of(page.day(), contenders))
@@ -180,11 +180,11 @@ class HeroPickerTest {
         .spaces();
   }
 
-  private static List<Looked> heroes(DayPick day) {
+  private static List<AnalysedPhoto> heroes(DayPick day) {
     return heroes(day.spaces());
   }
 
-  private static List<Looked> heroes(List<SpacePick> spaces) {
+  private static List<AnalysedPhoto> heroes(List<SpacePick> spaces) {
     return spaces.stream().map(s -> s.hero().orElseThrow().looked()).toList();
   }
 
@@ -192,7 +192,7 @@ class HeroPickerTest {
     return new DayPage(day, DayPage.Kind.PICTURES, List.of(spaces), Optional.empty());
   }
 
-  private static Space fixed(Direction direction) {
+  private static Space fixed(Orientation direction) {
     return new Space(PaperSize.inches(4, 6), Optional.of(direction), Optional.empty());
   }
 }

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.daymount.crop.CropSettings;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Fingerprint;
-import org.daymount.look.Looked;
 import org.daymount.look.Measures;
-import org.daymount.look.SubjectMap;
+import org.daymount.look.SaliencyMap;
 import org.daymount.photo.Photo;
 import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.PixelSize;
@@ -28,25 +28,25 @@ final class Pictures {
    * @param scene pictures of one scene look nearly the same, those of others do not
    * @param light 0 to 1: the better one wins when all else is equal
    */
-  static Looked of(String name, PixelSize size, int scene, double light) {
+  static AnalysedPhoto of(String name, PixelSize size, int scene, double light) {
     return of(name, size, scene, light, 100);
   }
 
-  static Looked of(String name, PixelSize size, int scene, double light, double sharpness) {
+  static AnalysedPhoto of(String name, PixelSize size, int scene, double light, double sharpness) {
     Random colours = new Random(scene);
     Fingerprint fingerprint =
         new Fingerprint(
             colours.nextLong(), colours.nextLong(), Collections.nCopies(81, colours.nextFloat()));
     Measures measures =
-        new Measures(sharpness, 0.5, light, fingerprint, SubjectMap.even(4, 3), Optional.empty());
-    return new Looked(photo(name, size), measures);
+        new Measures(sharpness, 0.5, light, fingerprint, SaliencyMap.even(4, 3), Optional.empty());
+    return new AnalysedPhoto(photo(name, size), measures);
   }
 
   static Photo photo(String name, PixelSize size) {
     return PhotoBuilder.at(Path.of("june"), name).bytes(1_000_000).sha256(name).size(size).photo();
   }
 
-  static Contender alone(Looked looked) {
+  static Contender alone(AnalysedPhoto looked) {
     return new Contender(looked, List.of());
   }
 }

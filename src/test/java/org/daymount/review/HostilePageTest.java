@@ -103,7 +103,7 @@ class HostilePageTest {
         const there = '%s', word = '%s', change = '%s';
         const blocked = () => 'blocked';
         const readable = r => r.ok && r.type !== 'opaque' ? r.text() : 'blocked';
-        const headers = { 'X-Review-Word': word, 'Content-Type': 'application/json' };
+        const headers = { 'X-Review-Token': word, 'Content-Type': 'application/json' };
         const loads = (tag, src) => new Promise(done => {
           const made = document.createElement(tag);
           made.onload = () => done('loaded');

@@ -43,7 +43,7 @@ class OpeningTest {
       for (String path : new String[] {"/api/month", "/api/day/2026-06-01", "/picture/p0/0/240"}) {
         HttpRequest request =
             HttpRequest.newBuilder(URI.create(origin + path + "?key=" + WORD))
-                .header("X-Review-Word", WORD)
+                .header("X-Review-Token", WORD)
                 .build();
         assertEquals(503, RunningReview.send(request).statusCode(), path);
       }

@@ -112,7 +112,7 @@ class ReviewServerTest {
 
   @Test
   void aForeignHostOrOriginIsTurnedAway() throws Exception {
-    String word = "X-Review-Word: " + review.token() + "\r\n";
+    String word = "X-Review-Token: " + review.token() + "\r\n";
     String mine = "Host: 127.0.0.1:" + review.port() + "\r\n";
     assertEquals(200, status("GET /api/month", mine + word));
     assertEquals(403, status("GET /api/month", "Host: photos.example\r\n" + word));
@@ -213,7 +213,7 @@ class ReviewServerTest {
       String word = address.substring(address.indexOf('#') + 1);
       HttpRequest look =
           HttpRequest.newBuilder(java.net.URI.create(origin + "/api/month"))
-              .header("X-Review-Word", word)
+              .header("X-Review-Token", word)
               .build();
       while (RunningReview.send(look).statusCode() == 503) {
         Thread.sleep(50); // the pictures are still being looked at
@@ -224,7 +224,7 @@ class ReviewServerTest {
         HttpResponse<String> reply =
             RunningReview.send(
                 HttpRequest.newBuilder(java.net.URI.create(origin + "/api/change"))
-                    .header("X-Review-Word", word)
+                    .header("X-Review-Token", word)
                     .POST(HttpRequest.BodyPublishers.ofString(typed(version++, typed)))
                     .build());
         assertEquals(200, reply.statusCode());
@@ -237,7 +237,7 @@ class ReviewServerTest {
         sending.write(
             ("POST /api/change HTTP/1.1\r\nHost: "
                     + origin.substring("http://".length())
-                    + "\r\nX-Review-Word: "
+                    + "\r\nX-Review-Token: "
                     + word
                     + "\r\nContent-Length: "
                     + body.length
@@ -266,9 +266,10 @@ class ReviewServerTest {
             .read()
             .withDay(
                 java.time.LocalDate.of(2026, 6, 3),
-                org.daymount.album.DayChoice.NONE.withStory(
+                org.daymount.choices.DayChoice.NONE.withStory(
                     java.util.Optional.of(
-                        new org.daymount.album.StoryChoice("whole", java.util.Optional.empty())))));
+                        new org.daymount.choices.StoryChoice(
+                            "whole", java.util.Optional.empty())))));
     Files.writeString(own.resolve("choices.json.part"), "{\"schema\":1,\"days\":[{\"da");
     assertEquals("whole", storyIn(own, 3));
     assertFalse(new ChoicesStore(own.resolve("choices.json")).read().days().isEmpty());

@@ -97,7 +97,7 @@ final class RunningReview implements AutoCloseable {
   }
 
   HttpRequest.Builder request(String path) {
-    return HttpRequest.newBuilder(URI.create(origin() + path)).header("X-Review-Word", token);
+    return HttpRequest.newBuilder(URI.create(origin() + path)).header("X-Review-Token", token);
   }
 
   static HttpResponse<String> send(HttpRequest request) throws Exception {

@@ -2,7 +2,7 @@ package org.daymount.testphoto;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import org.daymount.photo.Orientation;
+import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.photo.PhotoFormat;
@@ -19,7 +19,7 @@ public final class PhotoBuilder {
   private String sha256 = "00";
   private PhotoFormat format = PhotoFormat.JPEG;
   private PixelSize size = new PixelSize(4000, 3000);
-  private Orientation orientation = Orientation.TOP_LEFT;
+  private ExifOrientation orientation = ExifOrientation.TOP_LEFT;
   private boolean orientationTagged = true;
   private Taken taken = Taken.UNKNOWN;
   private Optional<String> screenshot = Optional.empty();
@@ -57,7 +57,7 @@ public final class PhotoBuilder {
     return this;
   }
 
-  public PhotoBuilder orientation(Orientation tag) {
+  public PhotoBuilder orientation(ExifOrientation tag) {
     this.orientation = tag;
     return this;
   }

@@ -91,20 +91,20 @@ class PaperTest {
 
   @Test
   void paperHasADirectionAndCanBeTurned() {
-    assertEquals(Direction.PORTRAIT, POCKET.direction());
-    assertEquals(Direction.LANDSCAPE, POCKET.turned().direction());
-    assertEquals(Direction.SQUARE, PaperSize.inches(4, 4).direction());
-    assertEquals(PaperSize.inches(6, 4), POCKET.towards(Direction.LANDSCAPE));
-    assertEquals(POCKET, POCKET.towards(Direction.PORTRAIT));
-    assertEquals(POCKET, POCKET.towards(Direction.SQUARE));
-    assertEquals(POCKET, PaperSize.inches(6, 4).towards(Direction.PORTRAIT));
+    assertEquals(Orientation.PORTRAIT, POCKET.direction());
+    assertEquals(Orientation.LANDSCAPE, POCKET.turned().direction());
+    assertEquals(Orientation.SQUARE, PaperSize.inches(4, 4).direction());
+    assertEquals(PaperSize.inches(6, 4), POCKET.towards(Orientation.LANDSCAPE));
+    assertEquals(POCKET, POCKET.towards(Orientation.PORTRAIT));
+    assertEquals(POCKET, POCKET.towards(Orientation.SQUARE));
+    assertEquals(POCKET, PaperSize.inches(6, 4).towards(Orientation.PORTRAIT));
     assertTrue(PaperSize.inches(4, 4).isSquare());
     assertFalse(POCKET.isSquare());
-    for (Direction direction : Direction.values()) {
+    for (Orientation direction : Orientation.values()) {
       assertEquals(direction, direction.other().other());
-      assertEquals(direction == Direction.SQUARE, direction == direction.other());
+      assertEquals(direction == Orientation.SQUARE, direction == direction.other());
     }
-    assertEquals("landscape", Direction.LANDSCAPE.word());
+    assertEquals("landscape", Orientation.LANDSCAPE.word());
   }
 
   /**

@@ -101,9 +101,9 @@ class PixelTest {
 
   @Test
   void aSizeHasAShape() {
-    assertEquals(Direction.LANDSCAPE, PICTURE.direction());
-    assertEquals(Direction.PORTRAIT, PICTURE.turned().direction());
-    assertEquals(Direction.SQUARE, new PixelSize(5, 5).direction());
+    assertEquals(Orientation.LANDSCAPE, PICTURE.direction());
+    assertEquals(Orientation.PORTRAIT, PICTURE.turned().direction());
+    assertEquals(Orientation.SQUARE, new PixelSize(5, 5).direction());
     assertEquals(40, PICTURE.longEdge());
     assertEquals(40, PICTURE.turned().longEdge());
     assertEquals(30, PICTURE.shortEdge());

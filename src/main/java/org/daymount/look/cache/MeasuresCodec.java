@@ -13,8 +13,8 @@ import org.daymount.look.Face;
 import org.daymount.look.Fingerprint;
 import org.daymount.look.Measures;
 import org.daymount.look.Measures.CloseLook;
+import org.daymount.look.SaliencyMap;
 import org.daymount.look.Subject;
-import org.daymount.look.SubjectMap;
 import org.daymount.unit.PixelBox;
 
 /** Measures to bytes and back, every number bit for bit as it was. */
@@ -46,7 +46,7 @@ final class MeasuresCodec {
           for (float moment : fingerprint.moments()) {
             out.writeFloat(moment);
           }
-          SubjectMap map = measures.map();
+          SaliencyMap map = measures.map();
           out.writeInt(map.columns());
           out.writeInt(map.rows());
           for (float share : map.shares()) {
@@ -83,7 +83,7 @@ final class MeasuresCodec {
               clarity,
               exposure,
               new Fingerprint(horizontal, vertical, moments),
-              SubjectMap.ofShares(columns, rows, shares),
+              SaliencyMap.ofShares(columns, rows, shares),
               Optional.empty());
         });
   }

@@ -7,8 +7,8 @@ import java.util.Optional;
 import org.daymount.look.Face;
 import org.daymount.look.Measurer;
 import org.daymount.look.Measures.CloseLook;
+import org.daymount.look.SaliencyMap;
 import org.daymount.look.Subject;
-import org.daymount.look.SubjectMap;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 
@@ -33,7 +33,7 @@ public final class BurstFocus {
    *
    * @param found in pixels of {@code picture}
    */
-  record Frame(CloseLook found, BufferedImage picture, SubjectMap map) {}
+  record Frame(CloseLook found, BufferedImage picture, SaliencyMap map) {}
 
   /**
    * What a picture is most about.
@@ -96,7 +96,7 @@ public final class BurstFocus {
   }
 
   /** The same for a frame that nobody looked at. */
-  double sharpnessOf(BufferedImage picture, SubjectMap map) {
+  double sharpnessOf(BufferedImage picture, SaliencyMap map) {
     return main.map(it -> sharpnessIn(place(it, sizeOf(picture)), picture, map)).orElse(0.0);
   }
 
@@ -130,7 +130,7 @@ public final class BurstFocus {
     return shared / (one.area() + other.area() - shared);
   }
 
-  private static double sharpnessIn(PixelBox box, BufferedImage picture, SubjectMap map) {
+  private static double sharpnessIn(PixelBox box, BufferedImage picture, SaliencyMap map) {
     int beside = (int) (box.width() * AROUND);
     int over = (int) (box.height() * AROUND);
     PixelBox around = box.grown(beside, over, beside, over).within(sizeOf(picture));

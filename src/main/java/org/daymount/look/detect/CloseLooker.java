@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.daymount.image.Pictures;
 import org.daymount.image.Previews;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.FrameRule;
-import org.daymount.look.Looked;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.photo.Photo;
 import org.daymount.problem.UnusablePicture;
@@ -73,12 +73,12 @@ public final class CloseLooker {
    *
    * @param found in pixels of {@code picture}
    */
-  private record Seen(Looked frame, CloseLook found, BufferedImage picture) {
+  private record Seen(AnalysedPhoto frame, CloseLook found, BufferedImage picture) {
     BurstFocus.Frame forFocus() {
       return new BurstFocus.Frame(found, picture, frame.measures().map());
     }
 
-    Looked withSharpness(double sharpness) {
+    AnalysedPhoto withSharpness(double sharpness) {
       PixelSize shown = new PixelSize(picture.getWidth(), picture.getHeight());
       CloseLook scaled = Detectors.scaled(found, shown, frame.photo().size());
       return frame.withClose(new CloseLook(scaled.faces(), scaled.subjects(), sharpness));
@@ -86,7 +86,7 @@ public final class CloseLooker {
   }
 
   /** A frame as sharp as it is where the burst has its main thing. */
-  private record Glanced(Looked frame, double sharpness) {
+  private record Glanced(AnalysedPhoto frame, double sharpness) {
     /** Sharper, or hardly softer in better light. */
     boolean mayBeat(Glanced other) {
       return sharpness > other.sharpness
@@ -100,17 +100,17 @@ public final class CloseLooker {
    * @return the same frames in the same order. One that can no longer be read comes back as it was,
    *     and so does one that cannot be better than those that were looked at
    */
-  public List<Looked> look(List<Looked> frames) {
+  public List<AnalysedPhoto> look(List<AnalysedPhoto> frames) {
     int edge = edge(frames);
-    Set<Looked> first = first(frames);
+    Set<AnalysedPhoto> first = first(frames);
     List<Seen> seen = new ArrayList<>();
-    for (Looked frame : frames) {
+    for (AnalysedPhoto frame : frames) {
       if (first.contains(frame)) {
         see(frame, edge).ifPresent(seen::add);
       }
     }
     BurstFocus focus = BurstFocus.of(seen.stream().map(Seen::forFocus).toList());
-    Map<Looked, Looked> closer = new IdentityHashMap<>();
+    Map<AnalysedPhoto, AnalysedPhoto> closer = new IdentityHashMap<>();
     List<Glanced> best = new ArrayList<>();
     for (Seen one : seen) {
       double sharpness = focus.sharpnessOf(one.forFocus());
@@ -130,7 +130,7 @@ public final class CloseLooker {
    * How large the frames are seen: one and the same for all of a burst, or their sharpness would
    * not compare. A photo alone has nothing to compare with, so what the detectors need is enough.
    */
-  private static int edge(List<Looked> frames) {
+  private static int edge(List<AnalysedPhoto> frames) {
     if (frames.size() == 1) {
       return Detectors.WORKING_LONG_EDGE;
     }
@@ -145,23 +145,27 @@ public final class CloseLooker {
   }
 
   /** The sharpest by the first look, and the middle one of the others. */
-  private static Set<Looked> first(List<Looked> frames) {
+  private static Set<AnalysedPhoto> first(List<AnalysedPhoto> frames) {
     if (frames.size() <= FIRST_FRAMES) {
       return new HashSet<>(frames);
     }
-    Looked leading =
+    AnalysedPhoto leading =
         frames.stream()
             .max(Comparator.comparingDouble(frame -> frame.measures().sharpness()))
             .orElseThrow();
-    List<Looked> others = frames.stream().filter(frame -> frame != leading).toList();
+    List<AnalysedPhoto> others = frames.stream().filter(frame -> frame != leading).toList();
     return Set.of(leading, others.get(others.size() / 2));
   }
 
   /** Sharpest first, at most {@link #LATER_FRAMES}. */
   private List<Glanced> betterThan(
-      List<Glanced> best, List<Looked> frames, Set<Looked> first, BurstFocus focus, int edge) {
+      List<Glanced> best,
+      List<AnalysedPhoto> frames,
+      Set<AnalysedPhoto> first,
+      BurstFocus focus,
+      int edge) {
     List<Glanced> better = new ArrayList<>();
-    for (Looked frame : frames) {
+    for (AnalysedPhoto frame : frames) {
       if (!first.contains(frame)) {
         decoded(frame, edge)
             .map(picture -> new Glanced(frame, focus.sharpnessOf(picture, frame.measures().map())))
@@ -173,7 +177,7 @@ public final class CloseLooker {
     return better.subList(0, Math.min(LATER_FRAMES, better.size()));
   }
 
-  private Optional<BufferedImage> decoded(Looked frame, int edge) {
+  private Optional<BufferedImage> decoded(AnalysedPhoto frame, int edge) {
     try {
       return Optional.of(source.whole(frame.photo(), edge));
     } catch (UnusablePicture e) {
@@ -181,7 +185,7 @@ public final class CloseLooker {
     }
   }
 
-  private Optional<Seen> see(Looked frame, int edge) {
+  private Optional<Seen> see(AnalysedPhoto frame, int edge) {
     return decoded(frame, edge)
         .map(
             picture -> {

@@ -22,8 +22,8 @@ import org.daymount.look.Face;
 import org.daymount.look.Fingerprint;
 import org.daymount.look.Measures;
 import org.daymount.look.Measures.CloseLook;
+import org.daymount.look.SaliencyMap;
 import org.daymount.look.Subject;
-import org.daymount.look.SubjectMap;
 import org.daymount.photo.Photo;
 import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.PixelBox;
@@ -211,7 +211,7 @@ class MemoryTest {
         chance.nextDouble(),
         chance.nextDouble(),
         new Fingerprint(chance.nextLong(), chance.nextLong(), moments),
-        new SubjectMap(48, 36, weights),
+        new SaliencyMap(48, 36, weights),
         Optional.empty());
   }
 

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.daymount.evaluate.Alter;
-import org.daymount.look.Looked;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Measurer;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.look.Painted;
@@ -39,7 +39,7 @@ class LongBurstTest {
 
   private final AtomicInteger looks = new AtomicInteger();
   private final List<BufferedImage> pictures = new ArrayList<>();
-  private final List<Looked> burst = new ArrayList<>();
+  private final List<AnalysedPhoto> burst = new ArrayList<>();
 
   private final CloseLooker looker =
       new CloseLooker(
@@ -67,7 +67,7 @@ class LongBurstTest {
       focus.drawImage(right ? all : soft, 0, 0, null);
       focus.dispose();
       pictures.add(frame);
-      burst.add(new Looked(photo(i), new Measurer().measure(frame)));
+      burst.add(new AnalysedPhoto(photo(i), new Measurer().measure(frame)));
     }
   }
 
@@ -90,10 +90,10 @@ class LongBurstTest {
       pictures.clear();
       burst.clear();
       paint(right);
-      List<Looked> closer = looker.look(burst);
-      List<Looked> close =
+      List<AnalysedPhoto> closer = looker.look(burst);
+      List<AnalysedPhoto> close =
           closer.stream().filter(frame -> frame.measures().close().isPresent()).toList();
-      Looked winner = BurstWinner.of(close).looked();
+      AnalysedPhoto winner = BurstWinner.of(close).looked();
       assertEquals(Integer.toString(right), winner.photo().file().lastName());
     }
   }
@@ -101,7 +101,7 @@ class LongBurstTest {
   @Test
   void theFirstLookAloneWouldHaveTakenAnotherFrame() {
     paint(13);
-    Looked misled = BurstWinner.of(burst).looked();
+    AnalysedPhoto misled = BurstWinner.of(burst).looked();
     assertTrue(!misled.photo().file().lastName().equals("13"), "the test proves nothing");
   }
 
@@ -117,8 +117,8 @@ class LongBurstTest {
   void framesComeBackInTheirOrder() {
     paint(13);
     assertEquals(
-        burst.stream().map(Looked::photo).toList(),
-        looker.look(burst).stream().map(Looked::photo).toList());
+        burst.stream().map(AnalysedPhoto::photo).toList(),
+        looker.look(burst).stream().map(AnalysedPhoto::photo).toList());
   }
 
   private static BufferedImage fur() {

@@ -1,0 +1,281 @@
+package org.daymount.choices;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.daymount.album.AlbumDefaults;
+import org.daymount.album.AlbumRemark;
+import org.daymount.album.CommonPractice;
+import org.daymount.album.DayPage;
+import org.daymount.album.PageSpec;
+import org.daymount.album.PageSpecParser;
+import org.daymount.album.Space;
+import org.daymount.album.WantedSpace;
+import org.daymount.note.MonthNote;
+import org.daymount.note.NoteParser;
+import org.daymount.unit.Orientation;
+
+/**
+ * Settles what every day's page holds: the defaults, then the month note, then what was changed in
+ * the review.
+ *
+ * <p>Where the note and the review both speak, the review holds, since it was made with the note's
+ * words in sight. If the note was edited after that (its story, or its words for the page, is no
+ * longer what the review replaced), the note's newer text holds; a remark names both.
+ */
+public final class AlbumPlanner {
+  private final YearMonth month;
+  private final Predicate<LocalDate> wanted;
+  private final Optional<MonthNote> note;
+  private final AlbumDefaults defaults;
+  private final Choices choices;
+  private final List<AlbumRemark> remarks = new ArrayList<>();
+
+  private AlbumPlanner(
+      YearMonth month,
+      Predicate<LocalDate> wanted,
+      Optional<MonthNote> note,
+      AlbumDefaults defaults,
+      Choices choices) {
+    this.month = month;
+    this.wanted = wanted;
+    this.note = note;
+    this.defaults = defaults;
+    this.choices = choices;
+  }
+
+  /** As {@link #plan(YearMonth, Predicate, Optional, AlbumDefaults, Choices)}, without choices. */
+  public static AlbumPlan plan(
+      YearMonth month,
+      Predicate<LocalDate> wanted,
+      Optional<MonthNote> note,
+      AlbumDefaults defaults) {
+    return plan(month, wanted, note, defaults, Choices.NONE);
+  }
+
+  /**
+   * @param wanted which days are to have a page; the others are left out, and keep their stories
+   */
+  public static AlbumPlan plan(
+      YearMonth month,
+      Predicate<LocalDate> wanted,
+      Optional<MonthNote> note,
+      AlbumDefaults defaults,
+      Choices choices) {
+    return new AlbumPlanner(month, wanted, note, defaults, choices).plan();
+  }
+
+  private AlbumPlan plan() {
+    remarkOnNoteMonth();
+    Map<LocalDate, DayPage> asNoted = new HashMap<>();
+    for (int day = 1; day <= month.lengthOfMonth(); day++) {
+      LocalDate date = month.atDay(day);
+      asNoted.put(date, asNoted(date));
+    }
+    List<DayPage> pages = new ArrayList<>();
+    for (int day = 1; day <= month.lengthOfMonth(); day++) {
+      LocalDate date = month.atDay(day);
+      pages.add(settled(date, asNoted));
+    }
+    return new AlbumPlan(pages, remarks);
+  }
+
+  private void remarkOnNoteMonth() {
+    if (note.isEmpty()) {
+      return;
+    }
+    Optional<YearMonth> said = note.get().month();
+    if (said.isEmpty()) {
+      // Only now is the month known against which the note's weekdays and days can be checked.
+      NoteParser.dateRemarks(note.get().days(), month)
+          .forEach(remark -> remarks.add(AlbumRemark.general("note", "note, " + remark)));
+    } else if (!said.get().equals(month)) {
+      remarks.add(
+          AlbumRemark.general(
+              "note-month",
+              "the note is for "
+                  + NoteParser.name(said.get())
+                  + " and the album for "
+                  + NoteParser.name(month)
+                  + "; only days the note gives to that month are used. Choose with --month, or"
+                  + " change the note's first line"));
+    }
+  }
+
+  private DayPage asNoted(LocalDate date) {
+    Optional<MonthNote.Joined> said = note.flatMap(given -> given.on(date, month));
+    PageSpec words = said.map(MonthNote.Joined::words).orElse(PageSpec.NONE);
+    Optional<String> story = said.flatMap(MonthNote.Joined::story);
+    return page(date, words, story);
+  }
+
+  private DayPage page(LocalDate date, PageSpec words, Optional<String> story) {
+    return words.kind() == DayPage.Kind.PICTURES
+        ? new DayPage(date, words.kind(), spaces(date, words), story)
+        : new DayPage(date, words.kind(), List.of(), story);
+  }
+
+  private List<Space> spaces(LocalDate date, PageSpec words) {
+    if (words.spaces().isEmpty()) {
+      return defaults.spaces();
+    }
+    List<Space> spaces = new ArrayList<>();
+    for (WantedSpace space : words.spaces()) {
+      try {
+        spaces.addAll(space.with(defaults));
+      } catch (IllegalArgumentException revealTooWide) {
+        remarks.add(
+            AlbumRemark.on(
+                date,
+                "reveal",
+                revealTooWide.getMessage()
+                    + ", so it is planned without a mat; give a smaller reveal"));
+        spaces.addAll(withoutMat(space));
+      }
+    }
+    return spaces;
+  }
+
+  private List<Space> withoutMat(WantedSpace space) {
+    return space.size().isPresent() || space.direction().isPresent()
+        ? space.withoutMat().with(defaults)
+        : defaults.spaces();
+  }
+
+  private DayPage settled(LocalDate date, Map<LocalDate, DayPage> asNoted) {
+    DayPage own = asNoted.get(date);
+    LocalDate from = choices.pageOf(date);
+    DayPage base = asNoted.getOrDefault(from, own);
+    if (!asNoted.containsKey(from)) {
+      remarks.add(
+          AlbumRemark.on(
+              date,
+              "swap",
+              "its page was swapped with that of " + from + ", which is not in this month"));
+    }
+    DayChoice choice = choices.day(date);
+    Optional<String> story = story(date, own.story(), choice.story());
+    DayPage page = changed(date, base, choice);
+    if (!wanted.test(date)) {
+      if (note.flatMap(given -> given.on(date, month)).isPresent()) {
+        remarks.add(
+            AlbumRemark.on(
+                date, "outside-days", "the note speaks of it, but --days leaves it out"));
+      }
+      return new DayPage(date, DayPage.Kind.LEFT_OUT, List.of(), story);
+    }
+    remarkOnLargePage(date, page.spaces());
+    return new DayPage(date, page.kind(), page.spaces(), story);
+  }
+
+  /** What is wanted of every page alike is wanted with open eyes. */
+  private void remarkOnLargePage(LocalDate date, List<Space> spaces) {
+    if (spaces.equals(defaults.spaces())) {
+      return;
+    }
+    double asked = spaces.stream().mapToDouble(space -> space.size().squareInches()).sum();
+    if (asked > CommonPractice.PAGE.squareInches() + 1e-6) {
+      remarks.add(
+          AlbumRemark.on(
+              date,
+              "page-full",
+              "its spaces together are larger than a "
+                  + CommonPractice.PAGE
+                  + " page; fine for a larger page or several, else ask for less"));
+    }
+  }
+
+  private Optional<String> story(
+      LocalDate date, Optional<String> noted, Optional<StoryChoice> chosen) {
+    if (chosen.isEmpty()) {
+      return noted;
+    }
+    Optional<String> written = chosen.map(StoryChoice::text).filter(text -> !text.isBlank());
+    if (noted.equals(chosen.get().replaced()) || noted.equals(written)) {
+      return written;
+    }
+    remarks.add(
+        AlbumRemark.on(
+            date,
+            "story-conflict",
+            "its story was written in the review ("
+                + start(written)
+                + ") and changed in the note since ("
+                + start(noted)
+                + "); the note's is used. To use the other, open the day in the review and write"
+                + " it again"));
+    return noted;
+  }
+
+  private DayPage changed(LocalDate date, DayPage base, DayChoice choice) {
+    if (!choice.changesPage()) {
+      return base;
+    }
+    String now = PageSpecParser.text(base);
+    if (choice.pageReplaced().filter(before -> !before.equals(now)).isPresent()) {
+      remarks.add(
+          AlbumRemark.on(
+              date,
+              "page-conflict",
+              "its page was changed in the review (from "
+                  + choice.pageReplaced().get()
+                  + ") and in the note or the defaults since (to "
+                  + now
+                  + "); the latter are used"));
+      return base;
+    }
+    DayPage page = choice.page().map(words -> page(date, words, base.story())).orElse(base);
+    return new DayPage(date, page.kind(), changed(date, page.spaces(), choice), page.story());
+  }
+
+  private List<Space> changed(LocalDate date, List<Space> onPage, DayChoice choice) {
+    List<Space> spaces = new ArrayList<>(onPage);
+    choice
+        .spaces()
+        .forEach(
+            (place, space) -> {
+              if (place < spaces.size()) {
+                spaces.set(place, changed(date, spaces.get(place), space));
+              } else if (space.changesPage()) {
+                remarks.add(
+                    AlbumRemark.on(
+                        date,
+                        "no-such-space",
+                        "space "
+                            + (place + 1)
+                            + " was changed in the review, but is not on its"
+                            + " page any more"));
+              }
+            });
+    return spaces;
+  }
+
+  private Space changed(LocalDate date, Space space, SpaceChoice choice) {
+    try {
+      return new Space(
+          choice.size().orElse(space.size()),
+          choice.direction().filter(way -> way != Orientation.SQUARE).or(space::direction),
+          space.reveal());
+    } catch (IllegalArgumentException revealTooWide) {
+      remarks.add(
+          AlbumRemark.on(
+              date, "reveal", revealTooWide.getMessage() + ", so its size is left as it was"));
+      return space;
+    }
+  }
+
+  /** The first words of a story, for a message. */
+  private static String start(Optional<String> story) {
+    if (story.isEmpty()) {
+      return "no story";
+    }
+    String line = story.get().strip().split("\n", 2)[0];
+    int end = line.offsetByCodePoints(0, Math.min(40, line.codePointCount(0, line.length())));
+    return "'" + line.substring(0, end) + (end < line.length() ? "…" : "") + "'";
+  }
+}

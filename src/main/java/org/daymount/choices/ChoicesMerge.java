@@ -1,0 +1,151 @@
+package org.daymount.choices;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.daymount.album.AlbumRemark;
+import org.daymount.photo.Photo;
+
+/**
+ * Brings choices up to the photos that are there now. A renamed or moved photo is found by its
+ * content. A photo edited in place (same name, other content) is still the one chosen, but its crop
+ * is dropped. A photo that is gone keeps its place in the choices, and its space is missing.
+ *
+ * @param choices for use in this run, every photo by its present content and file; not for saving,
+ *     since a photo that is away today may be back tomorrow
+ * @param missing contents chosen for a space that no file has now
+ */
+public record ChoicesMerge(Choices choices, Set<String> missing, List<AlbumRemark> remarks) {
+  public ChoicesMerge {
+    missing = Set.copyOf(missing);
+    remarks = List.copyOf(remarks);
+  }
+
+  public static ChoicesMerge of(Choices choices, Collection<Photo> photos) {
+    PhotoFinder finder = new PhotoFinder(photos);
+    List<AlbumRemark> remarks = new ArrayList<>();
+    Set<String> missing = new TreeSet<>();
+    Map<LocalDate, DayChoice> days = new TreeMap<>();
+    choices
+        .days()
+        .forEach((date, day) -> days.put(date, merge(date, day, finder, missing, remarks)));
+    return new ChoicesMerge(
+        new Choices(days, merge(choices.photos(), finder, remarks), choices.other()),
+        missing,
+        remarks);
+  }
+
+  private static DayChoice merge(
+      LocalDate date,
+      DayChoice day,
+      PhotoFinder finder,
+      Set<String> missing,
+      List<AlbumRemark> remarks) {
+    Map<Integer, SpaceChoice> spaces = new HashMap<>();
+    day.spaces()
+        .forEach(
+            (place, space) -> {
+              Optional<PhotoKey> key = space.photo();
+              if (key.isEmpty()) {
+                spaces.put(place, space);
+                return;
+              }
+              PhotoFinder.Found found = finder.find(key.get());
+              if (found.match() == PhotoFinder.Match.MISSING) {
+                missing.add(key.get().sha256());
+              }
+              remark(date, key.get(), found).ifPresent(remarks::add);
+              spaces.put(place, onto(space, found));
+            });
+    return day.withSpaces(spaces);
+  }
+
+  private static SpaceChoice onto(SpaceChoice space, PhotoFinder.Found found) {
+    if (found.photo().isEmpty()) {
+      return space;
+    }
+    String sum = found.photo().get().sha256();
+    return space
+        .withPhoto(Optional.of(key(found.photo().get())))
+        .withCrop(space.crop().filter(crop -> crop.sha256().equals(sum)));
+  }
+
+  private static Optional<AlbumRemark> remark(
+      LocalDate date, PhotoKey key, PhotoFinder.Found found) {
+    return switch (found.match()) {
+      case SAME -> Optional.empty();
+      case RENAMED ->
+          Optional.of(
+              AlbumRemark.on(
+                  date,
+                  "photo-renamed",
+                  "the chosen " + key.file() + " is now " + found.photo().get().file()));
+      case CHANGED ->
+          Optional.of(
+              AlbumRemark.on(
+                  date,
+                  "photo-changed",
+                  "the chosen "
+                      + key.file()
+                      + " was changed since; it is used as it is now, and a crop drawn on it is"
+                      + " dropped. Look at it in the review"));
+      case MISSING ->
+          Optional.of(
+              AlbumRemark.on(
+                  date,
+                  "photo-missing",
+                  "the chosen "
+                      + key.file()
+                      + " is not there any more; put it back, or choose another in the review"));
+    };
+  }
+
+  private static Map<String, PhotoChoice> merge(
+      Map<String, PhotoChoice> chosen, PhotoFinder finder, List<AlbumRemark> remarks) {
+    Map<String, PhotoChoice> merged = new TreeMap<>();
+    // What was said of a content goes before what was said of a file that has it now.
+    chosen.values().stream()
+        .sorted((one, two) -> one.photo().compareTo(two.photo()))
+        .forEach(
+            choice -> {
+              PhotoFinder.Found found = finder.find(choice.photo());
+              if (found.match() != PhotoFinder.Match.CHANGED) {
+                PhotoKey now = found.photo().map(ChoicesMerge::key).orElse(choice.photo());
+                merged.put(now.sha256(), as(choice, now));
+              }
+            });
+    chosen.values().stream()
+        .sorted((one, two) -> one.photo().compareTo(two.photo()))
+        .forEach(
+            choice -> {
+              PhotoFinder.Found found = finder.find(choice.photo());
+              if (found.match() == PhotoFinder.Match.CHANGED) {
+                PhotoKey now = key(found.photo().get());
+                if (merged.putIfAbsent(now.sha256(), as(choice, now)) == null) {
+                  remarks.add(
+                      AlbumRemark.general(
+                          "photo-changed",
+                          now.file()
+                              + " was changed since the review spoke of it; what was said still"
+                              + " holds"));
+                }
+              }
+            });
+    return merged;
+  }
+
+  private static PhotoChoice as(PhotoChoice choice, PhotoKey now) {
+    return new PhotoChoice(now, choice.used(), choice.day(), choice.other());
+  }
+
+  private static PhotoKey key(Photo photo) {
+    return new PhotoKey(photo.sha256(), photo.file().name());
+  }
+}

@@ -1,0 +1,12 @@
+package org.daymount.cli;
+
+import java.util.concurrent.Callable;
+
+/** A command that is made with its {@link CommandContext}. */
+abstract class ContextCommand implements Callable<Integer> {
+  final CommandContext around;
+
+  ContextCommand(CommandContext around) {
+    this.around = around;
+  }
+}

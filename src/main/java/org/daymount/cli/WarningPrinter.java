@@ -1,0 +1,158 @@
+package org.daymount.cli;
+
+import java.io.PrintWriter;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.daymount.month.Month;
+import org.daymount.month.MonthDay;
+import org.daymount.month.MonthSpace;
+import org.daymount.month.Warning;
+import org.daymount.problem.Problem;
+
+/** What a finished month has to say to the person at the terminal. */
+final class WarningPrinter {
+  /** Named one by one only when asked; else counted. */
+  private static final Set<String> COUNTED =
+      Set.of(
+          Problem.Kind.OTHER_MONTH.code(),
+          Problem.Kind.OTHER_DAYS.code(),
+          Problem.Kind.NOT_WANTED.code(),
+          Problem.Kind.COPY.code(),
+          Problem.Kind.SMALLER_COPY.code(),
+          Problem.Kind.SCREENSHOT.code(),
+          Problem.Kind.VIDEO.code());
+
+  private final PrintWriter err;
+  private final ReportOptions talk;
+
+  WarningPrinter(CommandContext around, ReportOptions talk) {
+    this.err = around.err();
+    this.talk = talk;
+  }
+
+  void warnings(Month month) {
+    warnings(month.warnings());
+  }
+
+  void warnings(List<Warning> warnings) {
+    Map<String, List<Warning>> counted = new LinkedHashMap<>();
+    Map<String, List<LocalDate>> sameOnDays = new LinkedHashMap<>();
+    for (Warning warning : warnings) {
+      if (warning.code().equals("missing-picture") && warning.day().isPresent()) {
+        sameOnDays
+            .computeIfAbsent(warning.text(), text -> new ArrayList<>())
+            .add(warning.day().get());
+        continue;
+      }
+      if (COUNTED.contains(warning.code()) && !talk.verbose) {
+        counted.computeIfAbsent(warning.code(), code -> new ArrayList<>()).add(warning);
+      } else if (!talk.quiet || isUnusable(warning)) {
+        err.println(line(warning));
+      }
+    }
+    if (!talk.quiet) {
+      sameOnDays.forEach((text, days) -> err.println("note: " + DayRuns.of(days) + ": " + text));
+      counted.forEach((code, list) -> err.println(counted(code, list)));
+    }
+    err.flush();
+  }
+
+  void note(String text) {
+    if (!talk.quiet) {
+      err.println("note: " + TerminalEscaper.of(text));
+      err.flush();
+    }
+  }
+
+  boolean anyWarning(Month month) {
+    return anyWarning(month.warnings());
+  }
+
+  boolean anyWarning(List<Warning> warnings) {
+    return warnings.stream().anyMatch(warning -> !COUNTED.contains(warning.code()));
+  }
+
+  boolean anyUnusable(Month month) {
+    return anyUnusable(month.warnings());
+  }
+
+  static boolean anyUnusable(List<Warning> warnings) {
+    return warnings.stream().anyMatch(WarningPrinter::isUnusable);
+  }
+
+  static String summary(Month month) {
+    int spaces = 0;
+    int filled = 0;
+    int pages = 0;
+    for (MonthDay day : month.days()) {
+      pages += day.state() == MonthDay.State.LEFT_OUT ? 0 : 1;
+      for (MonthSpace space : day.spaces()) {
+        spaces++;
+        filled += space.pick().hero().isPresent() ? 1 : 0;
+      }
+    }
+    return month.month()
+        + ": "
+        + month.photos().size()
+        + " pictures read, "
+        + pages
+        + " day pages, "
+        + filled
+        + " of "
+        + spaces
+        + " spaces filled, "
+        + month.sheets().size()
+        + (month.sheets().size() == 1 ? " sheet of " : " sheets of ")
+        + month.settings().sheet()
+        + " in";
+  }
+
+  private static boolean isUnusable(Warning warning) {
+    for (Problem.Kind kind : Problem.Kind.values()) {
+      if (kind.code().equals(warning.code())) {
+        return kind.isUnusable();
+      }
+    }
+    return false;
+  }
+
+  /** Said of a picture that is used all the same. */
+  private static boolean isUsed(Warning warning) {
+    return warning.code().equals(Problem.Kind.COLOUR_PROFILE_IGNORED.code());
+  }
+
+  private static String line(Warning warning) {
+    StringBuilder line = new StringBuilder();
+    line.append(warning.file().isPresent() && !isUsed(warning) ? "left out: " : "note: ");
+    warning.file().ifPresent(file -> line.append(TerminalEscaper.of(file.name())).append(' '));
+    warning.day().ifPresent(day -> line.append(day).append(": "));
+    return line.append(TerminalEscaper.of(warning.text())).toString();
+  }
+
+  private static String counted(String code, List<Warning> list) {
+    boolean one = list.size() == 1;
+    String what =
+        switch (code) {
+          case "other-month" -> one ? "of another month" : "of other months";
+          case "not-wanted" -> "that you left out";
+          case "other-days" -> "of other days";
+          case "copy" -> one ? "copy of another file" : "copies of other files";
+          case "smaller-copy" ->
+              one ? "smaller copy of another picture" : "smaller copies of other pictures";
+          case "screenshot" -> one ? "picture of a screen" : "pictures of a screen";
+          default -> one ? "video" : "videos";
+        };
+    String first = list.get(0).file().map(file -> TerminalEscaper.of(file.name())).orElse("");
+    return "left out: "
+        + list.size()
+        + " "
+        + what
+        + " ("
+        + first
+        + (one ? ")" : " and others; --verbose names them)");
+  }
+}

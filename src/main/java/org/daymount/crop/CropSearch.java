@@ -1,0 +1,149 @@
+package org.daymount.crop;
+
+import java.util.List;
+import java.util.Optional;
+import org.daymount.look.AnalysedPhoto;
+import org.daymount.look.Face;
+import org.daymount.unit.PaperSize;
+import org.daymount.unit.PixelBox;
+import org.daymount.unit.PixelSize;
+
+/**
+ * Where the largest window of a piece's shape goes. What has to be inside narrows the offsets in
+ * turn: faces, then the main subject, then air above heads where it costs next to nothing; each
+ * only as far as those before it allow. Among the offsets left the one that keeps most of the
+ * interest wins, and among those that keep as much, the one that puts its middle on a third or the
+ * centre.
+ */
+final class CropSearch {
+  /** Faces at least this sure are never cut; low, because cutting one costs more than a border. */
+  static final double PROTECTED_FACE = 0.3;
+
+  private static final double SURE_SUBJECT = 0.5;
+  private static final double AS_MUCH = 0.0002; // of all interest; a tie to the eye
+  private static final double AIR_MAY_COST = 0.02; // of all interest
+  private static final double LOPSIDED = 0.1; // a tenth as bad as a middle that is off
+  private static final int STEPS = 2000; // offsets tried at most, evenly spread
+
+  private final SlidingWindow slide;
+  private final Interest interest;
+  private final List<Face> faces;
+  private final List<WeightedBox> sure;
+  private final FaceRoom room;
+  private final boolean holdsFaces;
+  private final boolean hasAir;
+  private final int offset;
+
+  CropSearch(AnalysedPhoto looked, PaperSize piece, CropSettings settings) {
+    PixelSize picture = looked.photo().size();
+    this.slide = SlidingWindow.of(picture, piece);
+    this.interest = new Interest(looked.measures(), picture, slide);
+    this.faces = looked.measures().faces().stream().filter(CropSearch::isProtected).toList();
+    this.sure =
+        WeightedBox.all(looked.measures(), picture).stream()
+            .filter(box -> box.subject().confidence() >= SURE_SUBJECT)
+            .toList();
+    this.room = new FaceRoom(picture, slide.at(0).size(), piece, settings);
+
+    Offsets allowed = Offsets.all(slide);
+    boolean all = true;
+    for (Face face : faces) {
+      Optional<Offsets> narrower = allowed.holding(slide.along(room.needed(face)), slide);
+      all &= narrower.isPresent();
+      allowed = narrower.orElse(allowed);
+    }
+    this.holdsFaces = all;
+    Offsets withFaces = allowed;
+    Offsets withMain =
+        main().flatMap(box -> withFaces.holding(slide.along(box.box()), slide)).orElse(withFaces);
+    Offsets withAir = withMain;
+    boolean air = true;
+    for (Face face : faces) {
+      Optional<Offsets> narrower = withAir.holding(slide.along(room.liked(face)), slide);
+      air &= narrower.isPresent();
+      withAir = narrower.orElse(withAir);
+    }
+    double mostWithMain = mostKept(withMain);
+    double mostWithAir = withAir.equals(withMain) ? mostWithMain : mostKept(withAir);
+    boolean airIsCheap = mostWithAir >= mostWithMain - AIR_MAY_COST;
+    this.hasAir = air && airIsCheap;
+    this.offset = airIsCheap ? best(withAir, mostWithAir) : best(withMain, mostWithMain);
+  }
+
+  static boolean isProtected(Face face) {
+    return face.confidence() >= PROTECTED_FACE;
+  }
+
+  private double mostKept(Offsets allowed) {
+    double most = 0;
+    for (int at = allowed.first(); at <= allowed.last(); at += step(allowed)) {
+      most = Math.max(most, interest.kept(at));
+    }
+    return most;
+  }
+
+  private static int step(Offsets allowed) {
+    return Math.max(1, (allowed.last() - allowed.first()) / STEPS);
+  }
+
+  private int best(Offsets allowed, double most) {
+    int best = allowed.first();
+    double least = Double.POSITIVE_INFINITY;
+    for (int at = allowed.first(); at <= allowed.last(); at += step(allowed)) {
+      if (interest.kept(at) >= most - AS_MUCH) {
+        double off = offBalance(at);
+        if (off < least) {
+          least = off;
+          best = at;
+        }
+      }
+    }
+    return best;
+  }
+
+  /**
+   * How far the interest's middle is from the nearest third or the centre, in windows; where that
+   * leaves a choice, the less one side loses more than the other the better.
+   */
+  private double offBalance(int at) {
+    double lopsided = Math.abs(at - slide.slack() / 2.0) / slide.window();
+    double middle = (interest.middle() - at) / slide.window();
+    double third = Math.min(Math.abs(middle - 1 / 3.0), Math.abs(middle - 2 / 3.0));
+    return Math.min(Math.abs(middle - 0.5), third) + LOPSIDED * lopsided;
+  }
+
+  PixelBox window() {
+    return slide.at(offset);
+  }
+
+  /** Whether every protected face is inside, with its room. */
+  boolean holdsFaces() {
+    return holdsFaces;
+  }
+
+  /** Whether every head has air above it. */
+  boolean hasAir() {
+    return hasAir;
+  }
+
+  List<Face> faces() {
+    return faces;
+  }
+
+  /** Share of the interest that is kept, 0 to 1. */
+  double kept() {
+    return interest.kept(offset);
+  }
+
+  /** What the picture is most about, when a detector is sure of it. */
+  Optional<WeightedBox> main() {
+    return sure.stream().findFirst();
+  }
+
+  /** How much of the main subject a window holds, 0 to 1; 1 when there is none. */
+  double keptOfMain(PixelBox window) {
+    return main()
+        .map(main -> window.sharedArea(main.box()) / (double) main.box().area())
+        .orElse(1.0);
+  }
+}

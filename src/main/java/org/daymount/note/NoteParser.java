@@ -1,0 +1,318 @@
+package org.daymount.note;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.daymount.album.NormalizedText;
+import org.daymount.album.PageSpecParser;
+
+/**
+ * Reads a month note: the month at the top, then days, each with words for its page and a story
+ * below. Nothing is dropped: what is not understood stays where it was typed, as story, and is
+ * named with its line and column. The format is in docs/month-note.md.
+ */
+public final class NoteParser {
+  private static final Pattern LINE = Pattern.compile("[^\\r\\n]*(?:\\r\\n|\\r|\\n|$)");
+  private static final Pattern HEADER_LEAD = Pattern.compile("[ #*]*");
+  private static final Pattern NUMERIC_MONTH =
+      Pattern.compile("(?:(\\d{4})-(\\d{1,2})|(\\d{1,2})/(\\d{4}))(?![\\d/-])");
+  private static final Pattern YEAR = Pattern.compile("[ ,]*(?:of )?(\\d{4})(?!\\d)[.:*]?");
+
+  private final List<Line> lines = new ArrayList<>();
+  private final List<NoteRemark> remarks = new ArrayList<>();
+  private final CalendarNames names;
+
+  private NoteParser(String text, Locale... extra) {
+    names = new CalendarNames(extra);
+    Matcher matcher = LINE.matcher(text);
+    while (matcher.find() && matcher.start() < text.length()) {
+      lines.add(new Line(lines.size() + 1, matcher.group()));
+    }
+  }
+
+  /**
+   * @param extra locales whose names of months and weekdays are understood beside the English ones
+   */
+  public static MonthNote parse(String text, Locale... extra) {
+    return new NoteParser(text, extra).parse();
+  }
+
+  private MonthNote parse() {
+    Header header = header();
+    List<Entry> entries = entries(header);
+    int firstDay = entries.isEmpty() ? lines.size() : entries.get(0).index;
+    StringBuilder preamble = new StringBuilder();
+    lines.subList(0, firstDay).forEach(line -> preamble.append(line.raw));
+    remarkOnPreamble(header, firstDay);
+    List<NoteDay> days = new ArrayList<>();
+    for (int i = 0; i < entries.size(); i++) {
+      int next = i + 1 < entries.size() ? entries.get(i + 1).index : lines.size();
+      days.add(noteDay(entries.get(i), next));
+    }
+    remarks.addAll(repeated(days, header.month));
+    header.month.ifPresent(month -> remarks.addAll(dateRemarks(days, month)));
+    remarks.sort(null);
+    return new MonthNote(header.month, days, remarks, preamble.toString());
+  }
+
+  /** The first line with anything on it that is a month and a year; lines with # may go before. */
+  private Header header() {
+    for (int i = 0; i < lines.size(); i++) {
+      String text = lines.get(i).folded.text();
+      if (text.isBlank()) {
+        continue;
+      }
+      Optional<YearMonth> month = monthOf(text);
+      if (month.isPresent()) {
+        return new Header(month, i);
+      }
+      if (!text.strip().startsWith("#")) {
+        break;
+      }
+    }
+    return new Header(Optional.empty(), -1);
+  }
+
+  private Optional<YearMonth> monthOf(String text) {
+    Matcher lead = HEADER_LEAD.matcher(text);
+    int at = lead.lookingAt() ? lead.end() : 0;
+    Matcher numeric = NUMERIC_MONTH.matcher(text).region(at, text.length());
+    if (numeric.lookingAt()) {
+      boolean yearFirst = numeric.group(1) != null;
+      int year = Integer.parseInt(numeric.group(yearFirst ? 1 : 4));
+      int month = Integer.parseInt(numeric.group(yearFirst ? 2 : 3));
+      return month >= 1 && month <= 12 ? Optional.of(YearMonth.of(year, month)) : Optional.empty();
+    }
+    return names
+        .monthAt(text, at)
+        .flatMap(
+            found -> {
+              Matcher year = YEAR.matcher(text).region(found.end(), text.length());
+              return year.lookingAt()
+                  ? Optional.of(YearMonth.of(Integer.parseInt(year.group(1)), found.value()))
+                  : Optional.empty();
+            });
+  }
+
+  private List<Entry> entries(Header header) {
+    DayLineReader reader = new DayLineReader(names, header.month);
+    List<Entry> entries = new ArrayList<>();
+    List<Perhaps> perhaps = new ArrayList<>();
+    int previous = 0;
+    for (int i = 0; i < lines.size(); i++) {
+      Line line = lines.get(i);
+      if (i == header.index) {
+        continue;
+      }
+      DayLine read = reader.read(line.folded.text(), previous);
+      read.spots().forEach(spot -> remark(line, spot.at(), spot.text()));
+      if (read.day().isPresent()) {
+        int number = read.day().get().name().day();
+        if (read.day().get().name().month().isEmpty() && number < previous) {
+          remark(
+              line,
+              0,
+              "day "
+                  + number
+                  + " stands below day "
+                  + previous
+                  + "; if one of the two numbers belongs to a story, write it out or add a word");
+        }
+        entries.add(new Entry(i, read.day().get(), read.storyFrom()));
+        previous = number;
+      } else if (!entries.isEmpty()) {
+        int above = previous;
+        int index = i;
+        read.bareNumber()
+            .filter(number -> number > above)
+            .ifPresent(number -> perhaps.add(new Perhaps(index, above, number)));
+        remarkOnStoryLine(line, i, entries.get(entries.size() - 1));
+      }
+    }
+    remarkOnNumbers(perhaps, entries);
+    return entries;
+  }
+
+  /** "4 eggs for breakfast" right where day 4 would have to come is worth a word. */
+  private void remarkOnNumbers(List<Perhaps> perhaps, List<Entry> entries) {
+    int after = 0; // the first entry below the line at hand; both lists are in the note's order
+    for (Perhaps line : perhaps) {
+      while (after < entries.size() && entries.get(after).index < line.index) {
+        after++;
+      }
+      int next = after < entries.size() ? entries.get(after).day.name().day() : line.above + 2;
+      if (line.number < next) {
+        remark(
+            lines.get(line.index),
+            0,
+            "kept as story of day "
+                + line.above
+                + "; if it starts day "
+                + line.number
+                + ", put a colon after the number");
+      }
+    }
+  }
+
+  private void remarkOnStoryLine(Line line, int index, Entry above) {
+    String text = line.folded.text();
+    boolean directlyBelow = index == above.index + 1;
+    if (directlyBelow && isAllPageWords(text)) {
+      remark(
+          line,
+          0,
+          "'"
+              + text.strip()
+              + "' is kept as story; if it is meant for the page, put it on the line"
+              + " of the day");
+    }
+    if (monthOf(text).isPresent() && text.strip().split(" +").length <= 2) {
+      remark(line, 0, "a note holds one month, named at its top; this line is kept as story");
+    }
+  }
+
+  private static boolean isAllPageWords(String text) {
+    PageSpecParser.Read read = PageSpecParser.read(text, 0);
+    return read.definite() && read.end() == text.length();
+  }
+
+  private void remarkOnPreamble(Header header, int firstDay) {
+    for (int i = 0; i < firstDay; i++) {
+      Line line = lines.get(i);
+      String text = line.folded.text().strip();
+      boolean named = remarks.stream().anyMatch(remark -> remark.line() == line.number);
+      if (i == header.index || text.isEmpty() || text.startsWith("#") || named) {
+        continue;
+      }
+      boolean monthAlone =
+          names.monthAt(text, 0).filter(found -> found.end() == text.length()).isPresent();
+      remark(
+          line,
+          0,
+          monthAlone
+              ? "the month needs a year, like June 2026; until then it is taken from the photos"
+              : "this stands above the first day, so it belongs to none and is not printed; start"
+                  + " the line with # to keep it as a note to yourself");
+      return;
+    }
+  }
+
+  private NoteDay noteDay(Entry entry, int next) {
+    Line line = lines.get(entry.index);
+    int cut = line.folded.rawIndex(entry.storyFrom);
+    // All of the day line belongs to the heading when no story starts on it.
+    int headingEnd = line.content.substring(cut).isBlank() ? line.raw.length() : cut;
+    StringBuilder story = new StringBuilder(line.raw.substring(headingEnd));
+    lines.subList(entry.index + 1, next).forEach(below -> story.append(below.raw));
+    return new NoteDay(
+        entry.day.name(),
+        entry.day.words(),
+        line.number,
+        line.raw.substring(0, headingEnd),
+        story.toString());
+  }
+
+  private static List<NoteRemark> repeated(List<NoteDay> days, Optional<YearMonth> month) {
+    Map<Object, Integer> seen = new HashMap<>();
+    List<NoteRemark> repeated = new ArrayList<>();
+    for (NoteDay day : days) {
+      Object key =
+          month
+              .<Object>flatMap(known -> day.name().date(known))
+              .orElse(day.name().day() + " " + day.name().month());
+      Integer first = seen.putIfAbsent(key, day.line());
+      if (first != null) {
+        repeated.add(
+            new NoteRemark(
+                day.line(),
+                1,
+                "day "
+                    + day.name().day()
+                    + " is there twice (line "
+                    + first
+                    + "); the two are joined"));
+      }
+    }
+    return repeated;
+  }
+
+  /** Days that the month does not have, or that fall on another weekday than was typed. */
+  public static List<NoteRemark> dateRemarks(List<NoteDay> days, YearMonth month) {
+    List<NoteRemark> found = new ArrayList<>();
+    for (NoteDay day : days) {
+      Optional<LocalDate> date = day.name().date(month);
+      if (date.filter(known -> YearMonth.from(known).equals(month)).isEmpty()) {
+        found.add(
+            new NoteRemark(
+                day.line(),
+                1,
+                "day "
+                    + day.name()
+                    + " is not in "
+                    + name(month)
+                    + "; it is kept in the note and not used"));
+      } else if (day.name()
+          .weekday()
+          .filter(said -> said != date.get().getDayOfWeek())
+          .isPresent()) {
+        found.add(
+            new NoteRemark(
+                day.line(),
+                1,
+                date.get().getDayOfMonth()
+                    + " "
+                    + name(month)
+                    + " is a "
+                    + date.get().getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.ENGLISH)
+                    + ", not a "
+                    + day.name().weekday().get().getDisplayName(TextStyle.FULL, Locale.ENGLISH)
+                    + "; the number is taken"));
+      }
+    }
+    return found;
+  }
+
+  public static String name(YearMonth month) {
+    return month.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH) + " " + month.getYear();
+  }
+
+  private void remark(Line line, int foldedAt, String text) {
+    int at = foldedAt;
+    String folded = line.folded.text();
+    while (at < folded.length() && folded.charAt(at) == ' ') {
+      at++;
+    }
+    String before = line.raw.substring(0, line.folded.rawIndex(Math.min(at, folded.length())));
+    String seen = before.replace("\uFEFF", "");
+    remarks.add(new NoteRemark(line.number, seen.codePointCount(0, seen.length()) + 1, text));
+  }
+
+  private record Header(Optional<YearMonth> month, int index) {}
+
+  private record Entry(int index, DayLine.Day day, int storyFrom) {}
+
+  private record Perhaps(int index, int above, int number) {}
+
+  /** A line as typed, with and without its ending, and made plain for reading. */
+  private static final class Line {
+    private final int number;
+    private final String raw;
+    private final String content;
+    private final NormalizedText folded;
+
+    private Line(int number, String raw) {
+      this.number = number;
+      this.raw = raw;
+      this.content = raw.replaceAll("[\\r\\n]+$", "");
+      this.folded = NormalizedText.of(content);
+    }
+  }
+}

@@ -1,0 +1,124 @@
+package org.daymount.review;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.Set;
+import org.daymount.image.Pictures;
+import org.daymount.look.cache.Memory;
+import org.daymount.month.MonthJson;
+import org.daymount.pipeline.Request;
+import org.daymount.pipeline.Surveyed;
+import org.daymount.problem.UnusablePicture;
+import org.daymount.unit.PaperSize;
+
+/** The opened month: what the page asks, answered as data and pictures. */
+final class ApiHandler {
+  private static final PaperSize USUAL_CARD = PaperSize.inches(3, 4);
+  private static final Set<String> POSTED = Set.of("change", "undo", "redo", "card", "make");
+
+  private final Editing editing;
+  private final ThumbnailCache shelf;
+  private final MonthView months;
+  private final PhotosView photos;
+  private final CardView cards;
+  private final SheetJob sheets;
+
+  /**
+   * Decodes what can still become a hero, so it takes a while.
+   *
+   * @throws org.daymount.pipeline.RunFailed when choices.json or the note cannot be read
+   */
+  ApiHandler(
+      Pictures pictures,
+      MonthJson json,
+      Request request,
+      Surveyed surveyed,
+      Optional<Memory> memory)
+      throws IOException {
+    this.shelf = new ThumbnailCache(pictures, surveyed.photos(), request.jobs());
+    this.editing = new Editing(pictures, request, surveyed, shelf, memory);
+    this.months = new MonthView(request, surveyed, shelf);
+    this.photos = new PhotosView(shelf);
+    this.cards = new CardView(request.cards().orElse(USUAL_CARD));
+    this.sheets = new SheetJob(pictures, json, request, request.out().folder(surveyed.month()));
+  }
+
+  /** Whether the address changes something, and so must be posted to. */
+  static boolean isPosted(String what) {
+    return POSTED.contains(what);
+  }
+
+  /**
+   * @param what the address below /api/
+   * @param body of what is posted; empty otherwise
+   */
+  ObjectNode reply(String what, JsonNode body) throws HttpException, IOException {
+    return switch (what) {
+      case "month" -> months.of(editing.now());
+      case "undated" -> photos.undated(editing.now());
+      case "sheets" -> sheets.made(editing.now().version());
+      case "change" -> months.of(editing.change(body));
+      case "undo" -> months.of(editing.undo(body));
+      case "redo" -> months.of(editing.redo(body));
+      case "card" -> cards.of(date(body.path("day").asText()), body.path("text").asText());
+      case "make" -> {
+        Editing.Now now = editing.now();
+        sheets.start(editing, now);
+        yield sheets.made(now.version());
+      }
+      default -> {
+        if (what.startsWith("day/")) {
+          yield photos.day(editing.now(), date(what.substring("day/".length())));
+        }
+        throw new HttpException(HttpException.NOT_FOUND, "there is no such page");
+      }
+    };
+  }
+
+  /**
+   * {@code /picture/p12/1/480}: id, quarter turns, long edge; {@code /detail/p12/500/250}: id, and
+   * the middle in thousandths of its width and height; {@code /sheet/2/1}: index, run.
+   */
+  byte[] picture(String[] parts) throws HttpException, UnusablePicture, IOException {
+    String kind = parts[1];
+    if (kind.equals("sheet") && parts.length == 4) {
+      return sheets.jpeg(number(parts[2]));
+    }
+    if (kind.equals("picture") && parts.length == 5) {
+      return shelf.jpeg(parts[2], number(parts[3]), number(parts[4]));
+    }
+    if (kind.equals("detail") && parts.length == 5) {
+      return shelf.detail(parts[2], number(parts[3]) / 1000.0, number(parts[4]) / 1000.0);
+    }
+    throw new HttpException(HttpException.NOT_FOUND, "there is no such picture");
+  }
+
+  /** How far the sheets are. */
+  ProgressState board() {
+    return sheets.board();
+  }
+
+  /** Makes the pictures of the first view before they are asked for. */
+  void warmUp() {
+    editing.warmUp(shelf);
+  }
+
+  private static int number(String text) throws HttpException {
+    if (!text.matches("\\d{1,6}")) {
+      throw new HttpException(HttpException.NOT_FOUND, "there is no such picture");
+    }
+    return Integer.parseInt(text);
+  }
+
+  private static LocalDate date(String text) throws HttpException {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeException e) {
+      throw new HttpException(HttpException.NOT_FOUND, "there is no such day");
+    }
+  }
+}

@@ -1,0 +1,87 @@
+package org.daymount.review;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.daymount.pipeline.Progress;
+
+/**
+ * Where a run writes how far it has come, and where pages read it. Once it has ended, later steps
+ * are not shown.
+ */
+final class ProgressState implements Progress {
+  static final String IDLE = "idle";
+  static final String RUNNING = "running";
+  static final String DONE = "done";
+  static final String FAILED = "failed";
+
+  private State state = new State(IDLE, "", 0, 0);
+
+  /**
+   * How far it is.
+   *
+   * @param kind idle, running, done or failed
+   * @param steps 0 when it cannot be known
+   */
+  record State(String kind, String words, int done, int steps) {
+    boolean isRunning() {
+      return kind.equals(RUNNING);
+    }
+
+    ObjectNode node() {
+      ObjectNode node = JsonNodeFactory.instance.objectNode();
+      node.put("kind", kind);
+      node.put("words", words);
+      node.put("done", done);
+      node.put("steps", steps);
+      return node;
+    }
+  }
+
+  /** Begins, unless it is under way already. */
+  synchronized boolean begin(String words) {
+    if (state.isRunning()) {
+      return false;
+    }
+    set(new State(RUNNING, words, 0, 0));
+    return true;
+  }
+
+  @Override
+  public synchronized void stage(String what, int steps) {
+    if (state.isRunning()) {
+      set(new State(RUNNING, what, 0, steps));
+    }
+  }
+
+  @Override
+  public synchronized void step() {
+    if (state.isRunning()) {
+      set(new State(RUNNING, state.words, state.done + 1, state.steps));
+    }
+  }
+
+  void done(String words) {
+    set(new State(DONE, words, 0, 0));
+  }
+
+  void failed(String words) {
+    set(new State(FAILED, words, 0, 0));
+  }
+
+  synchronized State now() {
+    return state;
+  }
+
+  private synchronized void set(State now) {
+    state = now;
+    notifyAll();
+  }
+
+  /** The state, once it is another than the one seen before or some time has passed. */
+  synchronized State next(State seen, long millis) throws InterruptedException {
+    if (state.equals(seen)) {
+      wait(millis);
+    }
+    return state;
+  }
+}

@@ -1,0 +1,109 @@
+package org.daymount.review;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.daymount.image.Pictures;
+import org.daymount.month.Month;
+import org.daymount.month.MonthJson;
+import org.daymount.month.MonthSheet;
+import org.daymount.output.OutputException;
+import org.daymount.pipeline.MonthWriter;
+import org.daymount.pipeline.Request;
+import org.daymount.pipeline.RunFailed;
+import org.daymount.sheet.PlacedPiece;
+
+/** Makes the sheets when asked, one run at a time, and says how far it is. */
+final class SheetJob {
+  private final Pictures pictures;
+  private final MonthJson json;
+  private final Request request;
+  private final Path folder;
+  private final ProgressState board = new ProgressState();
+  private List<MonthSheet> sheets = List.of();
+  private long madeOf;
+  private int runs;
+
+  SheetJob(Pictures pictures, MonthJson json, Request request, Path folder) {
+    this.pictures = pictures;
+    this.json = json;
+    this.request = request;
+    this.folder = folder;
+  }
+
+  ProgressState board() {
+    return board;
+  }
+
+  /** Starts a run unless one is at work. */
+  void start(Editing editing, Editing.Now now) {
+    if (!board.begin("packing")) {
+      return;
+    }
+    Thread worker = new Thread(() -> run(editing, now), "sheets");
+    worker.setDaemon(true);
+    worker.start();
+  }
+
+  private void run(Editing editing, Editing.Now now) {
+    try {
+      Month month = editing.finish(now, board, pictures);
+      List<String> changed =
+          new MonthWriter(pictures, json, board).write(month, folder, false, request.jobs());
+      synchronized (this) {
+        sheets = month.sheets();
+        madeOf = now.version();
+        runs++;
+      }
+      board.done(
+          changed.isEmpty()
+              ? "everything was up to date already"
+              : changed.size() + (changed.size() == 1 ? " file" : " files") + " new or changed");
+    } catch (OutputException | RunFailed e) {
+      board.failed(e.getMessage());
+    } catch (IOException | RuntimeException e) {
+      board.failed("something went wrong that should not have (" + e + "); nothing was replaced");
+    }
+  }
+
+  /** What was made last: empty before the first run. */
+  synchronized ObjectNode made(long version) {
+    ObjectNode root = JsonNodeFactory.instance.objectNode();
+    root.set("state", board.now().node());
+    root.put("run", runs);
+    root.put("upToDate", runs > 0 && madeOf == version);
+    ArrayNode list = root.putArray("sheets");
+    for (MonthSheet made : sheets) {
+      ObjectNode sheet = list.addObject();
+      sheet.put("file", made.file());
+      sheet.put("width", made.sheet().size().width().inInches());
+      sheet.put("height", made.sheet().size().height().inInches());
+      sheet.put("cuts", made.sheet().cuts().size());
+      ArrayNode pieces = sheet.putArray("pieces");
+      for (PlacedPiece piece : made.sheet().pieces()) {
+        pieces.add(piece.piece().label());
+      }
+    }
+    return root;
+  }
+
+  /** The sheet as it will be sent to a lab. */
+  byte[] jpeg(int index) throws HttpException, IOException {
+    List<MonthSheet> made;
+    synchronized (this) {
+      made = sheets;
+    }
+    if (index < 0 || index >= made.size()) {
+      throw new HttpException(HttpException.NOT_FOUND, "there is no such sheet");
+    }
+    Path file = folder.resolve(made.get(index).file());
+    if (!Files.exists(file)) {
+      throw new HttpException(HttpException.NOT_FOUND, "the sheet is gone; make the sheets again");
+    }
+    return Files.readAllBytes(file);
+  }
+}

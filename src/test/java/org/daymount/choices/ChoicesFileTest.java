@@ -1,0 +1,208 @@
+package org.daymount.choices;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.daymount.album.AlbumRemark;
+import org.daymount.album.PageSpecParser;
+import org.daymount.photo.Photo;
+import org.daymount.testphoto.PhotoBuilder;
+import org.daymount.unit.Orientation;
+import org.daymount.unit.PaperSize;
+import org.daymount.unit.PixelBox;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ChoicesFileTest {
+  private static final LocalDate THIRD = LocalDate.of(2026, 6, 3);
+  private static final String FERRY = "a".repeat(64);
+  private static final String DOG = "b".repeat(64);
+  private static final String OTHER = "c".repeat(64);
+
+  private static Choices choices() {
+    SpaceChoice space =
+        new SpaceChoice(
+            Optional.of(new PhotoKey(FERRY, "quay/ferry.jpg")),
+            Optional.of(new CropChoice(new PixelBox(10, 20, 1800, 1200), FERRY)),
+            Optional.of(Orientation.LANDSCAPE),
+            Optional.of(PaperSize.millimetres(100, 150)),
+            3,
+            UnknownFields.NONE);
+    DayChoice day =
+        DayChoice.NONE
+            .withSpace(1, space)
+            .withStory(Optional.of(new StoryChoice("Übers \"Watt\"\n🙂", Optional.of("before"))))
+            .withPage(Optional.of(PageSpecParser.parse("two 3x4 portrait on mat 1/4in")))
+            .withPageReplaced(Optional.of("4x6"));
+    return Choices.NONE
+        .withDay(THIRD, day)
+        .withPhoto(
+            new PhotoChoice(new PhotoKey(DOG, "dog.jpg"), Optional.of(false), Optional.of(THIRD)))
+        .withPagesSwapped(THIRD.plusDays(1), THIRD.plusDays(2));
+  }
+
+  private static String text(Choices choices) {
+    return new String(ChoicesFile.write(choices), StandardCharsets.UTF_8);
+  }
+
+  private static Choices read(String json) throws UnreadableChoices {
+    return ChoicesFile.read(json.getBytes(StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void choicesAreReadBackAsTheyWere() throws UnreadableChoices {
+    assertEquals(choices(), ChoicesFile.read(ChoicesFile.write(choices())));
+    assertEquals(Choices.NONE, ChoicesFile.read(ChoicesFile.write(Choices.NONE)));
+  }
+
+  @Test
+  void theFileIsPlainAndItsOrderStable() {
+    String json = text(choices());
+    assertTrue(json.startsWith("{\n  \"schema\" : 1,\n  \"days\" : ["), json);
+    assertTrue(json.endsWith("}\n"), json);
+    assertTrue(json.indexOf("2026-06-03") < json.indexOf("2026-06-04"), json);
+    assertArrayEquals(ChoicesFile.write(choices()), ChoicesFile.write(choices()));
+  }
+
+  @Property(tries = 200)
+  void anyStoryComesBackUnchanged(@ForAll String story, @ForAll String before)
+      throws UnreadableChoices {
+    // An unpaired surrogate is no text and has no UTF-8 form.
+    String told = new String(story.getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8);
+    String noted = new String(before.getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8);
+    Choices choices =
+        Choices.NONE.withDay(
+            THIRD,
+            DayChoice.NONE.withStory(Optional.of(new StoryChoice(told, Optional.of(noted)))));
+    assertEquals(choices, ChoicesFile.read(ChoicesFile.write(choices)));
+  }
+
+  @Test
+  void fieldsOfALaterVersionAreKeptOnEveryLevel() throws UnreadableChoices {
+    String json =
+        """
+        {"schema":1,"later":{"deep":[1,2.50]},"days":[{"day":"2026-06-03","mood":"windy",
+         "story":{"text":"x","ink":"blue"},
+         "spaces":[{"space":0,"glue":true,"crop":{"x":0,"y":0,"width":1,"height":1,
+           "sha256":"%s","tilt":0.10}}]}],
+         "photos":[{"file":"a.jpg","sha256":"%s","stars":null}]}
+        """
+            .formatted(FERRY, DOG);
+    String again = text(read(json));
+    for (String kept :
+        List.of(
+            "\"deep\" : [",
+            "2.50",
+            "windy",
+            "blue",
+            "\"glue\" : true",
+            "0.10",
+            "\"stars\" : null")) {
+      assertTrue(again.contains(kept), kept + " in " + again);
+    }
+    assertEquals(again, text(read(again)));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "``|is empty or holds something else",
+        "[]|is empty or holds something else",
+        "{\"schema\":1,\"days\":[{|is damaged at line 1",
+        "{}|schema is missing",
+        "{\"schema\":2}|written by a newer Daymount",
+        "{\"schema\":0}|is not a version",
+        "{\"schema\":1}{}|is damaged",
+        "{\"schema\":1,\"schema\":1}|is damaged",
+        "{\"schema\":1,\"days\":{}}|days ({}) is not a list",
+        "{\"schema\":1,\"days\":[3]}|holds no fields",
+        "{\"schema\":1,\"days\":[{\"day\":\"June\"}]}|is not a date like 2026-06-03",
+        "{\"schema\":1,\"days\":[{}]}|day is missing",
+        "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"story\":{}}]}|text is missing",
+        "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"spaces\":[{\"space\":0,\"direction\":\"up\"}]}]}|on 2026-06-03, in a space: direction (\"up\") is not landscape",
+        "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"spaces\":[{\"space\":0,\"size\":\"big\"}]}]}|'big' is not a size",
+        "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"spaces\":[{\"space\":0,\"quarterTurns\":7}]}]}|quarter turns are 0 to 3",
+        "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"spaces\":[{\"space\":0},{\"space\":0}]}]}|is there twice",
+        "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"pageOf\":\"2026-06-04\"}]}|contradicts itself",
+        "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"page\":\"4x6 on a zebra\"}]}|is not understood",
+        "{\"schema\":1,\"photos\":[{\"file\":\"a\",\"sha256\":\"zz\"}]}|is not a SHA-256 sum",
+        "{\"schema\":1,\"photos\":[{\"file\":\"a\",\"sha256\":\"aa\",\"used\":3}]}|is not",
+      })
+  void aDamagedFileIsExplainedInWords(String json, String words) {
+    String message = assertThrows(UnreadableChoices.class, () -> read(json)).getMessage();
+    assertTrue(message.startsWith("choices.json"), message);
+    assertTrue(message.contains(words), message);
+    assertTrue(message.contains("; "), message);
+  }
+
+  @Test
+  void aFileCutOffAnywhereIsExplainedOrWhole() {
+    byte[] whole = ChoicesFile.write(choices());
+    for (int length = 0; length < whole.length - 2; length++) {
+      byte[] cut = Arrays.copyOf(whole, length);
+      assertThrows(UnreadableChoices.class, () -> ChoicesFile.read(cut));
+    }
+  }
+
+  private static Photo photo(String name, String sha256) {
+    return PhotoBuilder.named(name).sha256(sha256).photo();
+  }
+
+  private static List<String> codes(ChoicesMerge merge) {
+    return merge.remarks().stream().map(AlbumRemark::code).toList();
+  }
+
+  @Test
+  void aRenamedPhotoIsFoundByItsContent() {
+    ChoicesMerge merge =
+        ChoicesMerge.of(choices(), List.of(photo("moved.jpg", FERRY), photo("dog.jpg", DOG)));
+    SpaceChoice space = merge.choices().space(THIRD, 1);
+    assertEquals("moved.jpg", space.photo().orElseThrow().file());
+    assertTrue(space.crop().isPresent());
+    assertEquals(List.of("photo-renamed"), codes(merge));
+    assertEquals(Set.of(), merge.missing());
+  }
+
+  @Test
+  void aPhotoEditedInPlaceIsKeptWithoutItsCrop() {
+    ChoicesMerge merge =
+        ChoicesMerge.of(choices(), List.of(photo("quay/ferry.jpg", OTHER), photo("dog.jpg", DOG)));
+    SpaceChoice space = merge.choices().space(THIRD, 1);
+    assertEquals(OTHER, space.photo().orElseThrow().sha256());
+    assertEquals(Optional.empty(), space.crop());
+    assertEquals(List.of("photo-changed"), codes(merge));
+  }
+
+  @Test
+  void aPhotoThatIsGoneIsReportedAndRemembered() {
+    ChoicesMerge merge = ChoicesMerge.of(choices(), List.of());
+    assertEquals(Set.of(FERRY), merge.missing());
+    assertEquals(choices(), merge.choices());
+    assertEquals(List.of("photo-missing"), codes(merge));
+  }
+
+  @Test
+  void whatWasSaidOfAPhotoFollowsItsContent() {
+    Choices merged =
+        ChoicesMerge.of(choices(), List.of(photo("x/biscuit.jpg", DOG), photo("dog.jpg", OTHER)))
+            .choices();
+    assertEquals(Optional.of(false), merged.used(DOG));
+    assertEquals(Optional.of(THIRD), merged.dayOf(DOG));
+    assertEquals(Optional.empty(), merged.used(OTHER));
+    assertEquals(Map.of(), Choices.NONE.photos());
+  }
+}
