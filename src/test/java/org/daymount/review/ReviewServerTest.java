@@ -152,6 +152,22 @@ class ReviewServerTest {
   }
 
   @Test
+  void aChangeThatCannotBeIsRefusedInWordsNotInNamesOfTheProgram() throws Exception {
+    for (String what :
+        new String[] {
+          "\"what\":\"direction\",\"day\":\"2026-06-01\",\"space\":0,\"direction\":\"up\"",
+          "\"what\":\"size\",\"day\":\"2026-06-01\",\"space\":0,\"size\":\"LARGE\"",
+          "\"what\":\"PAINT\"",
+          "\"what\":\"page\",\"day\":\"2026-06-01\",\"words\":\"zebra\"",
+        }) {
+      HttpResponse<String> reply =
+          review.post("/api/change", "{\"version\":%d,%s}".formatted(version(review), what));
+      assertEquals(400, reply.statusCode(), reply.body());
+      assertFalse(reply.body().contains("enum") || reply.body().contains("org."), reply.body());
+    }
+  }
+
+  @Test
   void aChangeMadeOnAnOlderVersionIsRefusedWithAClearMessage() throws Exception {
     long version = version(review);
     assertEquals(200, story(review, version, 3, "first tab").statusCode());
