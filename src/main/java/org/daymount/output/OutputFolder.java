@@ -80,6 +80,11 @@ public final class OutputFolder implements AutoCloseable {
     }
   }
 
+  /** What the file system complained of, in a person's words. */
+  public static String reason(IOException e) {
+    return Reason.of(e);
+  }
+
   /** Unless it is there; a link to a folder is one. */
   public static void make(Path folder) throws IOException {
     if (!Files.isDirectory(folder)) {
