@@ -18,7 +18,7 @@ import org.daymount.problem.UnusablePicture;
 import org.daymount.unit.PaperSize;
 
 /** The opened month: what the page asks, answered as data and pictures. */
-final class ApiHandler {
+final class ApiHandler implements AutoCloseable {
   private static final PaperSize USUAL_CARD = PaperSize.inches(3, 4);
 
   /** What has a {@link ViewApi} of its own: the names in the addresses; each has one in `views`. */
@@ -37,6 +37,7 @@ final class ApiHandler {
   /**
    * Decodes what can still become a hero, so it takes a while.
    *
+   * @param address of the server, without the token
    * @throws org.daymount.pipeline.RunFailed when choices.json or the note cannot be read
    */
   ApiHandler(
@@ -44,10 +45,11 @@ final class ApiHandler {
       MonthJson json,
       Request request,
       Surveyed surveyed,
-      Optional<Memory> memory)
+      Optional<Memory> memory,
+      String address)
       throws IOException {
     this.shelf = new ThumbnailCache(pictures, surveyed.photos(), request.jobs());
-    this.editing = new Editing(pictures, request, surveyed, shelf, memory);
+    this.editing = new Editing(pictures, request, surveyed, shelf, memory, address);
     this.months = new MonthView(request, surveyed, shelf);
     this.photos = new PhotosView(shelf);
     this.cards = new CardView(request.cards().orElse(USUAL_CARD));
@@ -131,6 +133,11 @@ final class ApiHandler {
   /** Makes the pictures of the first view before they are asked for. */
   void warmUp() {
     editing.warmUp(shelf);
+  }
+
+  @Override
+  public void close() {
+    editing.close();
   }
 
   private static int number(String text) throws HttpException {

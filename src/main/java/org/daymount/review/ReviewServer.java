@@ -93,7 +93,10 @@ public final class ReviewServer implements AutoCloseable {
       Surveyed surveyed,
       Optional<Memory> memory) {
     try {
-      prepared = Optional.of(new ApiHandler(pictures, json, request, surveyed, memory));
+      prepared =
+          Optional.of(
+              new ApiHandler(
+                  pictures, json, request, surveyed, memory, "http://127.0.0.1:" + port()));
     } catch (IOException e) {
       throw new RunFailed("the review cannot start: " + e.getMessage());
     }
@@ -117,6 +120,7 @@ public final class ReviewServer implements AutoCloseable {
   public void close() {
     server.stop(desk == null ? LAST_WORDS : 0);
     workers.shutdownNow();
+    prepared.ifPresent(ApiHandler::close);
   }
 
   private void handle(HttpExchange received) throws IOException {
