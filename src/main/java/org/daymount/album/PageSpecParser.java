@@ -116,12 +116,17 @@ public final class PageSpecParser {
 
   /** So that {@link #parse} gives the same words back; empty for {@link PageSpec#NONE}. */
   public static String text(PageSpec words) {
-    return switch (words.kind()) {
-      case NO_PHOTO -> "no photo";
-      case LEFT_OUT -> "leave out";
-      case PICTURES ->
-          String.join(", ", words.spaces().stream().map(PageSpecParser::text).toList());
-    };
+    List<String> parts = new ArrayList<>();
+    switch (words.kind()) {
+      case NO_PHOTO -> parts.add("no photo");
+      case LEFT_OUT -> parts.add("leave out");
+      case PICTURES -> words.spaces().forEach(space -> parts.add(text(space, words.dividesPage())));
+    }
+    words.form().map(PageForm::text).ifPresent(parts::add);
+    if (words.storyCard()) {
+      parts.add("journaling card");
+    }
+    return String.join(", ", parts);
   }
 
   /** A finished page in the same words, every reveal said. */
@@ -144,8 +149,11 @@ public final class PageSpecParser {
             .toList());
   }
 
-  private static String text(WantedSpace space) {
+  private static String text(WantedSpace space, boolean dividesPage) {
     List<String> words = new ArrayList<>();
+    if (space.size().isEmpty() && dividesPage) {
+      words.add("photo");
+    }
     space.size().map(SizeText::text).ifPresent(words::add);
     space.direction().map(Orientation::word).ifPresent(words::add);
     if (space.onMat()) {

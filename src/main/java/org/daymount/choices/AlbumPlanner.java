@@ -12,6 +12,7 @@ import org.daymount.album.AlbumDefaults;
 import org.daymount.album.AlbumRemark;
 import org.daymount.album.CommonPractice;
 import org.daymount.album.DayPage;
+import org.daymount.album.PageDivision;
 import org.daymount.album.PageSpec;
 import org.daymount.album.PageSpecParser;
 import org.daymount.album.Space;
@@ -125,7 +126,9 @@ public final class AlbumPlanner {
       return defaults.spaces();
     }
     List<Space> spaces = new ArrayList<>();
-    for (WantedSpace space : words.spaces()) {
+    List<WantedSpace> asked =
+        words.dividesPage() ? PageDivision.sized(words.spaces()) : words.spaces();
+    for (WantedSpace space : asked) {
       try {
         spaces.addAll(space.with(defaults));
       } catch (IllegalArgumentException revealTooWide) {
