@@ -31,7 +31,8 @@ record ColumnGeneration(List<Pattern> patterns, long atLeast) {
     long atLeast = byArea(wanted);
     long stepsLeft = MOST_STEPS;
     for (int round = 0; round < MOST_ROUNDS && stepsLeft > 0; round++) {
-      CuttingStockSolver cover = new CuttingStockSolver(patterns.stream().map(Pattern::counts).toList());
+      CuttingStockSolver cover =
+          new CuttingStockSolver(patterns.stream().map(Pattern::counts).toList());
       long[] prices = cover.prices(wanted.demand());
       Optional<BestPattern> best = BestPattern.of(wanted, prices);
       if (best.isEmpty()) {
@@ -41,7 +42,8 @@ record ColumnGeneration(List<Pattern> patterns, long atLeast) {
       atLeast =
           Math.max(
               atLeast,
-              CuttingStockSolver.ceilingOf(CuttingStockSolver.worth(prices, wanted.demand()), best.get().value()));
+              CuttingStockSolver.ceilingOf(
+                  CuttingStockSolver.worth(prices, wanted.demand()), best.get().value()));
       if (!addIfNew(patterns, best.get().pattern())) {
         break; // the relaxation has all it can use
       }

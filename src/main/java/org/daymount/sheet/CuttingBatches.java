@@ -153,8 +153,7 @@ public final class CuttingBatches {
       Length setting = best(belongs);
       List<Waiting> made = possible(setting, belongs);
       waiting.removeAll(made);
-      batches.add(
-          new Batch(whole, setting, made.stream().map(cut -> cut.at(setting)).toList()));
+      batches.add(new Batch(whole, setting, made.stream().map(cut -> cut.at(setting)).toList()));
     }
   }
 
@@ -166,7 +165,7 @@ public final class CuttingBatches {
     boolean bestIsLast = false;
     for (Length setting : settings) {
       int cuts = possible(setting, belongs).size();
-      boolean isLast = cuts == waiting.stream().filter(cut -> mustBe(cut, setting)).count();
+      boolean isLast = cuts == waiting.stream().filter(c -> c.settings().contains(setting)).count();
       if (cuts > 0 && (isLast && !bestIsLast || isLast == bestIsLast && cuts > most)) {
         best = setting;
         most = cuts;
@@ -174,10 +173,6 @@ public final class CuttingBatches {
       }
     }
     return best;
-  }
-
-  private static boolean mustBe(Waiting cut, Length setting) {
-    return cut.settings().contains(setting);
   }
 
   /** All that this setting can cut now, and what it can cut of the parts freed by that. */

@@ -15,5 +15,6 @@ sealed interface GuillotineTree {
    *
    * @param axis {@code X}: first lies left of second; {@code Y}: above it
    */
-  record Split(Cut.Axis axis, GuillotineTree first, GuillotineTree second) implements GuillotineTree {}
+  record Split(Cut.Axis axis, GuillotineTree first, GuillotineTree second)
+      implements GuillotineTree {}
 }

@@ -33,7 +33,8 @@ final class SheetFiller {
         : new SheetLayout(settings.rim()).lay(SharedTrims.in(plain), asIs);
   }
 
-  private static FilledTree filled(GuillotineTree tree, boolean onItsSide, List<List<Piece>> pieces) {
+  private static FilledTree filled(
+      GuillotineTree tree, boolean onItsSide, List<List<Piece>> pieces) {
     List<GuillotineTree.Slot> slots = new ArrayList<>();
     collect(tree, slots);
     List<Optional<FilledTree>> contents = new ArrayList<>();

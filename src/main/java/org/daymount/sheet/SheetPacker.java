@@ -13,10 +13,11 @@ import org.daymount.unit.PaperSize;
  * Pieces onto the fewest sheets, by cuts that run from edge to edge.
  *
  * <p>All ways to cut one sheet are listed by piece size ({@link PatternFinder}), an integer
- * programme says how many sheets are needed ({@link CuttingStockSolver}), and the sheets are put in the
- * order of the days ({@link SheetSequence}). Where there are too many sizes to list all ways, only
- * those that help are made ({@link ColumnGeneration}, starting from {@link FirstFit}); {@link Packing#provenFewest} says whether the result is certainly the fewest. The
- * same pieces always give the same sheets.
+ * programme says how many sheets are needed ({@link CuttingStockSolver}), and the sheets are put in
+ * the order of the days ({@link SheetSequence}). Where there are too many sizes to list all ways,
+ * only those that help are made ({@link ColumnGeneration}, starting from {@link FirstFit}); {@link
+ * Packing#provenFewest} says whether the result is certainly the fewest. The same pieces always
+ * give the same sheets.
  */
 public final class SheetPacker {
   private static final long MOST_COMBINATIONS = 3_000_000; // about a second
@@ -59,7 +60,8 @@ public final class SheetPacker {
       List<Pattern> patterns,
       OptionalLong bound,
       SheetSettings settings) {
-    CuttingStockSolver cover = new CuttingStockSolver(patterns.stream().map(Pattern::counts).toList());
+    CuttingStockSolver cover =
+        new CuttingStockSolver(patterns.stream().map(Pattern::counts).toList());
     CuttingStockSolver.Cover answer = cover.fewest(wanted.demand(), MOST_NODES);
     List<SheetSequence.Step> steps =
         new SheetSequence(patterns, cover, answer.prices()).inOrder(order.ranks(), answer.times());

@@ -21,7 +21,8 @@ class BestPatternTest {
 
   @Test
   void nothingOfWorthIsNoPattern() {
-    CuttingInstance wanted = new CuttingInstance(4, 6, List.of(new PieceKind(4, 3, false)), new int[] {9});
+    CuttingInstance wanted =
+        new CuttingInstance(4, 6, List.of(new PieceKind(4, 3, false)), new int[] {9});
     assertTrue(BestPattern.of(wanted, new long[] {0}).isEmpty());
   }
 }
