@@ -18,6 +18,7 @@ import org.daymount.unit.Ppi;
  * picture, and a crop that loses nothing.
  */
 final class Scorer {
+  static final String DAMAGE = "damage";
   private static final double FACES_WORTH = 0.9;
   private static final double SUBJECT_WORTH = 0.45;
   private static final double LIGHT_WORTH = 0.8;
@@ -25,6 +26,7 @@ final class Scorer {
   private static final double CROP_WORTH = 1.0;
   private static final double RESOLUTION_WORTH = 0.4;
   private static final double BORDER_COST = 0.5;
+  private static final double DAMAGE_COST = 10; // more than all else together: the last resort
   private static final double PORTRAIT_FACE_SHARE =
       0.10; // of the picture's height; larger adds nothing
 
@@ -43,6 +45,9 @@ final class Scorer {
     if (crop.fit() == Crop.Fit.BORDER) {
       double share = crop.picture().squareInches() / crop.piece().squareInches();
       parts.add(new Part("white border", -BORDER_COST * (2 - share)));
+    }
+    if (looked.isDamaged()) {
+      parts.add(new Part(DAMAGE, -DAMAGE_COST));
     }
     return new Score(parts);
   }

@@ -28,7 +28,7 @@ final class BaselineScan extends ScanReader {
     acLookups = new int[parts][];
     acSkips = new int[parts][];
     for (int n = 0; n < parts; n++) {
-      dcTables[n] = present(header.parts().get(n).dc());
+      dcTables[n] = presentDc(header.parts().get(n).dc());
       acTables[n] = present(header.parts().get(n).ac());
       acLookups[n] = acTables[n].lookup();
       acSkips[n] = acTables[n].skipping();
@@ -135,7 +135,10 @@ final class BaselineScan extends ScanReader {
           break;
         }
         k += HuffmanTable.run(entry) + 1;
-        if (k >= Block.COEFFICIENTS) {
+        if (k > Block.COEFFICIENTS) {
+          throw noSuchCode();
+        }
+        if (k == Block.COEFFICIENTS) {
           break;
         }
       }

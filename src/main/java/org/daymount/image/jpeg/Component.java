@@ -76,7 +76,7 @@ final class Component {
       quantization = quantizationTables[table];
     }
     if (quantization == null) {
-      throw new JpegRefused("a quantization table is missing");
+      throw new JpegDamaged("a table of its steps is missing");
     }
   }
 

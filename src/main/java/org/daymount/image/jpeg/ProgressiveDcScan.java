@@ -15,7 +15,7 @@ final class ProgressiveDcScan extends ScanReader {
     this.lowestBit = header.lowestBit();
     tables = new HuffmanTable[header.parts().size()];
     for (int n = 0; first && n < tables.length; n++) {
-      tables[n] = present(header.parts().get(n).dc());
+      tables[n] = presentDc(header.parts().get(n).dc());
     }
   }
 
