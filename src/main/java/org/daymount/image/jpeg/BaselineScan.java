@@ -38,6 +38,9 @@ final class BaselineScan extends ScanReader {
   @Override
   void block(int n, Component component, int blockX, int blockY) throws JpegRefused {
     dcBefore[n] += dcStep(dcTables[n]);
+    if (!component.canBe(dcBefore[n])) {
+      throw noSuchCode();
+    }
     boolean wanted = component.isWanted(blockX, blockY);
     if (cells == null || !wanted) {
       skipOthers(acSkips[n], acTables[n]);

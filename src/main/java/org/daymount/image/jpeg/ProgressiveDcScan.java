@@ -25,6 +25,9 @@ final class ProgressiveDcScan extends ScanReader {
     int kept = blocks.kept(blockX, blockY);
     if (first) {
       dcBefore[n] += dcStep(tables[n]);
+      if (!component.canBe(dcBefore[n] << lowestBit)) {
+        throw noSuchCode();
+      }
       blocks.put(kept, 0, dcBefore[n] << lowestBit);
     } else {
       int bit = (int) (bits.peek() >>> Long.SIZE - 1);
