@@ -87,6 +87,8 @@ const operators = {
   DepthwiseConv2dNative: depthwiseConvolution,
 
   Relu: (translation, node) => translation.graph.node("Relu", [translation.input(node)]),
+  Prelu: (translation, node) =>
+    leaky(translation, translation.input(node), translation.constant(node, 1)),
   Relu6: (translation, node) => translation.graph.clip(translation.input(node), 0, 6),
   Sigmoid: (translation, node) => translation.graph.node("Sigmoid", [translation.input(node)]),
 
@@ -180,9 +182,16 @@ function anyConvolution(translation, node, kernel, groups) {
       return translation.graph.node("Relu", [value]);
     case "Relu6":
       return translation.graph.clip(value, 0, 6);
+    case "Prelu":
+      return leaky(translation, value, translation.constant(node, node.input.length - 1));
     default:
       throw new Error(`${node.name}: the activation ${activation} is not known`);
   }
+}
+
+/** What is below zero times a slope of its channel (He et al. 2015). */
+function leaky({ graph }, value, { shape, values }) {
+  return graph.node("PRelu", [value, graph.floats([shape.at(-1), 1, 1], values)]);
 }
 
 /**

@@ -29,6 +29,13 @@ write(
   }),
 );
 
+// The network behind the face mesh (Kartynnik et al. 2019): a square of 192 pixels, 0..1. Of what it
+// says only whether there is a face is wanted, not where its points lie.
+write(
+  "face-mesh.onnx",
+  translateGraph(readGraphModel(join(human, "models/facemesh.json")), { Identity_1: "presence" }),
+);
+
 // CenterNet (Zhou et al. 2019) for the 80 COCO things: picture 0..255, 512 x 512. What follows the
 // heat map in the published graph (logistic, finding peaks) is done by the program: of the logistic
 // of 1.3 million numbers it needs a few.

@@ -34,6 +34,7 @@ await graph("blazeface", 256, (colour) => colour / 127.5 - 1, {
   Identity_2: "boxes16",
   Identity_3: "boxes8",
 });
+await graph("facemesh", 192, (colour) => colour / 255, { Identity_1: "presence" });
 await graph("centernet", 512, (colour) => colour, {
   "tower_0/keypoints": "heat",
   "tower_0/wh": "reach",
@@ -45,7 +46,7 @@ async function graph(name, side, normalised, outputs) {
   const picture = drawn(side).map(normalised);
   save(`${name}.picture`, picture);
   const input = { [model.inputs[0].name]: tf.tensor(picture, [1, side, side, 3]) };
-  const results = model.execute(input, Object.keys(outputs));
+  const results = [model.execute(input, Object.keys(outputs))].flat(); // one comes without a list
   Object.values(outputs).forEach((output, i) => save(`${name}.${output}`, results[i].dataSync()));
 }
 

@@ -44,6 +44,7 @@ public final class CommandLines {
     CommandLine line = new CommandLine(new Daymount(), factory(around));
     Converters.register(line);
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setExpandAtFiles(false); // a picture may be called @june.jpg
     line.getSubcommands().get("generate-completion").getCommandSpec().usageMessage().hidden(true);
     return line;
   }

@@ -1,11 +1,11 @@
 package org.daymount.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.daymount.look.cache.Memory;
+import org.daymount.output.OutputFolder;
 import org.daymount.pipeline.Request;
 import picocli.CommandLine.Option;
 
@@ -47,7 +47,7 @@ final class OutOptions {
    */
   static Optional<String> keep(Memory memory, Path folder) {
     try {
-      Files.createDirectories(folder);
+      OutputFolder.make(folder);
       memory.write(folder.resolve(Memory.FILE));
       return Optional.empty();
     } catch (IOException e) {

@@ -70,8 +70,6 @@ final class ReviewCommand extends ContextCommand {
           spec.commandLine(), "--port takes a number from 0 to " + LAST_PORT + ", was " + port);
     }
     Request request = Requests.of(spec, around, photos, pages, Optional.ofNullable(out.out));
-    // Small answers at once: without it each waits for the browser's acknowledgement (40 ms).
-    System.setProperty("sun.net.httpserver.nodelay", "true");
     String token = token();
     try (ReviewServer server = ReviewServer.start(port, token)) {
       around

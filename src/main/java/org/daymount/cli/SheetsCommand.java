@@ -10,6 +10,7 @@ import org.daymount.image.Pictures;
 import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
 import org.daymount.month.MonthJson;
+import org.daymount.output.Finished;
 import org.daymount.pipeline.MonthMaker;
 import org.daymount.pipeline.MonthWriter;
 import org.daymount.pipeline.Progress;
@@ -77,9 +78,11 @@ final class SheetsCommand extends ContextCommand {
     Path folder = request.out().name(month.month());
     List<String> changed = List.of();
     if (!dryRun) {
-      changed =
+      Finished finished =
           writer(pictures, json, progress, memory)
               .write(month, request.out().folder(month.month()), force, request.jobs());
+      changed = finished.changed();
+      finished.notes().forEach(told::note);
       memory
           .flatMap(m -> OutOptions.keep(m, request.out().folder(month.month())))
           .ifPresent(told::note);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Face;
+import org.daymount.look.MainFaces;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
@@ -16,9 +17,6 @@ import org.daymount.unit.PixelSize;
  * centre.
  */
 final class CropSearch {
-  /** Faces at least this sure are never cut; low, because cutting one costs more than a border. */
-  static final double PROTECTED_FACE = 0.3;
-
   private static final double SURE_SUBJECT = 0.5;
   private static final double AS_MUCH = 0.0002; // of all interest; a tie to the eye
   private static final double AIR_MAY_COST = 0.02; // of all interest
@@ -38,7 +36,7 @@ final class CropSearch {
     PixelSize picture = looked.photo().size();
     this.slide = SlidingWindow.of(picture, piece);
     this.interest = new Interest(looked.measures(), picture, slide);
-    this.faces = looked.measures().faces().stream().filter(CropSearch::isProtected).toList();
+    this.faces = MainFaces.of(looked.measures().faces(), picture);
     this.sure =
         WeightedBox.all(looked.measures(), picture).stream()
             .filter(box -> box.subject().confidence() >= SURE_SUBJECT)
@@ -56,6 +54,9 @@ final class CropSearch {
     Offsets withFaces = allowed;
     Offsets withMain =
         main().flatMap(box -> withFaces.holding(slide.along(box.box()), slide)).orElse(withFaces);
+    for (Face face : MainFaces.bystanders(looked.measures().faces(), picture)) {
+      withMain = withMain.holding(slide.along(room.head(face)), slide).orElse(withMain);
+    }
     Offsets withAir = withMain;
     boolean air = true;
     for (Face face : faces) {
@@ -68,10 +69,6 @@ final class CropSearch {
     boolean airIsCheap = mostWithAir >= mostWithMain - AIR_MAY_COST;
     this.hasAir = air && airIsCheap;
     this.offset = airIsCheap ? best(withAir, mostWithAir) : best(withMain, mostWithMain);
-  }
-
-  static boolean isProtected(Face face) {
-    return face.confidence() >= PROTECTED_FACE;
   }
 
   private double mostKept(Offsets allowed) {

@@ -1,38 +1,133 @@
 package org.daymount.look;
 
 import java.util.Arrays;
+import org.daymount.unit.PixelBox;
+import org.daymount.unit.PixelSize;
 
 /**
- * How much of a picture's detail another blur takes away (Crete et al., "The blur effect", SPIE
- * 6492, 2007, turned round so that more is crisper). A picture that is soft already loses little.
+ * How crisp the strongest edges are, from the ratio of their steepness after a small and a larger
+ * blur (Zhuo and Sim, "Defocus map estimation from a single image", Pattern Recognition 44, 2011).
+ * An edge that was blurred with sigma s before shows the ratio r with r^2 - 1 = 3 / (s^2 + 1), when
+ * the blurs have the sigmas 1 and 2, whatever its contrast. Noise does not pass for detail: only
+ * edges count that stand out of it.
  */
 final class Clarity {
-  private static final int TAPS = 9; // as published
+  private static final double SMALL_BLUR = 1;
+  private static final double LARGE_BLUR = 2;
+  private static final double STRONGEST = 0.05; // of the pixels
+  private static final double LEAST_PIXELS = 0.005; // of them must stand out of the noise
 
-  private Clarity() {}
+  /**
+   * At a working size of 500 pixels a blur of sigma 2.9 is one of 0.9 mm on a print of 6 in: of 155
+   * pictures, 27 of them spoilt on purpose, all that are softer than this look spoilt. It is what a
+   * clarity of one half means.
+   */
+  private static final double SPOILT_SIGMA = 2.9;
 
-  /** 0 (soft, or nothing to see) to 1 (crisp), by the softer of the two directions. */
-  static double of(Plane luma) {
-    float[] taps = new float[TAPS];
-    Arrays.fill(taps, 1f / TAPS);
-    return Math.min(
-        lost(luma, luma.acrossRows(taps), 1, 0), lost(luma, luma.downColumns(taps), 0, 1));
+  private static final double HALF = 3 / (SPOILT_SIGMA * SPOILT_SIGMA + 1);
+
+  /** What white noise of sigma 1 leaves of itself in a slope after the larger blur (Gaussian). */
+  private static final double NOISE_IN_SLOPE = 1 / (Math.sqrt(8 * Math.PI) * 4);
+
+  private static final double OUT_OF_NOISE = 5; // sigmas; four in a million pixels of noise are
+  private static final double LEAST_SLOPE = 0.5; // luma steps a pixel; less is nothing to see
+
+  private final Plane slightly;
+  private final Plane strongly;
+  private final double leastSlope;
+
+  private Clarity(Plane slightly, Plane strongly, double leastSlope) {
+    this.slightly = slightly;
+    this.strongly = strongly;
+    this.leastSlope = leastSlope;
   }
 
-  private static double lost(Plane luma, Plane reblurred, int dx, int dy) {
-    double all = 0;
-    double lost = 0;
-    float[] before = luma.values();
-    float[] after = reblurred.values();
-    int back = dy * luma.width() + dx;
-    for (int y = dy; y < luma.height(); y++) {
-      int row = y * luma.width();
-      for (int at = row + dx; at < row + luma.width(); at++) {
-        double step = Math.abs(before[at] - before[at - back]);
-        all += step;
-        lost += Math.max(0, step - Math.abs(after[at] - after[at - back]));
+  static Clarity of(Plane luma) {
+    return new Clarity(
+        luma.blurred(SMALL_BLUR),
+        luma.blurred(LARGE_BLUR),
+        Math.max(LEAST_SLOPE, OUT_OF_NOISE * NOISE_IN_SLOPE * noise(luma)));
+  }
+
+  /** 0 (nothing to see, or soft) to 1 (crisp), by the softer of the two directions. */
+  double whole() {
+    return inside(new PixelBox(0, 0, slightly.width(), slightly.height()));
+  }
+
+  /**
+   * The same of a part.
+   *
+   * @param box what lies outside the picture does not count
+   */
+  double inside(PixelBox box) {
+    PixelBox part = box.within(new PixelSize(slightly.width(), slightly.height()));
+    return Math.min(along(part, 1, 0), along(part, 0, 1));
+  }
+
+  private double along(PixelBox part, int dx, int dy) {
+    int width = part.width() - dx;
+    int height = part.height() - dy;
+    if (width < 1 || height < 1) {
+      return 0;
+    }
+    int count = width * height;
+    float[] slopes = new float[count];
+    for (int i = 0; i < count; i++) {
+      slopes[i] = slope(strongly, part.x() + i % width, part.y() + i / width, dx, dy);
+    }
+    float[] sorted = slopes.clone();
+    Arrays.sort(sorted);
+    double from = Math.max(leastSlope, sorted[(int) ((1 - STRONGEST) * (count - 1))]);
+    double[] ratios = new double[count];
+    int strong = 0;
+    for (int i = 0; i < count; i++) {
+      if (slopes[i] >= from) {
+        ratios[strong++] =
+            slope(slightly, part.x() + i % width, part.y() + i / width, dx, dy) / slopes[i];
       }
     }
-    return all > 0 ? lost / all : 0;
+    if (strong == 0 || strong < LEAST_PIXELS * count) {
+      return 0;
+    }
+    Arrays.sort(ratios, 0, strong);
+    double ratio = ratios[strong / 2];
+    double crispness = Math.max(0, ratio * ratio - 1);
+    return crispness / (crispness + HALF);
+  }
+
+  private static float slope(Plane plane, int x, int y, int dx, int dy) {
+    return Math.abs(plane.at(x + dx, y + dy) - plane.at(x, y));
+  }
+
+  /**
+   * The sigma of white noise (Immerkaer, "Fast noise variance estimation", CVIU 64, 1996), by the
+   * median instead of the mean, so that texture counts for less.
+   */
+  private static double noise(Plane luma) {
+    int width = luma.width() - 2;
+    int height = luma.height() - 2;
+    if (width < 1 || height < 1) {
+      return 0;
+    }
+    float[] values = new float[width * height];
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        values[y * width + x] =
+            Math.abs(
+                luma.at(x, y)
+                    + luma.at(x + 2, y)
+                    + luma.at(x, y + 2)
+                    + luma.at(x + 2, y + 2)
+                    - 2
+                        * (luma.at(x + 1, y)
+                            + luma.at(x, y + 1)
+                            + luma.at(x + 2, y + 1)
+                            + luma.at(x + 1, y + 2))
+                    + 4 * luma.at(x + 1, y + 1));
+      }
+    }
+    Arrays.sort(values);
+    // the mask takes noise times 6; the median of a normal size is .6745 sigma
+    return values[values.length / 2] / (6 * 0.6745);
   }
 }

@@ -23,6 +23,8 @@ public final class Measurer {
 
   private static final int SMALL_EDGE = 160; // for the subject map and the fingerprint
 
+  private static final double AROUND = 0.1; // of a box's side, so that its outline counts as well
+
   private static final int REACH = 4; // pixels around one that its blurred Laplacian depends on
 
   /** Everything but the close look. */
@@ -34,11 +36,31 @@ public final class Measurer {
     SaliencyMap map = SaliencyMapper.map(small);
     return new Measures(
         Sharpness.of(luma).weighted(map),
-        Clarity.of(luma),
+        Clarity.of(luma).whole(),
         Exposure.of(luma),
         Fingerprinter.of(small),
         map,
         Optional.empty());
+  }
+
+  /**
+   * How the main thing looks.
+   *
+   * @param picture of the working size or somewhat larger
+   * @param box of the main thing in pixels of {@code picture}; empty for the whole picture
+   */
+  public MainLook mainLook(BufferedImage picture, Optional<PixelBox> box) {
+    PixelSize size = new PixelSize(picture.getWidth(), picture.getHeight());
+    PixelSize working = size.longEdge() <= LONGEST_EDGE ? size : size.within(WORKING_EDGE);
+    Plane luma = Rgb.luma(picture, working);
+    PixelBox part = box.orElse(size.whole()).scaled(size, working).within(working);
+    Plane there = luma.part(part);
+    int beside = (int) (AROUND * part.width());
+    int over = (int) (AROUND * part.height());
+    return new MainLook(
+        Clarity.of(luma).inside(part.grown(beside, over, beside, over)),
+        Exposure.of(there),
+        Math.max(there.quantile(0.95), luma.quantile(0.98)));
   }
 
   /**

@@ -9,7 +9,7 @@ import org.daymount.unit.PixelSize;
  *
  * @param sharpness variance of the Laplacian after a small blur, on the subject, at one working
  *     size; comparable only between pictures of one burst
- * @param clarity how little a re-blur changes the picture, 0 (soft) to 1 (crisp); comparable
+ * @param clarity how crisp its strongest edges are, 0 (soft, or nothing to see) to 1; comparable
  *     between scenes
  * @param exposure 0 to 1: entropy less burnt, blocked and badly placed tones
  * @param map where the subject probably is, from the pixels alone
@@ -37,18 +37,34 @@ public record Measures(
     this(sharpness, clarity, exposure, fingerprint, map, close, Optional.empty());
   }
 
-  /** Faces and subjects, surest first, and the sharpness inside them (0 when there are none). */
-  public record CloseLook(List<Face> faces, List<Subject> subjects, double sharpnessThere) {
+  /**
+   * Faces and subjects, surest first.
+   *
+   * @param sharpnessThere inside what the burst is about; 0 when there is nothing, or no burst
+   * @param main how the main thing looks; empty when nobody measured it
+   */
+  public record CloseLook(
+      List<Face> faces, List<Subject> subjects, double sharpnessThere, Optional<MainLook> main) {
     public CloseLook {
       faces = List.copyOf(faces);
       subjects = List.copyOf(subjects);
     }
 
+    public CloseLook(List<Face> faces, List<Subject> subjects, double sharpnessThere) {
+      this(faces, subjects, sharpnessThere, Optional.empty());
+    }
+
+    public CloseLook with(MainLook look) {
+      return new CloseLook(faces, subjects, sharpnessThere, Optional.of(look));
+    }
+
+    public CloseLook withSharpness(double sharpness) {
+      return new CloseLook(faces, subjects, sharpness, main);
+    }
+
     private CloseLook turned(PixelSize picture, int quarterTurns) {
       return new CloseLook(
-          faces.stream()
-              .map(face -> new Face(face.box().turned(picture, quarterTurns), face.confidence()))
-              .toList(),
+          faces.stream().map(face -> face.at(face.box().turned(picture, quarterTurns))).toList(),
           subjects.stream()
               .map(
                   subject ->
@@ -57,7 +73,8 @@ public record Measures(
                           subject.what(),
                           subject.confidence()))
               .toList(),
-          sharpnessThere);
+          sharpnessThere,
+          main);
     }
   }
 
@@ -67,6 +84,25 @@ public record Measures(
 
   public List<Subject> subjects() {
     return close.map(CloseLook::subjects).orElse(List.of());
+  }
+
+  /** Of the main thing where it was looked at, else of the whole picture. */
+  public double clarityThere() {
+    return close.flatMap(CloseLook::main).map(MainLook::clarity).orElse(clarity);
+  }
+
+  /**
+   * Of the main thing or the whole picture, whichever is better: a bright, even sky behind a bird
+   * is not bad light, nor is a dark room around a face that is lit.
+   */
+  public double light() {
+    return Math.max(
+        exposure, close.flatMap(CloseLook::main).map(MainLook::exposure).orElse(exposure));
+  }
+
+  /** Whether nobody would want it printed while there is another. */
+  public boolean isSpoilt() {
+    return close.flatMap(CloseLook::main).map(MainLook::isSpoilt).orElse(false);
   }
 
   /**

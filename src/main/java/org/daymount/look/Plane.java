@@ -1,5 +1,8 @@
 package org.daymount.look;
 
+import java.util.Arrays;
+import org.daymount.unit.PixelBox;
+
 /** One channel of a picture: {@code width} x {@code height} values, row by row. */
 record Plane(int width, int height, float[] values) {
   Plane {
@@ -23,6 +26,25 @@ record Plane(int width, int height, float[] values) {
       sum += value;
     }
     return sum / values.length;
+  }
+
+  /**
+   * @param box inside this plane
+   */
+  Plane part(PixelBox box) {
+    Plane part = empty(box.width(), box.height());
+    for (int y = 0; y < box.height(); y++) {
+      System.arraycopy(
+          values, (box.y() + y) * width + box.x(), part.values, y * box.width(), box.width());
+    }
+    return part;
+  }
+
+  /** The value that the given share of all values, 0 to 1, is below. */
+  double quantile(double share) {
+    float[] sorted = values.clone();
+    Arrays.sort(sorted);
+    return sorted[(int) (share * (sorted.length - 1))];
   }
 
   /** Stretched so that the smallest value is 0 and the largest 1; all 0 when they are equal. */

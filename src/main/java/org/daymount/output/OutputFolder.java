@@ -1,53 +1,48 @@
 package org.daymount.output;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.Optional;
 
 /**
- * The folder a run leaves its files in. Everything is first written beside its place as {@code
- * .part} and moved there at the end, so a run that fails leaves the earlier files whole. A file
- * that is the same already is not touched; a file this program did not make is never replaced;
- * files of an earlier run that are no longer part of the month are removed, if nobody has changed
- * them.
- *
- * <p>What was made here is remembered in {@code .daymount-made}: a SHA-256 and a name per line.
+ * The folder a run leaves its files in. Everything is first written to a folder of its own and
+ * moved to its place at the end, so a run that fails leaves the earlier files whole. A file that is
+ * the same already is not touched; a file this program did not make is replaced only by force; one
+ * that somebody changed since is set aside first; files of an earlier run that are no longer part
+ * of the month are removed. What is made is remembered in a {@link MadeRecord}.
  */
 public final class OutputFolder implements AutoCloseable {
-  private static final String RECORD = ".daymount-made";
   private static final String LOCK = ".daymount-lock";
-  private static final String PART = ".part";
+  private static final String SET_ASIDE = "set-aside";
 
   private final Path folder;
   private final boolean force;
-  private final Map<String, String> madeBefore;
-  private final Map<String, String> staged = new LinkedHashMap<>();
-  private final List<String> changed = new ArrayList<>();
-  private final FileChannel lockChannel;
-  private final FileLock lock;
+  private final Moves moves;
+  private final FolderLock lock;
+  private final Staging staging;
+  private final MadeRecord before;
+  private final MadeRecord made = new MadeRecord();
+  private final Map<String, Path> parts = new LinkedHashMap<>();
+  private final List<String> notes = new ArrayList<>();
 
-  private OutputFolder(Path folder, boolean force, FileChannel lockChannel, FileLock lock)
+  private OutputFolder(Path folder, boolean force, Moves moves, FolderLock lock)
       throws IOException {
     this.folder = folder;
     this.force = force;
-    this.lockChannel = lockChannel;
+    this.moves = moves;
     this.lock = lock;
-    this.madeBefore = readRecord(folder.resolve(RECORD));
+    this.staging = Staging.in(folder);
+    this.before = MadeRecord.read(folder);
   }
 
   /**
@@ -57,27 +52,43 @@ public final class OutputFolder implements AutoCloseable {
    * @throws OutputException when the folder cannot be written, or another run is at work in it
    */
   public static OutputFolder open(Path folder, boolean force) throws OutputException {
-    FileChannel channel = null;
+    return open(folder, force, new Moves());
+  }
+
+  static OutputFolder open(Path folder, boolean force, Moves moves) throws OutputException {
+    Optional<FolderLock> lock = Optional.empty();
     try {
-      Files.createDirectories(folder);
-      channel =
-          FileChannel.open(
-              folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-      FileLock lock = tryLock(channel);
-      if (lock == null) {
-        throw new OutputException(
-            folder
-                + " is being written by another run; wait for it to end, or choose another"
-                + " folder with --out");
-      }
-      return new OutputFolder(folder, force, channel, lock);
+      make(folder);
+      lock = FolderLock.take(folder, LOCK, "");
+      return new OutputFolder(
+          folder,
+          force,
+          moves,
+          lock.orElseThrow(
+              () ->
+                  new OutputException(
+                      folder
+                          + " is being written by another run; wait for it to end, or choose"
+                          + " another folder with --out")));
     } catch (OutputException e) {
-      closeQuietly(channel);
+      lock.ifPresent(FolderLock::close);
       throw e;
     } catch (IOException e) {
-      closeQuietly(channel);
+      lock.ifPresent(FolderLock::close);
       throw new OutputException(
           "cannot write to " + folder + ": " + Reason.of(e) + "; choose another folder with --out");
+    }
+  }
+
+  /** What the file system complained of, in a person's words. */
+  public static String reason(IOException e) {
+    return Reason.of(e);
+  }
+
+  /** Unless it is there; a link to a folder is one. */
+  public static void make(Path folder) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      Files.createDirectories(folder);
     }
   }
 
@@ -88,8 +99,8 @@ public final class OutputFolder implements AutoCloseable {
   public boolean isStill(String name, Written written) {
     Path target = folder.resolve(name);
     try {
-      return written.sha256().equals(madeBefore.get(name))
-          && Files.isRegularFile(target)
+      return before.holds(name, written.sha256())
+          && isFile(target)
           && Written.crc32(Files.readAllBytes(target)) == written.crc32();
     } catch (IOException e) {
       return false;
@@ -98,36 +109,40 @@ public final class OutputFolder implements AutoCloseable {
 
   /** Leaves a file as an earlier run made it; see {@link #isStill}. */
   public void keep(String name, Written written) {
-    staged.put(name, written.sha256());
+    made.add(name, written.sha256());
   }
 
   /** What was staged or kept. */
   public byte[] content(String name) throws IOException {
-    Path target = folder.resolve(name);
-    return Files.readAllBytes(changed.contains(name) ? part(target) : target);
+    return Files.readAllBytes(parts.getOrDefault(name, folder.resolve(name)));
   }
 
-  /** Writes one file beside its place; nothing that was there changes before {@link #finish}. */
+  /**
+   * Writes one file beside its place; nothing that was there changes before {@link #finish}.
+   *
+   * @throws IllegalArgumentException for a name that {@link MadeRecord} does not take for ours
+   */
   public Written stage(String name, byte[] content) throws OutputException {
+    if (!MadeRecord.isOurs(name)) {
+      throw new IllegalArgumentException("the program makes no file of the name " + name);
+    }
     Path target = folder.resolve(name);
-    String hash = sha256(content);
-    Written written = new Written(hash, Written.crc32(content));
+    String sum = sha256(content);
+    Written written = new Written(sum, Written.crc32(content));
     try {
-      boolean exists = Files.exists(target);
-      if (exists && Files.size(target) == content.length && sha256(target).equals(hash)) {
-        staged.put(name, hash);
+      checkPlace(target);
+      if (isFile(target) && Files.size(target) == content.length && sha256(target).equals(sum)) {
+        made.add(name, sum);
         return written;
       }
-      if (exists && !force && !madeBefore.containsKey(name)) {
+      if (isThere(target) && !force && !before.holds(name)) {
         throw new OutputException(
             target
                 + " is there already and was not made by daymount; move it away, choose another"
                 + " folder with --out, or allow it with --force");
       }
-      Files.createDirectories(target.getParent());
-      changed.add(name); // before it is there: what a full disk leaves of it goes too
-      Files.write(part(target), content);
-      staged.put(name, hash);
+      parts.put(name, staging.write(content));
+      made.add(name, sum);
       return written;
     } catch (OutputException e) {
       throw e;
@@ -137,101 +152,106 @@ public final class OutputFolder implements AutoCloseable {
     }
   }
 
-  /**
-   * Moves everything that was staged into its place and removes what no longer belongs.
-   *
-   * @return the names that are new or changed, in the order they were staged
-   */
-  public List<String> finish() throws OutputException {
+  /** Nothing is written through a link to another folder, nor in place of a folder. */
+  private void checkPlace(Path target) throws OutputException {
+    Path parent = target.getParent();
+    if (!parent.equals(folder) && Files.isSymbolicLink(parent)) {
+      throw new OutputException(
+          parent
+              + " is a link to another folder, and what lies there is not known to be daymount's;"
+              + " remove the link, or choose another folder with --out");
+    }
+    if (Files.isDirectory(target, LinkOption.NOFOLLOW_LINKS)) {
+      throw new OutputException(
+          target + " is a folder, and a file of that name is to be written; move it away");
+    }
+  }
+
+  /** Moves everything that was staged into its place and removes what no longer belongs. */
+  public Finished finish() throws OutputException {
     try {
-      Map<String, String> record = new TreeMap<>(madeBefore);
-      record.putAll(staged);
-      if (!record.equals(madeBefore)) {
-        writeRecord(record); // before the files: a killed run still knows what it made
-      }
-      for (String name : changed) {
-        move(part(folder.resolve(name)), folder.resolve(name));
+      MadeRecord both = new MadeRecord();
+      both.addAll(before);
+      both.addAll(made);
+      writeRecord(both); // before the files: a killed run still knows what it made
+      for (Map.Entry<String, Path> part : parts.entrySet()) {
+        Path target = folder.resolve(part.getKey());
+        setAsideIfChanged(part.getKey(), both, "a new one was made");
+        make(target.getParent());
+        moves.replace(part.getValue(), target);
       }
       removeStale();
-      writeRecord(new TreeMap<>(staged));
-      return List.copyOf(changed);
+      writeRecord(made);
+      return new Finished(List.copyOf(parts.keySet()), notes);
     } catch (IOException e) {
       throw new OutputException("cannot finish " + folder + ": " + Reason.of(e) + "; run it again");
     }
   }
 
   private void removeStale() throws IOException {
-    for (Map.Entry<String, String> made : madeBefore.entrySet()) {
-      Path old = folder.resolve(made.getKey());
-      if (!staged.containsKey(made.getKey())
-          && Files.isRegularFile(old)
-          && sha256(old).equals(made.getValue())) {
-        Files.delete(old);
-      }
-    }
-  }
-
-  /** Ends the run; parts that were never moved are removed. */
-  @Override
-  public void close() {
-    for (String name : changed) {
-      try {
-        Files.deleteIfExists(part(folder.resolve(name)));
-      } catch (IOException e) {
-        // the next run overwrites it
-      }
-    }
-    try {
-      lock.release();
-    } catch (IOException e) {
-      // closing the channel releases it as well
-    }
-    closeQuietly(lockChannel);
-  }
-
-  private static FileLock tryLock(FileChannel channel) throws IOException {
-    try {
-      return channel.tryLock();
-    } catch (OverlappingFileLockException e) {
-      return null;
-    }
-  }
-
-  private static Path part(Path target) {
-    return target.resolveSibling(target.getFileName() + PART);
-  }
-
-  private static void move(Path from, Path to) throws IOException {
-    try {
-      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
-    }
-  }
-
-  private void writeRecord(Map<String, String> made) throws IOException {
-    StringBuilder text = new StringBuilder();
-    made.forEach((name, hash) -> text.append(hash).append("  ").append(name).append('\n'));
-    byte[] content = text.toString().getBytes(StandardCharsets.UTF_8);
-    Path target = folder.resolve(RECORD);
-    if (Files.exists(target) && java.util.Arrays.equals(Files.readAllBytes(target), content)) {
-      return;
-    }
-    Files.write(part(target), content);
-    move(part(target), target);
-  }
-
-  private static Map<String, String> readRecord(Path file) throws IOException {
-    Map<String, String> made = new TreeMap<>();
-    if (Files.isRegularFile(file)) {
-      for (String line : Files.readString(file).split("\n")) {
-        int gap = line.indexOf("  ");
-        if (gap == 64) {
-          made.put(line.substring(gap + 2), line.substring(0, gap));
+    for (String name : before.names()) {
+      Path old = folder.resolve(name);
+      if (!made.holds(name) && !Files.isSymbolicLink(old.getParent()) && isThere(old)) {
+        setAsideIfChanged(name, before, "it is no longer part of the month");
+        if (isFile(old)) {
+          moves.delete(old);
         }
       }
     }
-    return made;
+  }
+
+  /** Whatever stands under a name of ours with other bytes is a person's. */
+  private void setAsideIfChanged(String name, MadeRecord known, String what) throws IOException {
+    Path theirs = folder.resolve(name);
+    if (!isThere(theirs) || (isFile(theirs) && known.holds(name, sha256(theirs)))) {
+      return;
+    }
+    Path aside = folder.resolve(SET_ASIDE);
+    if (Files.isSymbolicLink(aside)) {
+      throw new OutputException(aside + " is a link; remove it, and run it again");
+    }
+    make(aside);
+    String file = theirs.getFileName().toString();
+    int dot = file.lastIndexOf('.');
+    Path free;
+    int number = 0;
+    do {
+      free = aside.resolve(file.substring(0, dot) + "-" + ++number + file.substring(dot));
+    } while (isThere(free));
+    moves.aside(theirs, free);
+    notes.add(
+        name
+            + " was not as daymount had made it; that one is kept as "
+            + SET_ASIDE
+            + "/"
+            + free.getFileName()
+            + ", and "
+            + what);
+  }
+
+  /** Ends the run; what was never moved is removed. */
+  @Override
+  public void close() {
+    staging.close();
+    lock.close();
+  }
+
+  private void writeRecord(MadeRecord record) throws IOException {
+    byte[] content = record.bytes();
+    Path target = folder.resolve(MadeRecord.FILE);
+    if (!isFile(target) || !Arrays.equals(Files.readAllBytes(target), content)) {
+      moves.replace(staging.write(content), target);
+    }
+  }
+
+  /** A link is there, whatever it leads to. */
+  private static boolean isThere(Path file) {
+    return Files.exists(file, LinkOption.NOFOLLOW_LINKS);
+  }
+
+  /** No link: the program makes none. */
+  private static boolean isFile(Path file) {
+    return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS);
   }
 
   private static String sha256(Path file) throws IOException {
@@ -243,16 +263,6 @@ public final class OutputFolder implements AutoCloseable {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java has SHA-256", e);
-    }
-  }
-
-  private static void closeQuietly(FileChannel channel) {
-    if (channel != null) {
-      try {
-        channel.close();
-      } catch (IOException e) {
-        // nothing more can be done about it
-      }
     }
   }
 }

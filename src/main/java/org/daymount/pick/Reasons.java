@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.daymount.crop.Crop;
+import org.daymount.look.MainLook;
+import org.daymount.look.Measures.CloseLook;
 import org.daymount.look.Subject;
 import org.daymount.pick.DayOptions.Way;
 import org.daymount.pick.Score.Part;
@@ -32,6 +34,7 @@ final class Reasons {
     } else if (all.size() == 1) {
       reasons.add("the day's only picture");
     }
+    spoilt(hero).ifPresent(why -> reasons.add(why + ", but the day has nothing better"));
     whatIsInIt(hero).ifPresent(reasons::add);
     betterThan(hero, others).ifPresent(reasons::add);
     passedOver(hero, others, yesterday).ifPresent(reasons::add);
@@ -56,9 +59,20 @@ final class Reasons {
       largestLead(hero.score(), trial.score())
           .ifPresent(part -> reasons.add("less for " + wordsFor(part)));
     }
+    spoilt(trial).ifPresent(reasons::add);
     whatIsInIt(trial).ifPresent(reasons::add);
     addCrop(reasons, trial.crop());
     return reasons;
+  }
+
+  private static Optional<String> spoilt(SpaceTrial trial) {
+    return trial
+        .looked()
+        .measures()
+        .close()
+        .flatMap(CloseLook::main)
+        .filter(MainLook::isSpoilt)
+        .map(look -> look.isTooDark() ? "nearly black" : "out of focus or shaken");
   }
 
   static List<String> missing(DayOptions day, int space, Way way, PickSettings settings) {
@@ -150,6 +164,8 @@ final class Reasons {
   private static String wordsFor(String part) {
     return switch (part) {
       case "faces" -> "its faces";
+      case "spoilt" -> "being sound";
+      case "dull" -> "what it shows";
       case "subject" -> "a clear subject";
       case "light" -> "its light";
       case "crispness" -> "being crisper";

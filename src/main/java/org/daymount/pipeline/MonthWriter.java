@@ -18,6 +18,7 @@ import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
 import org.daymount.month.MonthJson;
 import org.daymount.month.MonthSheet;
+import org.daymount.output.Finished;
 import org.daymount.output.GuidePdf;
 import org.daymount.output.IndexPage;
 import org.daymount.output.KeptDrawings;
@@ -65,10 +66,10 @@ public final class MonthWriter {
   }
 
   /**
-   * @return the names of the files that are new or changed; none when everything was as it is
+   * @return what is new or changed; nothing when everything was as it is
    * @throws OutputException when the folder cannot be written; earlier files are then untouched
    */
-  public List<String> write(Month month, Path out, boolean force, int jobs) throws IOException {
+  public Finished write(Month month, Path out, boolean force, int jobs) throws IOException {
     try (OutputFolder folder = OutputFolder.open(out, force)) {
       List<String> sheets = sheets(month, folder, jobs);
       progress.stage("writing", 0);

@@ -17,15 +17,36 @@ public final class PersonsFiles {
 
   /** None when the file is not there. */
   public static Choices choices(Path file) {
+    try {
+      return choices(file, Files.exists(file) ? Files.readAllBytes(file) : new byte[0]);
+    } catch (IOException e) {
+      throw new RunFailed(file + " cannot be read; check that it may be opened");
+    }
+  }
+
+  /**
+   * @param bytes of the file; of one that is not there none
+   * @throws RunFailed when they are no choices, or those of a newer version
+   */
+  public static Choices choices(Path file, byte[] bytes) {
     if (!Files.exists(file)) {
+      if (Files.isSymbolicLink(file)) {
+        throw new RunFailed(
+            file + " is a link to something that is not there; put it back, or remove the link");
+      }
       return Choices.NONE;
     }
     try {
-      return ChoicesFile.read(Files.readAllBytes(file));
+      return ChoicesFile.read(bytes);
     } catch (UnreadableChoices e) {
-      throw new RunFailed(file + ": " + e.getMessage());
-    } catch (IOException e) {
-      throw new RunFailed(file + " cannot be read; check that it may be opened");
+      Path before = file.resolveSibling(file.getFileName() + ".bak");
+      throw new RunFailed(
+          file
+              + ": "
+              + e.getMessage()
+              + (Files.exists(before)
+                  ? " (" + before.getFileName() + " is as it was before the last change)"
+                  : ""));
     }
   }
 

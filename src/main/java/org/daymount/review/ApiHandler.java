@@ -16,7 +16,7 @@ import org.daymount.problem.UnusablePicture;
 import org.daymount.unit.PaperSize;
 
 /** The opened month: what the page asks, answered as data and pictures. */
-final class ApiHandler {
+final class ApiHandler implements AutoCloseable {
   private static final PaperSize USUAL_CARD = PaperSize.inches(3, 4);
   private static final Set<String> POSTED = Set.of("change", "undo", "redo", "card", "make");
 
@@ -30,6 +30,7 @@ final class ApiHandler {
   /**
    * Decodes what can still become a hero, so it takes a while.
    *
+   * @param address of the server, without the token
    * @throws org.daymount.pipeline.RunFailed when choices.json or the note cannot be read
    */
   ApiHandler(
@@ -37,10 +38,11 @@ final class ApiHandler {
       MonthJson json,
       Request request,
       Surveyed surveyed,
-      Optional<Memory> memory)
+      Optional<Memory> memory,
+      String address)
       throws IOException {
     this.shelf = new ThumbnailCache(pictures, surveyed.photos(), request.jobs());
-    this.editing = new Editing(pictures, request, surveyed, shelf, memory);
+    this.editing = new Editing(pictures, request, surveyed, shelf, memory, address);
     this.months = new MonthView(request, surveyed, shelf);
     this.photos = new PhotosView(shelf);
     this.cards = new CardView(request.cards().orElse(USUAL_CARD));
@@ -105,6 +107,11 @@ final class ApiHandler {
   /** Makes the pictures of the first view before they are asked for. */
   void warmUp() {
     editing.warmUp(shelf);
+  }
+
+  @Override
+  public void close() {
+    editing.close();
   }
 
   private static int number(String text) throws HttpException {

@@ -3,12 +3,8 @@ package org.daymount.review;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
-/**
- * What is sent back.
- *
- * @param keep whether the browser may keep it for as long as this server runs
- */
-record ApiResponse(int status, String type, byte[] body, boolean keep) {
+/** What is sent back. */
+record ApiResponse(int status, String type, byte[] body) {
   static final int OK = 200;
   static final int FAILED = 500;
 
@@ -16,12 +12,11 @@ record ApiResponse(int status, String type, byte[] body, boolean keep) {
     return new ApiResponse(
         status,
         "application/json; charset=utf-8",
-        node.toString().getBytes(StandardCharsets.UTF_8),
-        false);
+        node.toString().getBytes(StandardCharsets.UTF_8));
   }
 
   static ApiResponse jpeg(byte[] jpeg) {
-    return new ApiResponse(OK, "image/jpeg", jpeg, true);
+    return new ApiResponse(OK, "image/jpeg", jpeg);
   }
 
   /** One of the page's own files; the list is closed, so no path can lead elsewhere. */

@@ -149,8 +149,7 @@ final class ChangeReader {
   }
 
   private Choices direction() throws HttpException {
-    Optional<Orientation> way =
-        text("direction").map(word -> Orientation.valueOf(word.toUpperCase(Locale.ROOT)));
+    Optional<Orientation> way = text("direction").map(Orientation::parse);
     return onPage(
         pageChoice()
             .withSpace(

@@ -1,41 +1,99 @@
 package org.daymount.review;
 
-import static java.nio.file.StandardOpenOption.CREATE;
-import static java.nio.file.StandardOpenOption.TRUNCATE_EXISTING;
+import static java.nio.file.StandardOpenOption.CREATE_NEW;
 import static java.nio.file.StandardOpenOption.WRITE;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.YearMonth;
 import java.util.Arrays;
 import org.daymount.choices.Choices;
 import org.daymount.choices.ChoicesFile;
+import org.daymount.note.NoteParser;
+import org.daymount.output.FolderLock;
+import org.daymount.output.OutputException;
+import org.daymount.output.OutputFolder;
 import org.daymount.pipeline.PersonsFiles;
+import org.daymount.pipeline.RunFailed;
 
 /**
- * choices.json on the disk. It is written beside its place and moved there, so that whoever reads
- * it, or finds it after the power failed, has either all of the old or all of the new.
+ * choices.json on the disk, while a review has it to itself. It is written beside its place and
+ * moved there, so that whoever reads it, or finds it after the power failed, has either all of the
+ * old or all of the new. The version before the last is kept beside it. What was written by
+ * something else is never replaced unread, and what cannot be read is never replaced.
  */
-final class ChoicesStore {
+final class ChoicesStore implements AutoCloseable {
+  private static final String LOCK = ".daymount-review";
+  private static final String PART = ".daymount-choices-";
   private static final byte[] NOTHING = {};
 
   private final Path file;
-  private byte[] known;
+  private final FolderLock lock;
+  private byte[] known = NOTHING;
+  private volatile boolean closed;
+
+  private ChoicesStore(Path file, FolderLock lock) {
+    this.file = file;
+    this.lock = lock;
+  }
 
   /**
    * @param file need not be there yet, nor its folder
+   * @param address where this review is found, without its token: for whoever comes second
+   * @throws RunFailed when another review has it, or nothing can be written there
    */
-  ChoicesStore(Path file) {
-    this.file = file;
+  static ChoicesStore open(Path file, YearMonth month, String address) {
+    Path folder = file.toAbsolutePath().getParent();
+    try {
+      OutputFolder.make(folder);
+      FolderLock lock =
+          FolderLock.take(folder, LOCK, address)
+              .orElseThrow(() -> taken(month, FolderLock.text(folder, LOCK)));
+      ChoicesStore store = new ChoicesStore(file, lock);
+      store.clearParts(folder);
+      return store;
+    } catch (IOException e) {
+      throw new RunFailed(
+          "cannot write to "
+              + folder
+              + ", where choices are saved ("
+              + OutputFolder.reason(e)
+              + "); choose another folder with --out");
+    }
   }
 
+  private static RunFailed taken(YearMonth month, String address) {
+    return new RunFailed(
+        "a review of "
+            + NoteParser.name(month)
+            + " is open already"
+            + (address.isEmpty() ? "" : " at " + address)
+            + "; go on in its page, or end it first (Ctrl-C where it was started)");
+  }
+
+  /**
+   * @throws RunFailed when it is there and cannot be read; nothing is saved until it can be
+   */
   Choices read() throws IOException {
-    known = bytes();
-    return PersonsFiles.choices(file);
+    byte[] bytes = bytes();
+    try {
+      Choices choices = PersonsFiles.choices(file, bytes);
+      known = bytes;
+      return choices;
+    } catch (RunFailed unreadable) {
+      throw new RunFailed(
+          unreadable.getMessage()
+              + ". Until it can be read nothing is saved; what it holds now is kept as "
+              + copy(bytes).getFileName());
+    }
   }
 
   /** Whether something else has written the file since it was last read or written here. */
@@ -43,28 +101,101 @@ final class ChoicesStore {
     return !Arrays.equals(known, bytes());
   }
 
-  void write(Choices choices) throws IOException {
+  /**
+   * @throws OutputException when it cannot be written; the file is then as it was
+   */
+  void write(Choices choices) throws OutputException {
     byte[] bytes = ChoicesFile.write(choices);
     if (Arrays.equals(bytes, known)) {
       return;
     }
-    Files.createDirectories(file.toAbsolutePath().getParent());
-    Path part = file.resolveSibling(file.getFileName() + ".part");
-    try (FileChannel channel = FileChannel.open(part, CREATE, WRITE, TRUNCATE_EXISTING)) {
-      for (ByteBuffer left = ByteBuffer.wrap(bytes); left.hasRemaining(); ) {
-        channel.write(left);
-      }
-      channel.force(true); // on the disk before it takes the place of the old one
+    if (closed) {
+      throw new OutputException("not saved: this review has ended");
     }
     try {
-      Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+      OutputFolder.make(file.toAbsolutePath().getParent());
+      Path target = target();
+      Path part = part(target, bytes);
+      try {
+        if (known.length > 0) {
+          replace(part(target, known), target.resolveSibling(target.getFileName() + ".bak"));
+        }
+        if (isChangedByOthers()) { // asked last: nothing but the move is left to do
+          throw new OutputException("not saved: something else has just written " + file);
+        }
+        replace(part, target);
+      } finally {
+        Files.deleteIfExists(part);
+      }
+      known = bytes;
+    } catch (OutputException e) {
+      throw e;
+    } catch (IOException e) {
+      throw new OutputException(
+          "not saved: cannot write " + file + " (" + OutputFolder.reason(e) + ")");
     }
-    known = bytes;
+  }
+
+  /** Where a link leads: the person put it there to have the file elsewhere. */
+  private Path target() throws IOException {
+    return Files.isSymbolicLink(file) ? file.toRealPath() : file;
+  }
+
+  /** A new file beside the target, on the disk before it takes the place of another. */
+  private static Path part(Path target, byte[] bytes) throws IOException {
+    for (int number = 1; ; number++) {
+      Path part = target.resolveSibling(PART + number);
+      try (FileChannel channel = FileChannel.open(part, CREATE_NEW, WRITE)) {
+        for (ByteBuffer left = ByteBuffer.wrap(bytes); left.hasRemaining(); ) {
+          channel.write(left);
+        }
+        channel.force(true);
+        return part;
+      } catch (FileAlreadyExistsException e) {
+        // the next number
+      }
+    }
+  }
+
+  private static void replace(Path part, Path target) throws IOException {
+    try {
+      Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  /** What a killed review left; the lock is ours, so nobody is writing them. */
+  private void clearParts(Path folder) throws IOException {
+    try (DirectoryStream<Path> parts = Files.newDirectoryStream(folder, PART + "[0-9]*")) {
+      for (Path part : parts) {
+        if (Files.isRegularFile(part, LinkOption.NOFOLLOW_LINKS)) {
+          Files.delete(part);
+        }
+      }
+    }
+  }
+
+  /** The bytes under a name of their own, once. */
+  private Path copy(byte[] bytes) throws IOException {
+    for (int number = 1; ; number++) {
+      Path copy = file.resolveSibling(file.getFileName() + ".damaged-" + number);
+      if (!Files.exists(copy, LinkOption.NOFOLLOW_LINKS)) {
+        return Files.write(copy, bytes, CREATE_NEW, WRITE);
+      }
+      if (Files.isRegularFile(copy) && Arrays.equals(Files.readAllBytes(copy), bytes)) {
+        return copy;
+      }
+    }
   }
 
   private byte[] bytes() throws IOException {
     return Files.exists(file) ? Files.readAllBytes(file) : NOTHING;
+  }
+
+  @Override
+  public void close() {
+    closed = true;
+    lock.close();
   }
 }

@@ -2,6 +2,7 @@ package org.daymount.review;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.time.YearMonth;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import org.daymount.pipeline.PersonsFiles;
 import org.daymount.pipeline.Picked;
 import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
+import org.daymount.pipeline.RunFailed;
 import org.daymount.pipeline.Surveyed;
 import org.daymount.problem.UnusablePicture;
 
@@ -22,7 +24,7 @@ import org.daymount.problem.UnusablePicture;
  * follow from them. Each change is saved before it is shown. A change says which version it was
  * made on; one made on an older version is refused, so that two tabs do not undo each other.
  */
-final class Editing {
+final class Editing implements AutoCloseable {
   private final MonthMaker maker;
   private final Request request;
   private final Surveyed surveyed;
@@ -56,23 +58,35 @@ final class Editing {
       Request request,
       Surveyed surveyed,
       ThumbnailCache shelf,
-      Optional<Memory> memory)
+      Optional<Memory> memory,
+      String address)
       throws IOException {
     this.maker = new MonthMaker(pictures, Progress.SILENT, memory);
     this.request = request;
     this.surveyed = surveyed;
     this.shelf = shelf;
-    this.store = new ChoicesStore(request.out().choices(surveyed.month()));
-    this.choices = store.read();
-    pickAgain();
+    YearMonth month = surveyed.month();
+    this.store = ChoicesStore.open(request.out().choices(month), month, address);
+    try {
+      this.choices = store.read();
+      pickAgain();
+    } catch (IOException | RuntimeException e) {
+      store.close();
+      throw e;
+    }
   }
 
   /** Reads the note again if it was edited, and the choices if something else wrote them. */
   synchronized Now now() throws IOException {
     Optional<String> message = Optional.empty();
     if (store.isChangedByOthers()) {
-      reload();
-      message = Optional.of("choices.json was changed by something else and has been read again.");
+      try {
+        reload();
+        message =
+            Optional.of("choices.json was changed by something else and has been read again.");
+      } catch (RunFailed unreadable) {
+        message = Optional.of(unreadable.getMessage());
+      }
     } else if (!note.equals(noteNow())) {
       pickAgain();
       version++;
@@ -152,7 +166,11 @@ final class Editing {
 
   private void check(JsonNode asked) throws HttpException, IOException {
     if (store.isChangedByOthers()) {
-      reload();
+      try {
+        reload();
+      } catch (RunFailed unreadable) {
+        throw new HttpException(HttpException.CONFLICT, unreadable.getMessage());
+      }
       throw new HttpException(
           HttpException.CONFLICT,
           "choices.json was changed by something else meanwhile; it has been read again. Look at it"
@@ -167,9 +185,10 @@ final class Editing {
   }
 
   private void reload() throws IOException {
+    Choices read = store.read();
     done.push(new Step(choices, "what was read again", ""));
     undone.clear();
-    choices = store.read();
+    choices = read;
     pickAgain();
     version++;
   }
@@ -197,5 +216,11 @@ final class Editing {
         Optional.ofNullable(done.peek()).map(Step::words),
         Optional.ofNullable(undone.peek()).map(Step::words),
         message);
+  }
+
+  /** Another review may have the choices. */
+  @Override
+  public synchronized void close() {
+    store.close();
   }
 }

@@ -43,9 +43,6 @@ final class MonthView {
   private static final DateTimeFormatter WEEKDAY =
       DateTimeFormatter.ofPattern("EEEE", Locale.ENGLISH);
 
-  /** How surely a face must be one to be drawn: the crops keep those whole. */
-  private static final double DRAWN_FACE = 0.3;
-
   /** Of the piece; a picture that covers less is one to look at. */
   private static final double PRINTED_SMALL = 0.4;
 
@@ -207,7 +204,7 @@ final class MonthView {
     node.put("ppi", crop.ppi().value());
     ArrayNode faces = node.putArray("faces");
     for (Face face : hero.looked().measures().faces()) {
-      if (face.confidence() >= DRAWN_FACE) {
+      if (face.isProtected()) {
         box(faces.addObject(), face.box().within(shown.size()));
       }
     }

@@ -2,6 +2,9 @@ package org.daymount.review;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import org.daymount.pipeline.Progress;
 
 /**
@@ -13,6 +16,9 @@ final class ProgressState implements Progress {
   static final String RUNNING = "running";
   static final String DONE = "done";
   static final String FAILED = "failed";
+
+  private static final long HEARTBEAT = 15_000; // ms
+  private static final long BETWEEN_NEWS = 100; // ms; steps may come much faster
 
   private State state = new State(IDLE, "", 0, 0);
 
@@ -83,5 +89,20 @@ final class ProgressState implements Progress {
       wait(millis);
     }
     return state;
+  }
+
+  /** Writes every new state as a server-sent event, the last one too. */
+  void tellUntilEnd(OutputStream out) throws IOException {
+    State seen = null;
+    try {
+      do {
+        seen = next(seen, HEARTBEAT);
+        out.write(("data: " + seen.node() + "\n\n").getBytes(StandardCharsets.UTF_8));
+        out.flush();
+        Thread.sleep(seen.isRunning() ? BETWEEN_NEWS : 0);
+      } while (seen.isRunning());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 }

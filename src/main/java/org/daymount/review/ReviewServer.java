@@ -1,26 +1,21 @@
 package org.daymount.review;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.net.BindException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
-import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import org.daymount.image.Pictures;
 import org.daymount.look.cache.Memory;
 import org.daymount.month.MonthJson;
+import org.daymount.output.OutputException;
 import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.RunFailed;
@@ -33,18 +28,13 @@ import org.daymount.problem.UnusablePicture;
  * is the person's needs the word printed at the start.
  */
 public final class ReviewServer implements AutoCloseable {
-  private static final int LONGEST_BODY = 200_000; // bytes
-  private static final long HEARTBEAT = 15_000; // ms
-  private static final long BETWEEN_NEWS = 100; // ms; steps may come much faster
   private static final int LAST_WORDS =
       1; // s, so that a page still hears why the month is not open
 
-  /** Nothing but the page's own files; no inline script, no frame, no form, no other host. */
-  private static final String POLICY =
-      "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
-          + " connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+  static {
+    ServerLimits.set();
+  }
 
-  private final ObjectMapper mapper = new ObjectMapper();
   private final ProgressState opening = new ProgressState();
   private final HttpServer server;
   private final ExecutorService workers;
@@ -75,13 +65,7 @@ public final class ReviewServer implements AutoCloseable {
     InetAddress here = InetAddress.getByAddress("localhost", new byte[] {127, 0, 0, 1});
     this.server = HttpServer.create(new InetSocketAddress(here, port), 0);
     this.gate = new RequestGuard(server.getAddress().getPort(), token);
-    this.workers =
-        Executors.newCachedThreadPool(
-            task -> {
-              Thread thread = new Thread(task, "review");
-              thread.setDaemon(true);
-              return thread;
-            });
+    this.workers = ServerLimits.workers();
     server.setExecutor(workers);
     server.createContext("/", this::handle);
     server.start();
@@ -109,7 +93,10 @@ public final class ReviewServer implements AutoCloseable {
       Surveyed surveyed,
       Optional<Memory> memory) {
     try {
-      prepared = Optional.of(new ApiHandler(pictures, json, request, surveyed, memory));
+      prepared =
+          Optional.of(
+              new ApiHandler(
+                  pictures, json, request, surveyed, memory, "http://127.0.0.1:" + port()));
     } catch (IOException e) {
       throw new RunFailed("the review cannot start: " + e.getMessage());
     }
@@ -133,47 +120,31 @@ public final class ReviewServer implements AutoCloseable {
   public void close() {
     server.stop(desk == null ? LAST_WORDS : 0);
     workers.shutdownNow();
+    prepared.ifPresent(ApiHandler::close);
   }
 
-  private void handle(HttpExchange exchange) throws IOException {
-    try (exchange) {
-      Headers headers = exchange.getResponseHeaders();
-      headers.set("Content-Security-Policy", POLICY);
-      headers.set("X-Content-Type-Options", "nosniff");
-      headers.set("Referrer-Policy", "no-referrer");
-      headers.set("Cross-Origin-Resource-Policy", "same-origin");
-      headers.set("Cross-Origin-Opener-Policy", "same-origin");
-      headers.set("X-Frame-Options", "DENY");
-      String path = exchange.getRequestURI().getPath();
-      if (path.equals("/api/progress") || path.equals("/api/opening")) {
-        progress(exchange, path.endsWith("opening"));
-        return;
+  private void handle(HttpExchange received) throws IOException {
+    try (WebExchange exchange = new WebExchange(received)) {
+      Optional<ProgressState> progress = Optional.empty();
+      ApiResponse answer = null;
+      try {
+        gate.checkOrigin(exchange.headers());
+        progress = progress(exchange);
+        answer = progress.isPresent() ? null : answer(exchange);
+      } catch (HttpException e) {
+        answer = said(e.status(), e.getMessage());
+      } catch (UnusablePicture e) {
+        answer = said(HttpException.NOT_FOUND, e.getMessage());
+      } catch (RunFailed | OutputException e) {
+        answer = said(ApiResponse.FAILED, e.getMessage());
+      } catch (IOException | RuntimeException e) {
+        answer = said(ApiResponse.FAILED, "something went wrong that should not have (" + e + ")");
       }
-      ApiResponse answer = answer(exchange);
-      headers.set("Content-Type", answer.type());
-      headers.set(
-          "Cache-Control", answer.keep() ? "private, max-age=86400, immutable" : "no-store");
-      exchange.sendResponseHeaders(answer.status(), answer.body().length);
-      exchange.getResponseBody().write(answer.body());
-    }
-  }
-
-  private ApiResponse answer(HttpExchange exchange) throws IOException {
-    try {
-      gate.checkOrigin(exchange.getRequestHeaders());
-      return exchange.getRequestURI().getPath().startsWith("/api/")
-          ? api(exchange)
-          : shown(exchange);
-    } catch (HttpException e) {
-      return said(e.status(), e.getMessage());
-    } catch (UnusablePicture e) {
-      return said(HttpException.NOT_FOUND, e.getMessage());
-    } catch (RunFailed e) {
-      return said(ApiResponse.FAILED, e.getMessage());
-    } catch (IOException e) {
-      return said(ApiResponse.FAILED, "not saved: " + e.getMessage());
-    } catch (RuntimeException e) {
-      return said(ApiResponse.FAILED, "something went wrong that should not have (" + e + ")");
+      if (answer == null) {
+        exchange.sendProgress(progress.orElseThrow());
+      } else {
+        exchange.send(answer);
+      }
     }
   }
 
@@ -183,29 +154,50 @@ public final class ReviewServer implements AutoCloseable {
     return ApiResponse.json(status, node);
   }
 
+  /** What is told as it goes on, when the address asks for that. */
+  private Optional<ProgressState> progress(WebExchange exchange) throws HttpException {
+    String path = exchange.path();
+    if (!path.equals("/api/progress") && !path.equals("/api/opening")) {
+      return Optional.empty();
+    }
+    gate.checkToken(exchange.key());
+    exchange.needGet();
+    return Optional.of(path.equals("/api/opening") ? opening : desk().board());
+  }
+
+  private ApiResponse answer(WebExchange exchange)
+      throws HttpException, UnusablePicture, IOException {
+    return exchange.path().startsWith("/api/") ? api(exchange) : shown(exchange);
+  }
+
   /** The page's files, open to all on this computer, and pictures, which need the word. */
-  private ApiResponse shown(HttpExchange exchange) throws HttpException, IOException {
-    need(exchange, "GET");
-    String path = exchange.getRequestURI().getPath();
+  private ApiResponse shown(WebExchange exchange)
+      throws HttpException, UnusablePicture, IOException {
+    exchange.needGet();
+    String path = exchange.path();
     if (path.matches("/(picture|detail|sheet)/.*")) {
-      gate.checkToken(key(exchange));
+      gate.checkToken(exchange.key());
       return ApiResponse.jpeg(desk().picture(path.split("/")));
     }
-    String file = path.equals("/") ? "review.html" : path.substring(1);
+    String file = path.equals("/") ? "review.html" : path.replaceFirst("^/", "");
     String type =
         ApiResponse.typeOf(file)
             .orElseThrow(() -> new HttpException(HttpException.NOT_FOUND, "there is no such page"));
     try (InputStream in = ReviewServer.class.getResourceAsStream(file)) {
-      return new ApiResponse(ApiResponse.OK, type, in.readAllBytes(), false);
+      return new ApiResponse(ApiResponse.OK, type, in.readAllBytes());
     }
   }
 
-  private ApiResponse api(HttpExchange exchange) throws HttpException, IOException {
-    gate.checkToken(exchange.getRequestHeaders().getFirst("X-Review-Token"));
-    String what = exchange.getRequestURI().getPath().substring("/api/".length());
-    need(exchange, ApiHandler.isPosted(what) ? "POST" : "GET");
-    JsonNode body =
-        ApiHandler.isPosted(what) ? body(exchange) : JsonNodeFactory.instance.objectNode();
+  private ApiResponse api(WebExchange exchange) throws HttpException, IOException {
+    gate.checkToken(exchange.headers().getFirst("X-Review-Token"));
+    String what = exchange.path().substring("/api/".length());
+    JsonNode body = JsonNodeFactory.instance.objectNode();
+    if (ApiHandler.isPosted(what)) {
+      exchange.needPost();
+      body = exchange.body();
+    } else {
+      exchange.needGet();
+    }
     return ApiResponse.json(ApiResponse.OK, desk().reply(what, body));
   }
 
@@ -214,57 +206,5 @@ public final class ReviewServer implements AutoCloseable {
       throw new HttpException(HttpException.NOT_YET, "the pictures are still being looked at");
     }
     return desk;
-  }
-
-  /** Server-sent events (WHATWG HTML, 9.2) until the browser goes away or the run has ended. */
-  private void progress(HttpExchange exchange, boolean ofOpening) throws IOException {
-    ProgressState board;
-    try {
-      gate.checkOrigin(exchange.getRequestHeaders());
-      gate.checkToken(key(exchange));
-      need(exchange, "GET");
-      board = ofOpening ? opening : desk().board();
-    } catch (HttpException e) {
-      exchange.sendResponseHeaders(e.status(), -1);
-      return;
-    }
-    exchange.getResponseHeaders().set("Content-Type", "text/event-stream");
-    exchange.getResponseHeaders().set("Cache-Control", "no-store");
-    exchange.sendResponseHeaders(ApiResponse.OK, 0);
-    OutputStream out = exchange.getResponseBody();
-    ProgressState.State seen = null;
-    try {
-      do {
-        seen = board.next(seen, HEARTBEAT);
-        out.write(("data: " + seen.node() + "\n\n").getBytes(StandardCharsets.UTF_8));
-        out.flush();
-        Thread.sleep(seen.isRunning() ? BETWEEN_NEWS : 0);
-      } while (seen.isRunning());
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
-  }
-
-  private JsonNode body(HttpExchange exchange) throws HttpException, IOException {
-    byte[] bytes = exchange.getRequestBody().readNBytes(LONGEST_BODY + 1);
-    if (bytes.length > LONGEST_BODY) {
-      throw new HttpException(HttpException.TOO_LARGE, "that is too long");
-    }
-    try {
-      return mapper.readTree(bytes);
-    } catch (JsonProcessingException e) {
-      throw new HttpException(HttpException.BAD_REQUEST, "the request is not JSON");
-    }
-  }
-
-  private static void need(HttpExchange exchange, String method) throws HttpException {
-    if (!exchange.getRequestMethod().equals(method)) {
-      throw new HttpException(HttpException.WRONG_METHOD, "this address takes " + method + " only");
-    }
-  }
-
-  private static String key(HttpExchange exchange) {
-    String query = exchange.getRequestURI().getQuery();
-    return query != null && query.startsWith("key=") ? query.substring("key=".length()) : null;
   }
 }

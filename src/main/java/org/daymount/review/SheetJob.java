@@ -7,10 +7,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.daymount.image.Pictures;
 import org.daymount.month.Month;
 import org.daymount.month.MonthJson;
 import org.daymount.month.MonthSheet;
+import org.daymount.output.Finished;
 import org.daymount.output.OutputException;
 import org.daymount.pipeline.MonthWriter;
 import org.daymount.pipeline.Request;
@@ -52,22 +54,28 @@ final class SheetJob {
   private void run(Editing editing, Editing.Now now) {
     try {
       Month month = editing.finish(now, board, pictures);
-      List<String> changed =
+      Finished finished =
           new MonthWriter(pictures, json, board).write(month, folder, false, request.jobs());
       synchronized (this) {
         sheets = month.sheets();
         madeOf = now.version();
         runs++;
       }
-      board.done(
-          changed.isEmpty()
-              ? "everything was up to date already"
-              : changed.size() + (changed.size() == 1 ? " file" : " files") + " new or changed");
+      board.done(words(finished));
     } catch (OutputException | RunFailed e) {
       board.failed(e.getMessage());
     } catch (IOException | RuntimeException e) {
       board.failed("something went wrong that should not have (" + e + "); nothing was replaced");
     }
+  }
+
+  private static String words(Finished finished) {
+    int changed = finished.changed().size();
+    String files =
+        changed == 0
+            ? "everything was up to date already"
+            : changed + (changed == 1 ? " file" : " files") + " new or changed";
+    return String.join("; ", Stream.concat(Stream.of(files), finished.notes().stream()).toList());
   }
 
   /** What was made last: empty before the first run. */

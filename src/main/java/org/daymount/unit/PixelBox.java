@@ -10,6 +10,10 @@ public record PixelBox(int x, int y, int width, int height) {
     if (width <= 0 || height <= 0) {
       throw new IllegalArgumentException("a box needs pixels, was " + width + " x " + height);
     }
+    if ((long) x + width > Integer.MAX_VALUE || (long) y + height > Integer.MAX_VALUE) {
+      throw new IllegalArgumentException(
+          "no picture is so large as a box of %d x %d at %d, %d".formatted(width, height, x, y));
+    }
   }
 
   /** From edges; right and bottom are the first pixel outside. */

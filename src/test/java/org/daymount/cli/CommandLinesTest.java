@@ -109,4 +109,16 @@ class CommandLinesTest {
     assertTrue(result.out().contains("June 2026"), result.out());
     assertTrue(result.out().lines().count() > 30, result.out());
   }
+
+  /** A file called @june.txt is a file's name; its lines are no arguments. */
+  @Test
+  void aNameThatBeginsWithAnAtIsANameAndItsContentNoArguments() throws Exception {
+    Files.writeString(home.resolve("june.txt"), "--help\n");
+    Result named = new Shell(home).run("days", "@june.txt");
+    assertEquals(2, named.code(), named.out());
+    assertTrue(named.err().contains("there is no file or folder @june.txt"), named.err());
+    Files.writeString(home.resolve("@june.txt"), "--help\n");
+    Result there = new Shell(home).run("days", "@june.txt");
+    assertTrue(!there.out().startsWith("For example"), there.out());
+  }
 }

@@ -19,8 +19,10 @@ import org.daymount.look.Measures;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.look.SaliencyMap;
 import org.daymount.look.Subject;
+import org.daymount.look.detect.BurstFocus;
 import org.daymount.look.detect.Detectors;
 import org.daymount.look.detect.DetectorsUnavailable;
+import org.daymount.unit.PixelSize;
 
 /**
  * Measures the program's judgement on photographs that a person marked, and prints tables. Run it
@@ -61,17 +63,33 @@ public final class Evaluate {
     List<EvalPhoto> photos = EvalSet.read(folder);
     try (Detectors detectors = Detectors.load()) {
       Map<String, Function<BufferedImage, CloseLook>> all = new LinkedHashMap<>();
-      all.put("the detectors", detectors::look);
-      new Evaluate(System.out, folder, photos, all).run(tables);
+      String file = System.getProperty("eval.remember", "");
+      if (file.isEmpty()) {
+        all.put("the detectors", picture -> look(detectors, picture));
+        new Evaluate(System.out, folder, photos, all).run(tables);
+      } else {
+        RememberedLooks looks =
+            new RememberedLooks(picture -> look(detectors, picture), Path.of(file));
+        all.put("the detectors", looks);
+        new Evaluate(System.out, folder, photos, all).run(tables);
+        looks.write();
+      }
     } catch (DetectorsUnavailable e) {
       System.out.println("WITHOUT DETECTORS, their rows are missing: " + e.getMessage());
       new Evaluate(System.out, folder, photos, Map.of()).run(tables);
     }
   }
 
+  /** As the program looks at a photo that is alone. */
+  private static CloseLook look(Detectors detectors, BufferedImage picture) {
+    CloseLook look = detectors.look(picture);
+    PixelSize size = new PixelSize(picture.getWidth(), picture.getHeight());
+    return look.with(new Measurer().mainLook(picture, BurstFocus.mainBox(look, size)));
+  }
+
   /**
-   * @param tables some of speed, faces, crops, subjects, bursts, sharpness, exposure, copies; or
-   *     all
+   * @param tables some of speed, faces, crops, subjects, bursts, sharpness, exposure, copies, days;
+   *     or all
    */
   void run(Set<String> tables) throws IOException {
     long masks = photos.stream().filter(photo -> photo.subject().isPresent()).count();
@@ -99,6 +117,11 @@ public final class Evaluate {
     }
     if (wants(tables, "exposure")) {
       ExposureLadder.print(photos, out);
+    }
+    if (wants(tables, "days") && Files.exists(folder.resolve("days").resolve("days.json"))) {
+      for (String name : detectors.keySet()) {
+        new DayTable(folder, detectors.get(name), out).print();
+      }
     }
     if (wants(tables, "copies")) {
       new DuplicateTable(out).print(photos);

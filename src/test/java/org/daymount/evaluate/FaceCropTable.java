@@ -11,7 +11,6 @@ import org.daymount.crop.Cropper;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Face;
 import org.daymount.look.Measures;
-import org.daymount.look.detect.Detectors;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.Ppi;
@@ -92,7 +91,7 @@ final class FaceCropTable {
 
   private static List<PixelBox> guarded(EvalPhoto photo, AnalysedPhoto looked) {
     return looked.measures().faces().stream()
-        .filter(face -> face.confidence() >= Detectors.PROTECT_FACE)
+        .filter(face -> face.isProtected())
         .map(Face::box)
         .map(box -> box.within(photo.size()))
         .toList();

@@ -12,7 +12,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.daymount.look.Face;
-import org.daymount.look.detect.Detectors;
 import org.daymount.unit.PixelBox;
 
 /**
@@ -56,10 +55,10 @@ final class FaceTable {
         "recall",
         "false/photo",
         "lost large");
-    Tally score = count(annotations, seen, Detectors.SCORE_FACE);
-    Tally protect = count(annotations, seen, Detectors.PROTECT_FACE);
-    out.println(score.line("sure enough to count", Detectors.SCORE_FACE, seen.size()));
-    out.println(protect.line("sure enough to protect", Detectors.PROTECT_FACE, seen.size()));
+    Tally score = count(annotations, seen, Face.COUNTS_FROM);
+    Tally protect = count(annotations, seen, Face.PROTECTED_FROM);
+    out.println(score.line("sure enough to count", Face.COUNTS_FROM, seen.size()));
+    out.println(protect.line("sure enough to protect", Face.PROTECTED_FROM, seen.size()));
     out.printf(
         Locale.ROOT, "%-34s %6s %6s %8s %12s %10s%n", "wanted", "", "", ">= .990", "<= .080", "0");
     score.details.forEach(line -> out.println("    " + line));

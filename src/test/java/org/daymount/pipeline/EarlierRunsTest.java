@@ -178,7 +178,8 @@ class EarlierRunsTest {
         new MonthMaker(new Pictures(), Progress.SILENT, Optional.of(memory)).make(request(out));
     List<String> changed =
         new MonthWriter(new Pictures(), new MonthJson("test"), Progress.SILENT, memory, program)
-            .write(month, home.resolve(out), false, 2);
+            .write(month, home.resolve(out), false, 2)
+            .changed();
     memory.write(home.resolve(out).resolve(Memory.FILE));
     return changed;
   }
@@ -192,7 +193,8 @@ class EarlierRunsTest {
     Map<String, byte[]> files = new TreeMap<>();
     try (Stream<Path> all = Files.walk(home.resolve(out))) {
       for (Path file : all.filter(Files::isRegularFile).toList()) {
-        if (!file.getFileName().toString().startsWith(".")) {
+        boolean ours = !file.startsWith(home.resolve(out).resolve("set-aside"));
+        if (ours && !file.getFileName().toString().startsWith(".")) {
           files.put(home.resolve(out).relativize(file).toString(), Files.readAllBytes(file));
         }
       }

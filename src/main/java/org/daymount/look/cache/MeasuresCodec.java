@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import org.daymount.look.Face;
 import org.daymount.look.Fingerprint;
+import org.daymount.look.MainLook;
 import org.daymount.look.Measures;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.look.SaliencyMap;
@@ -108,6 +109,7 @@ final class MeasuresCodec {
     for (Face face : look.faces()) {
       write(face.box(), out);
       out.writeDouble(face.confidence());
+      out.writeDouble(face.facing());
     }
     out.writeInt(look.subjects().size());
     for (Subject subject : look.subjects()) {
@@ -116,6 +118,12 @@ final class MeasuresCodec {
       out.writeDouble(subject.confidence());
     }
     out.writeDouble(look.sharpnessThere());
+    out.writeBoolean(look.main().isPresent());
+    if (look.main().isPresent()) {
+      out.writeDouble(look.main().get().clarity());
+      out.writeDouble(look.main().get().exposure());
+      out.writeDouble(look.main().get().highlights());
+    }
   }
 
   private static void write(PixelBox box, DataOutputStream out) throws IOException {
@@ -142,13 +150,18 @@ final class MeasuresCodec {
   private static CloseLook closeLook(DataInputStream in, int most) throws IOException {
     List<Face> faces = new ArrayList<>();
     for (int left = count(in, most); left > 0; left--) {
-      faces.add(new Face(box(in), in.readDouble()));
+      faces.add(new Face(box(in), in.readDouble(), in.readDouble()));
     }
     List<Subject> subjects = new ArrayList<>();
     for (int left = count(in, most); left > 0; left--) {
       subjects.add(new Subject(box(in), in.readUTF(), in.readDouble()));
     }
-    return new CloseLook(faces, subjects, in.readDouble());
+    double sharpness = in.readDouble();
+    Optional<MainLook> main =
+        in.readBoolean()
+            ? Optional.of(new MainLook(in.readDouble(), in.readDouble(), in.readDouble()))
+            : Optional.empty();
+    return new CloseLook(faces, subjects, sharpness, main);
   }
 
   private static PixelBox box(DataInputStream in) throws IOException {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.daymount.look.Face;
+import org.daymount.look.MainFaces;
 import org.daymount.look.Measurer;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.look.SaliencyMap;
@@ -63,8 +64,7 @@ public final class BurstFocus {
 
   private static Optional<Main> main(CloseLook look, PixelSize picture) {
     Optional<Main> face =
-        look.faces().stream()
-            .filter(one -> one.confidence() >= Detectors.SCORE_FACE)
+        MainFaces.counted(look.faces(), picture).stream()
             .map(one -> of(one, picture))
             .max(FACES_FIRST_THEN_BY_WEIGHT);
     return face.or(

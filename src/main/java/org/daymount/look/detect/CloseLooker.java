@@ -13,6 +13,7 @@ import org.daymount.image.Pictures;
 import org.daymount.image.Previews;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.FrameRule;
+import org.daymount.look.Measurer;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.photo.Photo;
 import org.daymount.problem.UnusablePicture;
@@ -81,7 +82,7 @@ public final class CloseLooker {
     AnalysedPhoto withSharpness(double sharpness) {
       PixelSize shown = new PixelSize(picture.getWidth(), picture.getHeight());
       CloseLook scaled = Detectors.scaled(found, shown, frame.photo().size());
-      return frame.withClose(new CloseLook(scaled.faces(), scaled.subjects(), sharpness));
+      return frame.withClose(scaled.withSharpness(sharpness));
     }
   }
 
@@ -192,6 +193,7 @@ public final class CloseLooker {
               BufferedImage small = Previews.scaled(picture, Detectors.WORKING_LONG_EDGE);
               CloseLook found = finder.look(small, frame.photo().orientationTagged());
               PixelSize seenAt = new PixelSize(small.getWidth(), small.getHeight());
+              found = found.with(new Measurer().mainLook(small, BurstFocus.mainBox(found, seenAt)));
               PixelSize shown = new PixelSize(picture.getWidth(), picture.getHeight());
               return new Seen(frame, Detectors.scaled(found, seenAt, shown), picture);
             });

@@ -4,7 +4,9 @@ import ai.onnxruntime.OrtException;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import org.daymount.look.Face;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.look.Subject;
@@ -19,17 +21,13 @@ public final class Detectors implements AutoCloseable {
   /** A picture this long shows the detectors all they can use; more pixels only take time. */
   public static final int WORKING_LONG_EDGE = 640;
 
-  /** Faces at least this sure must not be cut by a crop. All faces returned are. */
-  public static final double PROTECT_FACE = FaceJudge.PROTECT;
-
-  /** Faces at least this sure count in favour of a photo. */
-  public static final double SCORE_FACE = FaceJudge.SCORE;
-
   /** Things less sure than this are not told. */
   public static final double SUBJECT = 0.2;
 
   /** Fainter things still say whose a face is. */
   private static final double FAINT_THING = 0.1;
+
+  private static final int MESHES = 8;
 
   /** From here on a thing tells that the picture is the right way up. */
   private static final double SURE_THING = 0.4;
@@ -37,11 +35,13 @@ public final class Detectors implements AutoCloseable {
   private final BlazeFace blazeFace;
   private final FaceSsd faceSsd;
   private final CenterNet centerNet;
+  private final FaceMesh faceMesh;
 
-  private Detectors(BlazeFace blazeFace, FaceSsd faceSsd, CenterNet centerNet) {
+  private Detectors(BlazeFace blazeFace, FaceSsd faceSsd, CenterNet centerNet, FaceMesh faceMesh) {
     this.blazeFace = blazeFace;
     this.faceSsd = faceSsd;
     this.centerNet = centerNet;
+    this.faceMesh = faceMesh;
   }
 
   /**
@@ -61,7 +61,11 @@ public final class Detectors implements AutoCloseable {
   public static Detectors load(int threads) throws DetectorsUnavailable {
     int atOnce = Math.max(1, threads / 2);
     try {
-      return new Detectors(BlazeFace.load(atOnce), FaceSsd.load(atOnce), CenterNet.load(atOnce));
+      return new Detectors(
+          BlazeFace.load(atOnce),
+          FaceSsd.load(atOnce),
+          CenterNet.load(atOnce),
+          FaceMesh.load(atOnce));
     } catch (IOException e) {
       throw new DetectorsUnavailable("the program was built without its models", e);
     } catch (OrtException | LinkageError | IllegalStateException e) {
@@ -105,23 +109,19 @@ public final class Detectors implements AutoCloseable {
   /** The same look when the picture is seen at another size. */
   public static CloseLook scaled(CloseLook look, PixelSize from, PixelSize to) {
     return new CloseLook(
-        look.faces().stream()
-            .map(face -> new Face(face.box().scaled(from, to), face.confidence()))
-            .toList(),
+        look.faces().stream().map(face -> face.at(face.box().scaled(from, to))).toList(),
         look.subjects().stream()
             .map(s -> new Subject(s.box().scaled(from, to), s.what(), s.confidence()))
             .toList(),
-        look.sharpnessThere());
+        look.sharpnessThere(),
+        look.main());
   }
 
   private CloseLook look(Pixels picture) {
     Letterbox square = picture.topLeft(CenterNet.SIDE);
     List<Thing> things = centerNet.detect(square, FAINT_THING);
     PixelSize size = new PixelSize(picture.width(), picture.height());
-    List<Face> faces =
-        faceSpots(picture, square, things).stream()
-            .map(spot -> new Face(spot.box().within(size), spot.confidence()))
-            .toList();
+    List<Face> faces = faces(picture, square, things);
     List<Subject> subjects = new ArrayList<>();
     for (Thing thing : things) {
       if (thing.spot().confidence() >= SUBJECT) {
@@ -137,7 +137,7 @@ public final class Detectors implements AutoCloseable {
    * faintly, and the first of the two face detectors sees nothing in the whole picture that it is
    * sure of, that is all.
    */
-  private List<Spot> faceSpots(Pixels picture, Letterbox square, List<Thing> things) {
+  private List<Face> faces(Pixels picture, Letterbox square, List<Thing> things) {
     List<Spot> whole = blazeFace.detect(picture, FaceJudge.FAINT);
     int longEdge = Math.max(picture.width(), picture.height());
     List<Spot> persons = FaceJudge.persons(things, longEdge);
@@ -148,7 +148,32 @@ public final class Detectors implements AutoCloseable {
     List<Spot> open = FaceJudge.open(whole, ssd, persons);
     List<Spot> blaze =
         Tiles.wholeAndParts(picture, whole, open, part -> blazeFace.detect(part, FaceJudge.FAINT));
-    return FaceJudge.judge(blaze, ssd, things, longEdge);
+    return asked(
+        picture,
+        FaceJudge.judge(blaze, ssd, things, longEdge),
+        face -> FaceJudge.isSeconded(face, blaze, ssd));
+  }
+
+  /** Of many, the mesh is asked about the largest; those of a crowd are too small for it. */
+  private List<Face> asked(Pixels picture, List<Spot> spots, Predicate<Spot> isSeconded) {
+    PixelSize size = new PixelSize(picture.width(), picture.height());
+    List<Spot> largest =
+        spots.stream()
+            .sorted(Comparator.comparingDouble((Spot spot) -> -spot.area()))
+            .limit(MESHES)
+            .toList();
+    List<Face> faces = new ArrayList<>();
+    for (Spot spot : spots) {
+      double presence = largest.contains(spot) ? faceMesh.presence(picture, spot) : 0;
+      Spot judged =
+          FaceJudge.withSecondOpinion(spot, presence, isSeconded.test(spot), size.longEdge());
+      Face face = new Face(judged.box().within(size), judged.confidence(), presence);
+      if (face.isProtected()) {
+        faces.add(face);
+      }
+    }
+    faces.sort(Comparator.comparingDouble(Face::confidence).reversed());
+    return faces;
   }
 
   /** A lying person is often taken for a person still, or for something else, but never surely. */
@@ -159,21 +184,19 @@ public final class Detectors implements AutoCloseable {
   }
 
   private static double sureness(CloseLook look) {
-    return look.faces().stream()
-        .mapToDouble(Face::confidence)
-        .filter(confidence -> confidence >= SCORE_FACE)
-        .sum();
+    return look.faces().stream().filter(Face::counts).mapToDouble(Face::confidence).sum();
   }
 
   private static CloseLook turnedBack(CloseLook look, int quarters, PixelSize turned) {
     return new CloseLook(
         look.faces().stream()
-            .map(face -> new Face(turnedBack(face.box(), quarters, turned), face.confidence()))
+            .map(face -> face.at(turnedBack(face.box(), quarters, turned)))
             .toList(),
         look.subjects().stream()
             .map(s -> new Subject(turnedBack(s.box(), quarters, turned), s.what(), s.confidence()))
             .toList(),
-        look.sharpnessThere());
+        look.sharpnessThere(),
+        look.main());
   }
 
   /** Undoes quarter turns to the right. */
@@ -192,5 +215,6 @@ public final class Detectors implements AutoCloseable {
     blazeFace.close();
     faceSsd.close();
     centerNet.close();
+    faceMesh.close();
   }
 }

@@ -3,20 +3,21 @@ package org.daymount.look.detect;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import org.daymount.look.Face;
 
 /**
  * Makes one list of faces out of what two face detectors and the detector of things say. Each face
  * detector alone takes pans, clocks and dogs for faces, but seldom the same ones.
  *
  * <p>The numbers were chosen on 128 photographs with 44 faces, in the middle of a range in which
- * every face is found: {@link #SCORE} could be anything from .65 to .85.
+ * every face is found.
  */
 final class FaceJudge {
   /** Below this a spot is not a face, and a crop may cut it. */
-  static final double PROTECT = 0.6;
+  private static final double PROTECT = Face.PROTECTED_FROM;
 
-  /** From here on a face counts in favour of a photo. */
-  static final double SCORE = 0.7;
+  /** Below this even a face mesh does not make a face of a spot. */
+  private static final double LEAST = 0.5;
 
   /** From here on a detector is listened to. */
   static final double FAINT = 0.3;
@@ -35,6 +36,12 @@ final class FaceJudge {
   /** A detector that is this sure needs neither a person nor the other detector. */
   private static final double SURE_ALONE = PROTECT / WITHOUT_PERSON;
 
+  private static final double SURE_MESH = 0.8;
+  private static final double LIKELY_MESH = 0.5;
+  private static final double UNLIKELY_MESH = 0.1;
+  private static final double LARGE = 0.06; // of the long edge
+  private static final double NOT_SEEN_BY_MESH = 0.59; // the surest is no face then
+
   /** An animal this much surer than any person owns the face. */
   private static final double ANIMAL_OVER_PERSON = 2;
 
@@ -45,7 +52,8 @@ final class FaceJudge {
    * @param ssdFaces what the single-shot detector saw
    * @param things people and animals among them, faint ones too
    * @param longEdge of the picture, pixels
-   * @return faces worth protecting, surest first
+   * @return what may be faces, surest first; those under {@link Face#PROTECTED_FROM} only if a face
+   *     mesh agrees
    */
   static List<Spot> judge(
       List<Spot> blazeFaces, List<Spot> ssdFaces, List<Thing> things, int longEdge) {
@@ -54,7 +62,7 @@ final class FaceJudge {
       double person = surest(face, things, kind -> kind == ThingKind.PERSON);
       double animal = surest(face, things, ThingKind::hasFaceOfItsOwn);
       double confidence = face.confidence() * (person > 0 ? 1 : WITHOUT_PERSON);
-      if (confidence >= PROTECT
+      if (confidence >= (person > 0 ? LEAST : PROTECT)
           && face.width() >= SMALLEST * longEdge
           && animal <= ANIMAL_OVER_PERSON * person) {
         faces.add(face.withConfidence(confidence));
@@ -99,6 +107,27 @@ final class FaceJudge {
 
   private static boolean seconded(Spot face, List<Spot> others) {
     return others.stream().anyMatch(other -> face.overlap(other) > SAME_OVERLAP);
+  }
+
+  /**
+   * What a face is worth when the face mesh has been asked. It is a third voice where it sees one.
+   * Where it does not, a spot that only one of the two detectors sees is none, if it is large: what
+   * a mesh misses is small or from the side, and of large profiles both detectors are sure.
+   */
+  static Spot withSecondOpinion(Spot face, double presence, boolean isSeconded, int longEdge) {
+    double confidence = face.confidence();
+    if (presence >= SURE_MESH || presence >= LIKELY_MESH && confidence >= PROTECT) {
+      return face.withConfidence(1 - (1 - confidence) * (1 - presence));
+    }
+    boolean isLarge = Math.min(face.width(), face.height()) >= LARGE * longEdge;
+    return isLarge && !isSeconded && presence < UNLIKELY_MESH
+        ? face.withConfidence(confidence * NOT_SEEN_BY_MESH)
+        : face;
+  }
+
+  /** Whether both detectors see a face there. */
+  static boolean isSeconded(Spot face, List<Spot> blazeFaces, List<Spot> ssdFaces) {
+    return seconded(face, blazeFaces) && seconded(face, ssdFaces);
   }
 
   /** Both detectors' faces; where both see one, it is BlazeFace's box and doubted by neither. */

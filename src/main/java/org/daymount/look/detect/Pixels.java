@@ -48,6 +48,51 @@ final class Pixels {
     return new Pixels(side, side, part);
   }
 
+  /**
+   * A square part that may reach beyond the picture (black there), scaled to another size: each
+   * point between the four pixels around it, or the mean of a few where the part is larger.
+   *
+   * @param side of the part, pixels of this picture
+   * @param to side of the result
+   * @return red, then green, then blue, each row by row, 0 to 255
+   */
+  float[] patch(double left, double top, double side, int to) {
+    double step = side / to;
+    int samples = Math.max(1, (int) Math.ceil(step));
+    float[] planes = new float[3 * to * to];
+    float share = 1f / (samples * samples);
+    for (int y = 0; y < to; y++) {
+      for (int x = 0; x < to; x++) {
+        for (int sample = 0; sample < samples * samples; sample++) {
+          double across = left + (x + (sample % samples + 0.5) / samples) * step;
+          double down = top + (y + (sample / samples + 0.5) / samples) * step;
+          addBlended(planes, y * to + x, across, down, share);
+        }
+      }
+    }
+    return planes;
+  }
+
+  private void addBlended(float[] planes, int at, double across, double down, float share) {
+    int x = (int) Math.floor(across - 0.5);
+    int y = (int) Math.floor(down - 0.5);
+    double right = across - 0.5 - x;
+    double below = down - 0.5 - y;
+    int plane = planes.length / 3;
+    for (int corner = 0; corner < 4; corner++) {
+      int cx = x + (corner & 1);
+      int cy = y + (corner >> 1);
+      if (cx < 0 || cy < 0 || cx >= width || cy >= height) {
+        continue;
+      }
+      double weight = ((corner & 1) == 0 ? 1 - right : right) * (corner < 2 ? 1 - below : below);
+      int colour = rgb[cy * width + cx];
+      planes[at] += (float) (share * weight * (colour >> 16 & 0xff));
+      planes[at + plane] += (float) (share * weight * (colour >> 8 & 0xff));
+      planes[at + 2 * plane] += (float) (share * weight * (colour & 0xff));
+    }
+  }
+
   /** The picture turned by a quarter to the right. */
   Pixels turnedRight() {
     int[] turned = new int[rgb.length];

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.daymount.look.Face;
 import org.junit.jupiter.api.Test;
 
 class FaceJudgeTest {
@@ -16,22 +17,50 @@ class FaceJudgeTest {
         FaceJudge.judge(List.of(face(0.5)), List.of(face(0.4)), List.of(PERSON), LONG_EDGE);
 
     assertEquals(1, faces.size());
-    assertTrue(faces.get(0).confidence() >= FaceJudge.SCORE);
+    assertTrue(faces.get(0).confidence() >= Face.COUNTS_FROM);
   }
 
   @Test
   void oneUnsureDetectorAloneIsNotBelieved() {
     assertEquals(
-        List.of(), FaceJudge.judge(List.of(face(0.5)), List.of(), List.of(PERSON), LONG_EDGE));
+        List.of(), FaceJudge.judge(List.of(face(0.49)), List.of(), List.of(PERSON), LONG_EDGE));
     assertEquals(
-        List.of(), FaceJudge.judge(List.of(), List.of(face(0.31)), List.of(PERSON), LONG_EDGE));
+        List.of(), FaceJudge.judge(List.of(), List.of(face(0.23)), List.of(PERSON), LONG_EDGE));
   }
 
   @Test
   void aDoubtfulFaceIsProtectedButDoesNotCount() {
-    Spot only = FaceJudge.judge(List.of(face(0.65)), List.of(), List.of(PERSON), LONG_EDGE).get(0);
+    Spot only = FaceJudge.judge(List.of(face(0.62)), List.of(), List.of(PERSON), LONG_EDGE).get(0);
 
-    assertTrue(only.confidence() >= FaceJudge.PROTECT && only.confidence() < FaceJudge.SCORE);
+    assertTrue(
+        only.confidence() >= Face.PROTECTED_FROM && only.confidence() < Face.COUNTS_FROM,
+        only.toString());
+  }
+
+  @Test
+  void aDoubtfulFaceCountsWhenTheMeshSeesEyesNoseAndMouth() {
+    assertTrue(after(face(0.55), 0.95) >= Face.COUNTS_FROM, "both doubted, the mesh is sure");
+    assertTrue(after(face(0.55), 0.7) < Face.PROTECTED_FROM, "no one is sure");
+    assertTrue(after(face(0.62), 0.7) >= Face.COUNTS_FROM, "a protected face, likely seen");
+  }
+
+  /** A bear's head beside a woman, a pan on a wall and a clock were .74, .88 and .66. */
+  @Test
+  void aLargeFaceThatOneDetectorAloneSeesAndTheMeshDoesNotIsNone() {
+    Spot bear = new Spot(100, 100, 187, 187, 0.99);
+    assertTrue(after(bear, 0.01) < Face.PROTECTED_FROM);
+    Spot profile = FaceJudge.withSecondOpinion(bear, 0.01, true, LONG_EDGE);
+    assertEquals(0.99, profile.confidence(), 1e-9, "both detectors know a face from the side");
+  }
+
+  @Test
+  void aSmallFaceStaysThoughTheMeshDoesNotSeeIt() {
+    Spot small = new Spot(100, 100, 20, 24, 0.9);
+    assertEquals(0.9, after(small, 0.01), 1e-9);
+  }
+
+  private static double after(Spot face, double presence) {
+    return FaceJudge.withSecondOpinion(face, presence, false, LONG_EDGE).confidence();
   }
 
   @Test

@@ -34,6 +34,11 @@ class TranslatedModelsTest {
   }
 
   @Test
+  void theFaceMeshGivesTheNumberTensorFlowGives() throws Exception {
+    assertClose("presence", read("facemesh.presence"), outputs("face-mesh", 192).get("presence"));
+  }
+
+  @Test
   void centerNetGivesTheNumbersTensorFlowGives() throws Exception {
     Map<String, float[]> ours = outputs("centernet", 512);
     float[] heat = ours.get("heat"); // before the logistic, which the program leaves to the peaks
@@ -68,7 +73,8 @@ class TranslatedModelsTest {
 
   private static Map<String, float[]> outputs(String name, int side) throws Exception {
     try (Model model = Model.load(name + ".onnx", 1)) {
-      return model.run(planes(read(name + ".picture"), 3), new PixelSize(side, side));
+      String picture = name.replace("face-mesh", "facemesh") + ".picture";
+      return model.run(planes(read(picture), 3), new PixelSize(side, side));
     }
   }
 

@@ -1,0 +1,184 @@
+package org.daymount.review;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.Optional;
+import org.daymount.choices.Choices;
+import org.daymount.choices.DayChoice;
+import org.daymount.choices.StoryChoice;
+import org.daymount.output.OutputException;
+import org.daymount.output.OutputFolder;
+import org.daymount.pipeline.RunFailed;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ChoicesStoreTest {
+  private static final YearMonth JUNE = YearMonth.of(2026, 6);
+  private static final String ADDRESS = "http://127.0.0.1:41234";
+
+  @TempDir Path folder;
+  private Path file;
+
+  @BeforeEach
+  void nameFile() {
+    file = folder.resolve("June/choices.json");
+  }
+
+  private ChoicesStore open() {
+    return ChoicesStore.open(file, JUNE, ADDRESS);
+  }
+
+  private static Choices story(String text) {
+    return Choices.NONE.withDay(
+        LocalDate.of(2026, 6, 3),
+        DayChoice.NONE.withStory(Optional.of(new StoryChoice(text, Optional.empty()))));
+  }
+
+  private Path beside(String name) {
+    return file.resolveSibling(name);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"{\"schema\":1,\"days\":[{\"da", "", "{\"schema\":2}", "not json", "\u0000\u0000"})
+  void whatCannotBeReadIsNeverReplacedAndACopyOfItIsKept(String unreadable) throws Exception {
+    try (ChoicesStore store = open()) {
+      store.read();
+      store.write(story("first"));
+      Files.writeString(file, unreadable);
+      for (int i = 0; i < 2; i++) {
+        assertTrue(store.isChangedByOthers());
+        RunFailed refused = assertThrows(RunFailed.class, store::read);
+        assertTrue(refused.getMessage().contains("choices.json.damaged-1"), refused.getMessage());
+        assertThrows(OutputException.class, () -> store.write(story("second")));
+        assertEquals(unreadable, Files.readString(file));
+      }
+      assertEquals(unreadable, Files.readString(beside("choices.json.damaged-1")));
+      assertFalse(Files.exists(beside("choices.json.damaged-2")), "one copy is enough");
+      Files.writeString(file, "{");
+      assertTrue(
+          assertThrows(RunFailed.class, store::read)
+              .getMessage()
+              .contains("choices.json.damaged-2"));
+      Files.writeString(file, "{\"schema\":1}");
+      assertEquals(Choices.NONE, store.read());
+      store.write(story("third"));
+    }
+    assertTrue(Files.readString(file).contains("third"));
+  }
+
+  @Test
+  void theVersionBeforeTheLastIsKept() throws Exception {
+    try (ChoicesStore store = open()) {
+      store.read();
+      store.write(story("first"));
+      assertFalse(Files.exists(beside("choices.json.bak")));
+      store.write(story("second"));
+      assertTrue(Files.readString(beside("choices.json.bak")).contains("first"));
+      Files.writeString(file, "{");
+      assertTrue(
+          assertThrows(RunFailed.class, store::read)
+              .getMessage()
+              .contains("choices.json.bak is as it was before the last change"));
+    }
+  }
+
+  @Test
+  void whatSomethingElseWroteIsNotReplacedUnread() throws Exception {
+    try (ChoicesStore store = open()) {
+      store.read();
+      store.write(story("mine"));
+      String theirs = Files.readString(file).replace("mine", "theirs");
+      Files.writeString(file, theirs);
+      assertThrows(OutputException.class, () -> store.write(story("mine again")));
+      assertEquals(theirs, Files.readString(file));
+      assertEquals(story("theirs"), store.read());
+      store.write(story("mine again"));
+    }
+  }
+
+  @Test
+  void aSecondReviewIsToldWhereTheFirstIs() throws Exception {
+    try (ChoicesStore store = open()) {
+      RunFailed refused = assertThrows(RunFailed.class, () -> open().close());
+      assertEquals(
+          "a review of June 2026 is open already at http://127.0.0.1:41234; go on in its page, or"
+              + " end it first (Ctrl-C where it was started)",
+          refused.getMessage());
+      store.read();
+      store.write(story("still mine"));
+      OutputFolder.open(folder.resolve("June"), false).close(); // sheets may be made meanwhile
+    }
+    open().close();
+  }
+
+  /** The lock belongs to the process, not to the file: a dead one leaves nothing to clear away. */
+  @Test
+  void aReviewOfAnotherProcessKeepsItsChoicesUntilItDies() throws Exception {
+    Process other = LockHolder.start(file, "http://127.0.0.1:41000");
+    try {
+      RunFailed refused = assertThrows(RunFailed.class, () -> open().close());
+      assertTrue(refused.getMessage().contains("at http://127.0.0.1:41000"), refused.getMessage());
+    } finally {
+      other.destroyForcibly().waitFor();
+    }
+    try (ChoicesStore store = open()) {
+      store.read();
+      store.write(story("taken over"));
+      assertEquals(ADDRESS, Files.readString(beside(".daymount-review")));
+    }
+    assertEquals("", Files.readString(beside(".daymount-review")), "no address of a review past");
+  }
+
+  @Test
+  void aLinkedFileIsWrittenWhereItLeadsAndALinkToNothingIsRefused() throws Exception {
+    Files.createDirectories(folder.resolve("June"));
+    Path kept = folder.resolve("kept-elsewhere.json");
+    Files.createSymbolicLink(file, kept);
+    try (ChoicesStore store = open()) {
+      assertTrue(
+          assertThrows(RunFailed.class, store::read)
+              .getMessage()
+              .contains("is a link to something"));
+      Files.writeString(kept, "{\"schema\":1}");
+      store.read();
+      store.write(story("through the link"));
+    }
+    assertTrue(Files.isSymbolicLink(file));
+    assertTrue(Files.readString(kept).contains("through the link"));
+  }
+
+  @Test
+  void aPersonsOwnPartFileStaysAndOnesOfAKilledReviewGo() throws Exception {
+    Files.createDirectories(folder.resolve("June"));
+    Files.writeString(beside("choices.json.part"), "half a download");
+    Files.writeString(beside(".daymount-choices-1"), "{\"schema\":1,\"days\":[{\"da");
+    try (ChoicesStore store = open()) {
+      assertEquals(Choices.NONE, store.read());
+      store.write(story("whole"));
+      store.write(story("whole again"));
+    }
+    assertEquals("half a download", Files.readString(beside("choices.json.part")));
+    assertFalse(Files.exists(beside(".daymount-choices-1")));
+  }
+
+  @Test
+  void nothingIsWrittenAfterTheReviewHasEnded() throws IOException {
+    ChoicesStore store = open();
+    store.read();
+    store.close();
+    assertThrows(OutputException.class, () -> store.write(story("late")));
+    assertFalse(Files.exists(file));
+  }
+}
