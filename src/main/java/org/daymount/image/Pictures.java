@@ -52,8 +52,11 @@ public final class Pictures {
         photo,
         () -> {
           Optional<BufferedImage> reduced = reduced(photo, target);
-          return reduced.isPresent()
-              ? reduced.get()
+          if (reduced.isPresent()) {
+            return reduced.get();
+          }
+          return isHeif(photo) && TileDecoder.isAvailable()
+              ? HeifSource.shown(photo, target)
               : anyFormat(photo, photo.size().whole(), target);
         });
   }
