@@ -65,7 +65,8 @@ class GuidePdfTest {
               "Have ready",
               "Take care with blades",
               "Still missing",
-              "Cut in batches", "Cut the sheets",
+              "Cut in batches",
+              "Cut the sheets",
               "Mount the pages",
               "Tips of the trade"),
           bookmarks);
