@@ -1,13 +1,18 @@
 package org.daymount.album;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a person said about one page.
  *
- * @param spaces in the order they were said; none: the default spaces
+ * @param spaces in the order they were said; none: the default spaces. One without a size changes
+ *     the default spaces, or is {@link WantedSpace#PHOTO}; several without a size divide the page
+ * @param form of the page, when it was said
+ * @param storyCard whether a card for the story was asked for in so many words
  */
-public record PageSpec(DayPage.Kind kind, List<WantedSpace> spaces) {
+public record PageSpec(
+    DayPage.Kind kind, List<WantedSpace> spaces, Optional<PageForm> form, boolean storyCard) {
   /** Nothing was said: pictures, in the default spaces. */
   public static final PageSpec NONE = new PageSpec(DayPage.Kind.PICTURES, List.of());
 
@@ -16,12 +21,20 @@ public record PageSpec(DayPage.Kind kind, List<WantedSpace> spaces) {
     if (kind != DayPage.Kind.PICTURES && !spaces.isEmpty()) {
       throw new IllegalArgumentException("a page of kind " + kind + " has no spaces");
     }
-    if (spaces.size() > 1 && spaces.stream().anyMatch(space -> space.size().isEmpty())) {
-      throw new IllegalArgumentException("of several spaces each needs a size");
-    }
+  }
+
+  /** Spaces alone, of a page whose form was not said. */
+  public PageSpec(DayPage.Kind kind, List<WantedSpace> spaces) {
+    this(kind, spaces, Optional.empty(), false);
   }
 
   public boolean saysNothing() {
     return equals(NONE);
+  }
+
+  /** Whether a number of photos was said for which the page has yet to be divided. */
+  public boolean dividesPage() {
+    boolean unsized = spaces.stream().anyMatch(space -> space.size().isEmpty());
+    return unsized && (spaces.size() > 1 || spaces.get(0).equals(WantedSpace.PHOTO));
   }
 }

@@ -9,7 +9,8 @@ import org.daymount.unit.PaperSize;
 /**
  * A space as a person asked for it; what was not said is left to the defaults.
  *
- * @param size empty: the default spaces, changed in the other respects
+ * @param size empty: alone on its page, the default spaces changed in the other respects; with
+ *     others, or saying nothing at all, one photo of a page that is yet to be divided
  * @param direction {@link Orientation#LANDSCAPE} or {@link Orientation#PORTRAIT} when it was said
  * @param reveal empty: the default reveal, if there is a mat at all
  */
@@ -18,15 +19,16 @@ public record WantedSpace(
     Optional<Orientation> direction,
     boolean onMat,
     Optional<Length> reveal) {
+  /** One photo, of which nothing else was said. */
+  public static final WantedSpace PHOTO =
+      new WantedSpace(Optional.empty(), Optional.empty(), false, Optional.empty());
+
   public WantedSpace {
     if (direction.filter(Orientation.SQUARE::equals).isPresent()) {
       throw new IllegalArgumentException("a space is asked for as landscape or portrait");
     }
     if (reveal.isPresent() && !onMat) {
       throw new IllegalArgumentException("a reveal needs a mat");
-    }
-    if (size.isEmpty() && direction.isEmpty() && !onMat) {
-      throw new IllegalArgumentException("a space that asks for nothing");
     }
     // The order of the two sides says nothing about the way a space lies: people write both.
     size = size.map(given -> given.towards(Orientation.PORTRAIT));

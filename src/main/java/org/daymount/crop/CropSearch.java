@@ -20,7 +20,7 @@ final class CropSearch {
   private static final double SURE_SUBJECT = 0.5;
   private static final double ALSO_MAIN = 0.6; // of the weight of the main thing
   private static final double MARGIN = 0.025;
- // of the window; what touches the edge looks cut
+  // of the window; what touches the edge looks cut
   private static final double STANDING = 1.5; // times as tall as wide
   private static final double HALF_LENGTH = 0.55; // of a standing person, from the head down
   private static final double AS_MUCH = 0.0002; // of all interest; a tie to the eye
@@ -77,8 +77,8 @@ final class CropSearch {
 
   /**
    * Holds the main thing with a margin, or without one. Several of a kind that are as weighty, two
-   * giraffes or a box of donuts, are one thing; where there is no room for all of them, none is held
-   * before the others.
+   * giraffes or a box of donuts, are one thing; where there is no room for all of them, none is
+   * held before the others.
    */
   private Offsets holdingThings(Offsets withFaces) {
     if (sure.isEmpty()) {
@@ -94,7 +94,9 @@ final class CropSearch {
     Optional<Offsets> all = holding(withFaces, around);
     return all.isPresent() || group.size() > 1
         ? all.orElse(withFaces)
-        : holding(withFaces, main.box()).orElse(withFaces);
+        : holding(withFaces, main.box())
+            .or(() -> holding(withFaces, needed(main)))
+            .orElse(withFaces);
   }
 
   private Optional<Offsets> holding(Offsets allowed, PixelBox box) {

@@ -25,6 +25,7 @@ import org.daymount.problem.Problem;
 import org.daymount.sheet.Packing;
 import org.daymount.sheet.PlacedPiece;
 import org.daymount.sheet.Sheet;
+import org.daymount.unit.Ppi;
 
 /** Puts what the stages found and settled together into the finished month. */
 final class MonthAssembler {
@@ -126,6 +127,7 @@ final class MonthAssembler {
     for (MonthDay day : days) {
       for (MonthSpace space : day.spaces()) {
         missing(day, space).ifPresent(warnings::add);
+        smallPrint(day, space).ifPresent(warnings::add);
       }
     }
     warnings.addAll(stories.warnings());
@@ -154,6 +156,27 @@ final class MonthAssembler {
             + String.join("; ", pick.reasons());
     return Optional.of(
         new Warning("missing-picture", Optional.empty(), Optional.of(day.day()), text));
+  }
+
+  /** The tool never goes below the least resolution by itself; a person's crop may. */
+  private Optional<Warning> smallPrint(MonthDay day, MonthSpace space) {
+    Ppi least = request.crop().minimum();
+    return space
+        .pick()
+        .hero()
+        .filter(hero -> hero.crop().ppi().isBelow(least))
+        .map(
+            hero ->
+                new Warning(
+                    "small-print",
+                    Optional.empty(),
+                    Optional.of(day.day()),
+                    "%s prints at %.0f ppi in its %s space, below %.0f; draw a larger crop, or give it a smaller space"
+                        .formatted(
+                            hero.looked().photo().file(),
+                            Math.floor(hero.crop().ppi().value()),
+                            space.pick().space().name(),
+                            least.value())));
   }
 
   private static Warning general(String code, String text) {
