@@ -26,7 +26,6 @@ import org.daymount.pick.PickSettings;
 import org.daymount.pick.Trials;
 import org.daymount.sheet.Packing;
 import org.daymount.sheet.SheetPacker;
-import org.daymount.sheet.SheetSettings;
 
 /**
  * The whole decision, from folders to a finished month; nothing is written. Read {@link #make}
@@ -113,11 +112,7 @@ public final class MonthMaker {
     Stories stories = Stories.set(picked.album().pages(), request.cards());
     PieceMaker pieces = pieces(request, picked.picks(), stories);
     progress.stage("packing " + pieces.pieces().size() + " pieces", 0);
-    Packing packing =
-        new SheetPacker()
-            .pack(
-                pieces.pieces(),
-                new SheetSettings(request.settings().sheet(), request.settings().labTrim()));
+    Packing packing = new SheetPacker().pack(pieces.pieces(), request.settings().sheets());
     Month made = new MonthAssembler(request, surveyed, picked, stories).assemble(pieces, packing);
     progress.end();
     return made;
@@ -137,7 +132,7 @@ public final class MonthMaker {
   }
 
   private static Seams joins(Request request) {
-    return new SheetJoins(request.settings().sheet());
+    return new SheetJoins(request.settings().sheets().usable());
   }
 
   private Remembered remembered() {
@@ -145,7 +140,7 @@ public final class MonthMaker {
   }
 
   private static PieceMaker pieces(Request request, List<DayPick> picks, Stories stories) {
-    PieceMaker pieces = new PieceMaker(request.settings().sheet());
+    PieceMaker pieces = new PieceMaker(request.settings().sheets().usable());
     for (DayPick day : picks) {
       pieces.add(day);
       stories.cards(day.page().day()).forEach(card -> pieces.add(card, day.spaces().size()));
