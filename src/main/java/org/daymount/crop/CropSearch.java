@@ -19,10 +19,7 @@ import org.daymount.unit.PixelSize;
 final class CropSearch {
   private static final double SURE_SUBJECT = 0.5;
   private static final double ALSO_MAIN = 0.6; // of the weight of the main thing
-  private static final double MARGIN = 0.025;
-  // of the window; what touches the edge looks cut
-  private static final double STANDING = 1.5; // times as tall as wide
-  private static final double HALF_LENGTH = 0.55; // of a standing person, from the head down
+  private static final double MARGIN = 0.025; // of the window; at the edge it looks cut
   private static final double AS_MUCH = 0.0002; // of all interest; a tie to the eye
   private static final double AIR_MAY_COST = 0.02; // of all interest
   private static final double LOPSIDED = 0.1; // a tenth as bad as a middle that is off
@@ -94,9 +91,7 @@ final class CropSearch {
     Optional<Offsets> all = holding(withFaces, around);
     return all.isPresent() || group.size() > 1
         ? all.orElse(withFaces)
-        : holding(withFaces, main.box())
-            .or(() -> holding(withFaces, needed(main)))
-            .orElse(withFaces);
+        : holding(withFaces, main.box()).orElse(withFaces);
   }
 
   private Optional<Offsets> holding(Offsets allowed, PixelBox box) {
@@ -169,27 +164,6 @@ final class CropSearch {
   /** What the picture is most about, when a detector is sure of it. */
   Optional<WeightedBox> main() {
     return sure.stream().findFirst();
-  }
-
-  /**
-   * How much a window holds of what must be seen of the main subject, 0 to 1; 1 when there is none.
-   * Of a standing person that is what is above the thighs: legs may go, as in any half-length
-   * portrait.
-   */
-  double keptOfNeeded(PixelBox window) {
-    return main()
-        .map(CropSearch::needed)
-        .map(box -> window.sharedArea(box) / (double) box.area())
-        .orElse(1.0);
-  }
-
-  private static PixelBox needed(WeightedBox main) {
-    PixelBox box = main.box();
-    boolean stands =
-        main.subject().what().equals("person") && box.height() > STANDING * box.width();
-    return stands
-        ? new PixelBox(box.x(), box.y(), box.width(), (int) (HALF_LENGTH * box.height()))
-        : box;
   }
 
   /** How much of the main subject a window holds, 0 to 1; 1 when there is none. */

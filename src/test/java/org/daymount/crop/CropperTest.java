@@ -425,10 +425,10 @@ class CropperTest {
   }
 
   @Test
-  void aStandingPersonMayLoseTheirLegsWithoutAWhiteBorder() {
+  void aStandingPersonWhoDoesNotFitIsShownWholeLikeAnyOtherThing() {
     AnalysedPhoto standing =
         SomePhoto.of(3000, 4000).subject(1000, 300, 900, 3200, "person", 0.8).looked();
-    assertEquals(Crop.Fit.FILL, cropper.crop(standing, WIDE, SETTINGS).fit());
+    assertEquals(Crop.Fit.BORDER, cropper.crop(standing, WIDE, SETTINGS).fit());
     AnalysedPhoto clock =
         SomePhoto.of(3000, 4000).subject(1000, 300, 900, 3200, "clock", 0.8).looked();
     assertEquals(Crop.Fit.BORDER, cropper.crop(clock, WIDE, SETTINGS).fit());
