@@ -76,10 +76,12 @@ final class MonthOpening implements MonthOpener {
   }
 
   private ReviewCommand command(MonthChoice choice) {
-    List<String> words = new ArrayList<>(List.of("--quiet", "--out", choice.out().toString()));
+    List<String> words =
+        new ArrayList<>(List.of("review", "--quiet", "--out", choice.out().toString()));
     words.addAll(List.of("--month", choice.month()));
     choice.note().ifPresent(note -> words.addAll(List.of("--note", note.toString())));
-    CommandLine line = CommandLines.line(around).getSubcommands().get("review");
+    CommandLine all = CommandLines.line(around); // picocli parses from the top only
+    CommandLine line = all.getSubcommands().get("review");
     for (Map.Entry<String, String> option : choice.album().entrySet()) {
       if (line.getCommandSpec().findOption("--" + option.getKey()) == null) {
         throw new ParameterException(line, "there is no setting '" + option.getKey() + "'");
@@ -88,7 +90,7 @@ final class MonthOpening implements MonthOpener {
     }
     words.add("--");
     choice.folders().forEach(folder -> words.add(folder.toString()));
-    line.parseArgs(words.toArray(new String[0]));
-    return (ReviewCommand) line.getCommand();
+    all.parseArgs(words.toArray(new String[0]));
+    return line.getCommand();
   }
 }

@@ -90,9 +90,9 @@ export function showStart(root) {
   root.replaceChildren(
     el('h1', {}, 'Which month shall it be?'),
     el('p', { class: 'quiet' }, 'Your pictures are only read, and nothing leaves this computer.'),
-    state.month
-      ? el('p', {}, el('a', { href: '#/' }, `${state.month.title} is open: back to it`))
-      : null,
+    ...(state.month
+      ? [el('p', {}, el('a', { href: '#/' }, `${state.month.title} is open: back to it`))]
+      : []),
     el(
       'div',
       { class: 'begin' },
