@@ -47,8 +47,7 @@ final class FreelyTypedNotes {
     Map<Integer, Meant> meant = new TreeMap<>();
     for (String line : Files.readAllLines(Path.of(file.toString().replace(".txt", ".expected")))) {
       String[] parts = line.split("\\|", -1);
-      meant.put(
-          Integer.parseInt(parts[0].strip()), new Meant(parts[1].strip(), parts[2].strip()));
+      meant.put(Integer.parseInt(parts[0].strip()), new Meant(parts[1].strip(), parts[2].strip()));
     }
     int right = 0;
     List<String> wrong = new ArrayList<>();
@@ -65,7 +64,8 @@ final class FreelyTypedNotes {
       String story = read.flatMap(MonthNote.Joined::story).orElse("");
       boolean storyRight =
           wanted.story().isEmpty()
-              ? story.isEmpty() || !wanted.page().isEmpty() && page.equals(wanted.page()) && isShort(story)
+              ? story.isEmpty()
+                  || !wanted.page().isEmpty() && page.equals(wanted.page()) && isShort(story)
               : plain(story).startsWith(plain(wanted.story()));
       if (page.equals(wanted.page()) && storyRight) {
         right++;
