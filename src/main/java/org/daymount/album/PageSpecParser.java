@@ -34,7 +34,8 @@ public final class PageSpecParser {
 
   private static final Length SMALLEST_SIDE = Length.inchFraction(1, 2);
   private static final Pattern GAP =
-      Pattern.compile("[ ,;&+()=*_]+|(?:and|plus|und|et|och|oraz|con|with)(?![\\p{L}\\d])");
+      Pattern.compile(
+          "[ ,;&+()=*_]+|(?:and|plus|und|et|och|oraz|with(?= (?:an? )?(?:journ|story c)))(?![\\p{L}\\d])");
   private static final Pattern MARKS = Pattern.compile("[ ,;)]*");
   private static final Pattern SPACES = Pattern.compile(" +");
   private static final Pattern ALL =

@@ -22,7 +22,7 @@ final class DayLineReader {
               + "|\\d{1,2}:\\d{2}(?::\\d{2})?(?: ?[ap]m)?, +(\\d{1,4}[/.-]\\d{1,2}[/.-]\\d{2,4}))\\]?"
               + " *-? *[^:]{1,40}: ");
   private static final Pattern LEAD =
-      Pattern.compile("(?:[^\\p{L}\\p{N}\\s\"'+$€£~.,:;?!%&]+ *|\\[[ x]?\\] *| )*");
+      Pattern.compile("(?:\\[[ x]?\\] *|[^\\p{L}\\p{N}\\s\"'+$€£~.,:;?!%&]+? *| )*+");
   private static final Pattern ARTICLE =
       Pattern.compile("(?:(?:on )?(?:the|am|der|den|le|el|il|o|de) +)?(?=\\d|\\p{L})");
   private static final Pattern GAP =
@@ -41,17 +41,19 @@ final class DayLineReader {
   private static final Pattern YEAR = Pattern.compile("[ ,]*(?:de )?(20\\d\\d|19\\d\\d)(?!\\d)");
   private static final Pattern SEPARATOR =
       Pattern.compile(
-          " *(-|/|,|&|\\+|to|until|till|through|bis|a|al|au|tot|t/m|do|till|and|und|et|y|e|en|i|och)"
-              + " *(?=[\\d(]|\\p{L}{2,10}\\.? \\d)(?:and )?");
+          " *(-|/|,|&|\\+|(?:to|until|till|through|bis|a|al|au|tot|t/m|do|and|und|et|y|e|en|i|och)"
+              + "(?!\\p{L})) *(?:and +)?(?=[\\d(]|\\p{L}{2,10}\\.? \\d)");
   private static final Pattern CLOCK =
       Pattern.compile(
-          "\\d{1,2}(?:[:.h]\\d{2}(?!\\d)| *(?:am|pm|a\\.m|p\\.m|uhr|h|o'clock)(?![\\p{L}]))");
-  private static final Pattern MARK = Pattern.compile("[ *_]*(?:[-:.)=→/|>,]+|\\])[ *_]*");
+          "\\d{1,2}(?:[:.h]\\d{2}(?!\\d| *[x*])| *(?:am|pm|a\\.m|p\\.m|uhr|h|o'clock)(?![\\p{L}]))");
+  private static final Pattern MARK =
+      Pattern.compile(
+          "[ *_]*(?:(?:[)=→/|>,]|[-.](?!\\d)|:(?!\\d\\d(?! *[x*\\d])))+|\\]|[*_]+)[ *_]*");
   private static final Pattern UNIT =
       Pattern.compile(
           "(?:years?|yrs?|weeks?|months?|days?|hours?|hrs?|minutes?|mins?|am|pm|km|m|cm|kg|g|ml|l|miles?"
               + "|feet|ft|degrees?|percent|euros?|dollars?|pounds?|cups?|tbsp|tsp|times?|people|kids|of"
-              + "|or|out of|more|less|jahre?|stunden|uhr|ans|heures?|anos?|horas?|anni|ore|jaar|uur|lat"
+              + "|or|to \\d|out of|more|less|jahre?|stunden|uhr|ans|heures?|anos?|horas?|anni|ore|jaar|uur|lat"
               + "|godzin|ar|timmar|grams?|litres?|%|°|€|\\$|£|x)(?![\\p{L}\\d])|[%°€$£']");
   private static final Pattern THING =
       Pattern.compile("\\p{Ll}{3,}s (?:for|came|in|of|from|on|and|were|at)");
@@ -169,8 +171,8 @@ final class DayLineReader {
         if (part.day < 1 || part.day > 31) {
           continue;
         }
-        add(found, List.of(part), minus);
         several(part).ifPresent(days -> add(found, days, minus));
+        add(found, List.of(part), minus); // of two as good the first is taken
       }
       weekdayAlone(at, found);
     }
@@ -416,6 +418,13 @@ final class DayLineReader {
       boolean explicit =
           first.month.isPresent() || first.weekday.isPresent() || first.style.contains("day");
       int end = restFrom >= 0 ? restFrom : last.end;
+      boolean fraction =
+          end + 1 < line.length()
+              && "/-".indexOf(line.charAt(end)) >= 0
+              && Character.isDigit(line.charAt(end + 1));
+      if (days.size() == 1 && fraction && restFrom < 0) {
+        return;
+      }
       int markEnd = end(MARK, line, end);
       boolean marked = markEnd > end || restFrom >= 0;
       int rest = end(Pattern.compile(" *"), line, markEnd);
@@ -439,12 +448,14 @@ final class DayLineReader {
       double doubt = 0;
       double strength;
       if (explicit) {
-        strength = 5;
+        boolean plain = marked || ends || (words && read.definite());
+        strength = plain ? 12 : 5;
         doubt += first.weekday.isPresent() && weekdayIsWrong(first) ? 1 : 0;
       } else if (ends) {
-        strength = 3;
+        strength = 4;
       } else if (marked) {
-        strength = 2.5;
+        boolean dot = line.substring(end, markEnd).strip().equals(".");
+        strength = dot ? 1.5 : line.charAt(end) == ':' ? 3.5 : 2.5;
       } else {
         strength = Character.isLowerCase(line.charAt(rest)) ? 0.9 : 0.6;
         if (line.startsWith("x", rest) && !words) {
@@ -461,6 +472,8 @@ final class DayLineReader {
       doubt += minus && !words ? 3 : 0;
       doubt += first.slip && !words && !marked && !ends ? 1 : 0;
       doubt += days.size() > 1 && !words ? (marked ? 1 : 1.2) : 0;
+      boolean slashed = days.size() > 1 && line.substring(first.end, last.end).contains("/");
+      doubt += slashed && words ? 0.5 : 0;
       String style =
           prefix
               + first.style
@@ -468,14 +481,17 @@ final class DayLineReader {
       Optional<String> guess =
           first.slip
               ? Optional.of("taken as day " + first.day)
-              : days.size() > 1
+              : days.size() > 1 && !words
                   ? Optional.of(
                       "taken for days "
                           + first.day
                           + " to "
                           + last.day
                           + ", which share its page and story")
-                  : Optional.empty();
+                  : openDate(first)
+                      ? Optional.of(
+                          "taken as day " + first.day + ", because that lies in the note's month")
+                      : leftOver(words, read);
       found.add(
           new DayCandidate(
               days.stream().map(Part::name).toList(),
@@ -494,6 +510,25 @@ final class DayLineReader {
         return Math.min(rest, line.length());
       }
       return end(MARK, line, read.end());
+    }
+
+    /** Both numbers may be the month's. */
+    private boolean openDate(Part part) {
+      return part.style.contains("numeric")
+          && part.style.endsWith("/")
+          && part.day <= 12
+          && part.month.filter(month -> month.getValue() != part.day).isPresent();
+    }
+
+    /** A word or two behind words for the page may be a slip of one of them. */
+    private Optional<String> leftOver(boolean words, PageSpecParser.Read read) {
+      String rest = words ? line.substring(read.end()).strip() : "";
+      boolean marked = !rest.isEmpty() && !Character.isLetterOrDigit(rest.charAt(0));
+      boolean after =
+          words && read.end() > 0 && ",;".indexOf(line.charAt(Math.max(0, read.end() - 2))) >= 0;
+      return rest.isEmpty() || marked || after || rest.split(" +").length > 2
+          ? Optional.empty()
+          : Optional.of("read up to '" + rest + "', which begins the story");
     }
 
     private boolean atMark(int at) {

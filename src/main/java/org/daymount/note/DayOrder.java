@@ -24,8 +24,11 @@ final class DayOrder {
   private static final double HABIT = 2.5;
   private static final double AGAINST_HABIT = 1.5;
 
+  private static final double LOST = 1.5; // above the first day a line is on nobody's page
+
   private final List<List<DayCandidate>> lines;
   private Map<String, Double> habit = Map.of();
+  private double rare; // the share of a style met once, or a little more
 
   private DayOrder(List<List<DayCandidate>> lines) {
     this.lines = lines;
@@ -43,6 +46,7 @@ final class DayOrder {
     Map<String, Double> shares = new HashMap<>();
     List<DayCandidate> days = read.stream().flatMap(Optional::stream).toList();
     days.forEach(day -> shares.merge(day.style(), 1.0 / days.size(), Double::sum));
+    rare = Math.max(0.1, days.size() < 5 ? 0 : 1.5 / days.size());
     habit = days.size() < 3 ? Map.of() : shares;
   }
 
@@ -70,7 +74,7 @@ final class DayOrder {
       from[i] = new int[STATES];
       chosen[i] = new int[STATES];
       for (int above = 0; above < STATES; above++) {
-        next[above] = cost[above] + story;
+        next[above] = cost[above] + story + (above == 0 ? Math.min(story, LOST) : 0);
         from[i][above] = above;
         chosen[i][above] = -1;
       }
@@ -118,7 +122,8 @@ final class DayOrder {
   }
 
   private double doubt(DayCandidate day) {
-    boolean against = !habit.isEmpty() && habit.getOrDefault(day.style(), 0.0) < 0.1;
+    boolean against =
+        day.names().size() == 1 && !habit.isEmpty() && habit.getOrDefault(day.style(), 0.0) < rare;
     return day.doubt() + (against ? AGAINST_HABIT : 0);
   }
 

@@ -31,6 +31,7 @@ public final class NoteParser {
       Pattern.compile("(?:(\\d{4})-(\\d{1,2})|(\\d{1,2})/(\\d{4}))(?![\\d/-])");
   private static final Pattern YEAR = Pattern.compile("[ ,]*(?:of |de )?(\\d{4})(?!\\d)[.:*]?");
 
+  private static final Pattern NUMBERED = Pattern.compile(" *(\\p{L}*) *(\\d{1,2}):(?!\\d).*");
   private static final Pattern STOP = Pattern.compile("[ #*=-]*(?:stop|end)[ .!#*=-]*");
 
   private final List<Line> lines = new ArrayList<>();
@@ -152,6 +153,7 @@ public final class NoteParser {
         remarkOnDay(lines.get(i), read.get(i).get());
       } else if (!entries.isEmpty()) {
         remarkOnStoryLine(lines.get(i), i, entries.get(entries.size() - 1));
+        remarkOnNoSuchDay(lines.get(i));
         remarkOnDoubt(lines.get(i), candidates.get(i), entries.get(entries.size() - 1));
       }
     }
@@ -206,6 +208,17 @@ public final class NoteParser {
                         + "; if it starts day "
                         + day.first()
                         + ", put a colon after the number"));
+  }
+
+  private void remarkOnNoSuchDay(Line line) {
+    Matcher number = NUMBERED.matcher(line.folded.text());
+    if (number.matches()) {
+      int day = Integer.parseInt(number.group(2));
+      boolean named = number.group(1).isBlank() || names.monthAt(number.group(1), 0).isPresent();
+      if (named && (day < 1 || day > 31)) {
+        remark(line, 0, "there is no day " + day + " in a month; kept as story");
+      }
+    }
   }
 
   private void remarkOnOrder(List<Entry> entries) {

@@ -23,6 +23,19 @@ class FreelyTypedNotesTest {
     assertShare(0, "set apart");
   }
 
+  /** Written after the parser was changed, and not tuned on. */
+  @Test
+  void ofNotesWrittenAfterwardsMostDaysAreReadAsMeant() throws IOException {
+    FreelyTypedNotes.Score score = new FreelyTypedNotes.Score(0, 0, List.of());
+    for (Path file : FreelyTypedNotes.in(Path.of("src/test/resources/notes/later"))) {
+      MonthNote note = NoteParser.parse(Files.readString(file), Locale.ENGLISH);
+      score = score.plus(FreelyTypedNotes.score(file, note));
+    }
+    System.out.printf("notes written afterwards: %d of %d days%n", score.right(), score.all());
+    score.wrong().forEach(System.out::println);
+    assertTrue(score.share() >= 0.8, String.join("\n", score.wrong()));
+  }
+
   private static void assertShare(int remainder, String what) throws IOException {
     List<Path> files = FreelyTypedNotes.in(NOTES);
     FreelyTypedNotes.Score score = new FreelyTypedNotes.Score(0, 0, List.of());
