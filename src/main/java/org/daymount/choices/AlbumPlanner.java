@@ -30,6 +30,8 @@ import org.daymount.unit.Orientation;
  * longer what the review replaced), the note's newer text holds; a remark names both.
  */
 public final class AlbumPlanner {
+  private static final int ENOUGH_DAYS = 10;
+
   private final YearMonth month;
   private final Predicate<LocalDate> wanted;
   private final Optional<MonthNote> note;
@@ -117,6 +119,9 @@ public final class AlbumPlanner {
     }
     int day = last.get().getDayOfMonth();
     boolean stopped = note.flatMap(given -> given.stopsAfter(month)).isPresent();
+    if (!stopped && note.get().days().size() < ENOUGH_DAYS) {
+      return; // a few words about single days, not a month that was told and broken off
+    }
     remarks.add(
         AlbumRemark.general(
             "note-ends",

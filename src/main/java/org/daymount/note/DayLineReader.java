@@ -447,6 +447,10 @@ final class DayLineReader {
       }
       double doubt = 0;
       double strength;
+      boolean decimal = first.style.endsWith("numeric.") && line.charAt(first.end - 1) != '.';
+      if (decimal && UNIT.matcher(line).region(rest, line.length()).lookingAt()) {
+        return; // "3.6 km walked"
+      }
       if (explicit) {
         boolean plain = marked || ends || (words && read.definite());
         strength = plain ? 12 : 5;

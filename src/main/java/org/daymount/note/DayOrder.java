@@ -18,7 +18,8 @@ final class DayOrder {
   // Chosen on half of our own notes.
   private static final double MISSING = 0.4;
   private static final double MOST_MISSING = 4;
-  private static final double DOUBLED = 4;
+  private static final double NEXT = 0.8; // the very next day is what is waited for
+  private static final double DOUBLED = 3.5;
   private static final double BACKWARDS = 5;
   private static final double BACKWARDS_EACH = 0.3;
   private static final double HABIT = 2.5;
@@ -113,6 +114,9 @@ final class DayOrder {
     int gap = falling ? above - day.first() : day.first() - above;
     if (gap == 0) {
       return day.mayRepeat() ? 0 : DOUBLED;
+    }
+    if (gap == 1) {
+      return -NEXT;
     }
     return gap > 0 ? Math.min(MOST_MISSING, MISSING * (gap - 1)) : BACKWARDS - BACKWARDS_EACH * gap;
   }
