@@ -3,8 +3,8 @@ package org.daymount.album;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -32,32 +32,14 @@ public final class PageSpecParser {
   /** On one page, that can be said in words. */
   public static final int MOST_SPACES = 24;
 
-  private static final Map<String, Integer> COUNTS =
-      Map.ofEntries(
-          Map.entry("a", 1),
-          Map.entry("an", 1),
-          Map.entry("one", 1),
-          Map.entry("two", 2),
-          Map.entry("three", 3),
-          Map.entry("four", 4),
-          Map.entry("five", 5),
-          Map.entry("six", 6),
-          Map.entry("seven", 7),
-          Map.entry("eight", 8),
-          Map.entry("nine", 9),
-          Map.entry("ten", 10),
-          Map.entry("eleven", 11),
-          Map.entry("twelve", 12));
-
-  private static final Pattern GAP = Pattern.compile("[ ,;&+]+|(?:and|plus)(?![\\p{L}\\d])");
+  private static final Pattern GAP =
+      Pattern.compile(
+          "[ ,;&+()=*_]+|(?:and|plus|und|et|och|oraz|with(?= (?:an? )?(?:journ|story c)))(?![\\p{L}\\d])");
+  private static final Pattern MARKS = Pattern.compile("[ ,;)]*");
   private static final Pattern SPACES = Pattern.compile(" +");
-  private static final Pattern NO_PHOTO = Pattern.compile("no (?:photo|picture)s?(?![\\p{L}\\d-])");
-  private static final Pattern LEAVE_OUT = Pattern.compile("(?:leave|left) out(?![\\p{L}\\d-])");
-  private static final Pattern PORTRAIT = Pattern.compile("(?:portrait|tall)(?![\\p{L}\\d-])");
-  private static final Pattern LANDSCAPE = Pattern.compile("(?:landscape|wide)(?![\\p{L}\\d-])");
-  private static final Pattern ALL = Pattern.compile("(?:both|all|each) +");
-  private static final Pattern MAT =
-      Pattern.compile("(?:on|with)(?: an?)? mats?(?![\\p{L}\\d-])|matted(?![\\p{L}\\d-])");
+  private static final Pattern ALL =
+      Pattern.compile(
+          "(?:both|all|each|beide|alle|tous|toutes|ambas|entrambe|oba|bada) +(?:of them )?");
   private static final Pattern BEFORE_REVEAL = Pattern.compile(" *(?:with (?:an? )?)?");
   private static final Pattern AFTER_REVEAL = Pattern.compile(" +reveal(?![\\p{L}\\d-])");
   private static final Pattern COUNT_BEFORE =
@@ -69,10 +51,14 @@ public final class PageSpecParser {
   private Group pending = new Group();
   private int pendingFrom;
   private Optional<DayPage.Kind> kind = Optional.empty();
+  private final Set<String> bases;
+  private Optional<PageForm> form = Optional.empty();
+  private boolean storyCard;
   private boolean any;
 
-  private PageSpecParser(String folded) {
+  private PageSpecParser(String folded, Set<String> bases) {
     this.text = folded;
+    this.bases = bases;
   }
 
   /**
@@ -111,7 +97,14 @@ public final class PageSpecParser {
 
   /** Reads as far as the words go. {@code folded} is the text of a {@link NormalizedText}. */
   public static Read read(String folded, int from) {
-    return new PageSpecParser(folded).read(from);
+    return read(folded, from, Set.of());
+  }
+
+  /**
+   * @param bases names of ready-made pages, as {@link NormalizedText} has them
+   */
+  public static Read read(String folded, int from, Set<String> bases) {
+    return new PageSpecParser(folded, bases).read(from);
   }
 
   /** So that {@link #parse} gives the same words back; empty for {@link PageSpec#NONE}. */
@@ -165,51 +158,119 @@ public final class PageSpecParser {
 
   private Read read(int from) {
     int at = skipGaps(from);
+    int understood = from;
     boolean afterGap = true;
     while (at < text.length() && kind.isEmpty()) {
       int next = readKind(at);
+      next = next > at ? next : readForm(at);
       next = next > at ? next : readSize(at);
       next = next > at ? next : readModifier(at, afterGap);
+      next = next > at ? next : readPhoto(at);
       next = next > at ? next : readCount(at);
       if (next == at) {
         break;
       }
       any = true;
+      understood = next;
       at = skipGaps(next);
       afterGap = text.substring(next, at).matches(".*[^ ].*");
     }
-    return finish(at);
+    return finish(at == text.length() ? at : match(MARKS, understood));
   }
 
   private Read finish(int at) {
     int end = at;
-    boolean definite = kind.isPresent() || !groups.isEmpty();
+    if (pending.count > 0
+        && pending.count <= 4
+        && (pending.direction.isPresent() || pending.onMat)) {
+      closePending();
+    }
+    boolean definite = kind.isPresent() || !groups.isEmpty() || form.isPresent() || storyCard;
     List<WantedSpace> spaces = new ArrayList<>();
     groups.forEach(group -> spaces.addAll(group.spaces()));
     if (pending.saysSomething()) {
-      if (pending.count > 0 || definite) {
+      if (pending.count > 0 || !groups.isEmpty()) {
         end = Math.min(end, pendingFrom);
         any = definite;
       } else {
         spaces.addAll(pending.spaces());
       }
     }
-    PageSpec words = new PageSpec(kind.orElse(DayPage.Kind.PICTURES), spaces);
-    return new Read(words, end, definite, any && (definite || !spaces.isEmpty()));
+    PageSpec words = new PageSpec(kind.orElse(DayPage.Kind.PICTURES), spaces, form, storyCard);
+    return new Read(words, end, definite, any);
+  }
+
+  private void closePending() {
+    groups.add(pending);
+    pending = new Group();
   }
 
   private int readKind(int at) {
     if (!groups.isEmpty() || pending.saysSomething()) {
       return at;
     }
-    for (DayPage.Kind each : List.of(DayPage.Kind.NO_PHOTO, DayPage.Kind.LEFT_OUT)) {
-      int end = match(each == DayPage.Kind.NO_PHOTO ? NO_PHOTO : LEAVE_OUT, at);
-      if (end > at) {
-        kind = Optional.of(each);
-        return end;
+    int end = PageVocabulary.end(PageVocabulary.Word.NO_PHOTO, text, at);
+    if (end > at) {
+      kind = Optional.of(DayPage.Kind.NO_PHOTO);
+      return end;
+    }
+    end = PageVocabulary.end(PageVocabulary.Word.LEAVE_OUT, text, at);
+    if (end > at) {
+      kind = Optional.of(DayPage.Kind.LEFT_OUT);
+    }
+    return end;
+  }
+
+  private int readForm(int at) {
+    int end = PageVocabulary.end(PageVocabulary.Word.STORY_CARD, text, at);
+    if (end > at) {
+      storyCard = true;
+      return end;
+    }
+    if (form.isPresent() || pending.count > 0) {
+      return at;
+    }
+    for (String base : bases) {
+      int baseEnd = at + base.length();
+      boolean whole =
+          baseEnd >= text.length()
+              || (text.startsWith(base, at) && !Character.isLetterOrDigit(text.charAt(baseEnd)));
+      if (text.startsWith(base, at) && whole) {
+        form = Optional.of(PageForm.base(base));
+        return baseEnd;
       }
     }
-    return at;
+    end = PageVocabulary.end(PageVocabulary.Word.FULL_PAGE, text, at);
+    if (end > at) {
+      form = Optional.of(PageForm.FULL);
+      return end;
+    }
+    end = PageVocabulary.end(PageVocabulary.Word.POCKET_PAGE, text, at);
+    if (end > at) {
+      form = Optional.of(PageForm.POCKET);
+    }
+    return end;
+  }
+
+  /** Photos by number alone: {@code two photos}, {@code landscape photo}. */
+  private int readPhoto(int at) {
+    int end = PageVocabulary.end(PageVocabulary.Word.PHOTO, text, at);
+    if (end == at) {
+      return at;
+    }
+    boolean several = text.charAt(end - 1) == 's' && pending.count == 0;
+    Group last = groups.isEmpty() ? null : groups.get(groups.size() - 1);
+    boolean namesLast = last != null && last.size.isPresent() && !pending.saysSomething();
+    if (several || namesLast) {
+      return namesLast ? at : end;
+    }
+    if (Math.max(1, pending.count)
+            + groups.stream().mapToInt(group -> Math.max(1, group.count)).sum()
+        > MOST_SPACES) {
+      return at;
+    }
+    closePending();
+    return end;
   }
 
   private int readSize(int at) {
@@ -218,13 +279,21 @@ public final class PageSpecParser {
       return at;
     }
     int end = found.get().end();
+    Group photos = groups.isEmpty() ? null : groups.get(groups.size() - 1);
+    if (photos != null && photos.size.isEmpty() && !pending.saysSomething()) {
+      photos.size = Optional.of(found.get().value()); // "three pics (3x4)"
+      return end;
+    }
+    if (pending.count > 0 && pending.direction.isPresent() && text.startsWith("1 ", at)) {
+      return at;
+    }
     int count = Math.max(1, pending.count);
     Matcher after = COUNT_AFTER.matcher(text).region(end, text.length());
     if (pending.count == 0 && after.lookingAt() && Integer.parseInt(after.group(1)) > 0) {
       count = Integer.parseInt(after.group(1));
       end = after.end();
     }
-    if (count + groups.stream().mapToInt(group -> group.count).sum() > MOST_SPACES) {
+    if (count + groups.stream().mapToInt(group -> Math.max(1, group.count)).sum() > MOST_SPACES) {
       return at;
     }
     pending.size = Optional.of(found.get().value());
@@ -235,21 +304,25 @@ public final class PageSpecParser {
   }
 
   private int readModifier(int at, boolean afterGap) {
+    int either = PageVocabulary.end(PageVocabulary.Word.EITHER_WAY, text, at);
+    if (either > at) {
+      return either;
+    }
     int all = match(ALL, at);
     int start = all > at && !groups.isEmpty() ? all : at;
     Optional<Orientation> way = Optional.empty();
-    int end = match(PORTRAIT, start);
+    int end = PageVocabulary.end(PageVocabulary.Word.PORTRAIT, text, start);
     if (end > start) {
       way = Optional.of(Orientation.PORTRAIT);
     } else {
-      end = match(LANDSCAPE, start);
+      end = PageVocabulary.end(PageVocabulary.Word.LANDSCAPE, text, start);
       way = end > start ? Optional.of(Orientation.LANDSCAPE) : way;
     }
     if (way.isPresent()) {
       Optional<Orientation> said = way;
       return apply(at, end, start > at, afterGap, group -> group.direction = said) ? end : at;
     }
-    end = match(MAT, start);
+    end = PageVocabulary.end(PageVocabulary.Word.MAT, text, start);
     if (end == start) {
       return at;
     }
@@ -311,15 +384,21 @@ public final class PageSpecParser {
 
   private int readCount(int at) {
     Matcher count = COUNT_BEFORE.matcher(text).region(at, text.length());
-    if (pending.count > 0 || !count.lookingAt()) {
+    if (!count.lookingAt()) {
       return at;
     }
     int value =
         count.group(1) != null
             ? Integer.parseInt(count.group(1))
-            : COUNTS.getOrDefault(count.group(2), 0);
+            : PageVocabulary.count(count.group(2));
     if (value < 1 || value > MOST_SPACES) {
       return at;
+    }
+    if (pending.count > 0) {
+      if (pending.direction.isEmpty() && !pending.onMat) {
+        return at;
+      }
+      closePending(); // "1 tall 1 wide"
     }
     pendingFrom = pending.saysSomething() ? pendingFrom : at;
     pending.count = value;

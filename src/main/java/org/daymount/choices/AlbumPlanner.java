@@ -30,6 +30,8 @@ import org.daymount.unit.Orientation;
  * longer what the review replaced), the note's newer text holds; a remark names both.
  */
 public final class AlbumPlanner {
+  private static final int ENOUGH_DAYS = 10;
+
   private final YearMonth month;
   private final Predicate<LocalDate> wanted;
   private final Optional<MonthNote> note;
@@ -73,6 +75,7 @@ public final class AlbumPlanner {
 
   private AlbumPlan plan() {
     remarkOnNoteMonth();
+    remarkOnEnd();
     Map<LocalDate, DayPage> asNoted = new HashMap<>();
     for (int day = 1; day <= month.lengthOfMonth(); day++) {
       LocalDate date = month.atDay(day);
@@ -106,6 +109,29 @@ public final class AlbumPlanner {
                   + "; only days the note gives to that month are used. Choose with --month, or"
                   + " change the note's first line"));
     }
+  }
+
+  /** A note that ends well before its month may mean the album to end there. */
+  private void remarkOnEnd() {
+    Optional<LocalDate> last = note.flatMap(given -> given.lastDay(month));
+    if (last.isEmpty() || last.get().isAfter(month.atEndOfMonth().minusDays(4))) {
+      return;
+    }
+    int day = last.get().getDayOfMonth();
+    boolean stopped = note.flatMap(given -> given.stopsAfter(month)).isPresent();
+    if (!stopped && note.get().days().size() < ENOUGH_DAYS) {
+      return; // a few words about single days, not a month that was told and broken off
+    }
+    remarks.add(
+        AlbumRemark.general(
+            "note-ends",
+            stopped
+                ? "the note stops after day " + day + ", so the days after it have no page"
+                : "the note ends with day "
+                    + day
+                    + "; the days after it still get their pages. To stop there, use --days 1-"
+                    + day
+                    + " or write stop on a line of its own at the end of the note"));
   }
 
   private DayPage asNoted(LocalDate date) {
@@ -164,6 +190,10 @@ public final class AlbumPlanner {
     DayChoice choice = choices.day(date);
     Optional<String> story = story(date, own.story(), choice.story());
     DayPage page = changed(date, base, choice);
+    Optional<LocalDate> stop = note.flatMap(given -> given.stopsAfter(month));
+    if (stop.filter(date::isAfter).isPresent() && choice.page().isEmpty()) {
+      return new DayPage(date, DayPage.Kind.LEFT_OUT, List.of(), story);
+    }
     if (!wanted.test(date)) {
       if (note.flatMap(given -> given.on(date, month)).isPresent()) {
         remarks.add(

@@ -1,17 +1,23 @@
 package org.daymount.cli;
 
+import java.nio.file.Path;
 import java.time.YearMonth;
+import org.daymount.note.MonthNote;
+import org.daymount.note.NoteParser;
+import org.daymount.note.NoteTable;
 import org.daymount.note.NoteWriter;
+import org.daymount.pipeline.PersonsFiles;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
-/** {@code daymount note}: an empty month note to fill in. */
+/** {@code daymount note}: an empty month note to fill in, or what was read in one. */
 @Command(
     name = "note",
     mixinStandardHelpOptions = true,
     abbreviateSynopsis = true,
     headerHeading = "For example: daymount note --month 2026-06 > june.txt%n%n",
-    header = "Prints an empty month note to fill in.",
+    header = "Prints an empty month note to fill in, or shows what is read in yours.",
     description = {
       "",
       "A line for each day and its spaces, and room below it for the day's story. Keep it as note.txt in the folder of the pictures and it is found by itself.",
@@ -24,12 +30,24 @@ final class NoteCommand extends ContextCommand {
       description = "The month. Default: the one that has just ended, or soon will.")
   YearMonth month;
 
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "FILE",
+      description = "A month note: shows each day as it is read, and what was guessed.")
+  Path file;
+
   NoteCommand(CommandContext around) {
     super(around);
   }
 
   @Override
   public Integer call() {
+    if (file != null) {
+      MonthNote note =
+          NoteParser.parse(PersonsFiles.note(around.here().resolve(file)), around.locale());
+      NoteTable.lines(note).forEach(line -> around.out().println(TerminalEscaper.of(line)));
+      return ExitCode.DONE;
+    }
     YearMonth wanted = month != null ? month : YearMonth.from(around.today().minusDays(14));
     around.out().print(NoteWriter.blank(wanted));
     return ExitCode.DONE;

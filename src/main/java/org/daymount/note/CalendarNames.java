@@ -23,6 +23,9 @@ final class CalendarNames {
       List.of(
           TextStyle.FULL, TextStyle.FULL_STANDALONE, TextStyle.SHORT, TextStyle.SHORT_STANDALONE);
 
+  private static final List<String> LANGUAGES =
+      List.of("de", "fr", "es", "it", "nl", "pt", "pl", "sv");
+
   private final Map<String, Month> months = new LinkedHashMap<>();
   private final Map<String, DayOfWeek> weekdays = new LinkedHashMap<>();
 
@@ -31,6 +34,9 @@ final class CalendarNames {
       add(locale);
     }
     add(Locale.ENGLISH);
+    for (String language : LANGUAGES) {
+      add(Locale.forLanguageTag(language));
+    }
     months.putIfAbsent("sept", Month.SEPTEMBER);
     weekdays.putIfAbsent("tues", DayOfWeek.TUESDAY);
     weekdays.putIfAbsent("weds", DayOfWeek.WEDNESDAY);

@@ -8,401 +8,551 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.daymount.album.PageSpec;
 import org.daymount.album.PageSpecParser;
-import org.daymount.unit.SizeText;
 
-/**
- * Tells day lines from lines of story. A line is a day line only if, after the day, there is
- * nothing, a colon, or words for the page; "3 eggs for breakfast" is story.
- */
+/** All the ways in which a line may start a day; {@link DayOrder} chooses among them. */
 final class DayLineReader {
-  private static final Pattern BULLET =
-      Pattern.compile(" *(?:[-#*>•·]{1,3} +)?(?:the +(?=\\d{1,2}(?:st|nd|rd|th)))?");
-  private static final Pattern GAP = Pattern.compile("[ ,]*");
-  private static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})(?![\\d-])");
+  private static final Pattern CHAT =
+      Pattern.compile(
+          " *\\[?(?:(\\d{1,4}[/.-]\\d{1,2}[/.-]\\d{2,4}),? +\\d{1,2}[:.]\\d{2}(?::\\d{2})?(?: ?[ap]\\.?m\\.?)?"
+              + "|\\d{1,2}:\\d{2}(?::\\d{2})?(?: ?[ap]m)?, +(\\d{1,4}[/.-]\\d{1,2}[/.-]\\d{2,4}))\\]?"
+              + " *-? *[^:]{1,40}: ");
+  private static final Pattern LEAD =
+      Pattern.compile("(?:\\[[ x]?\\] *|[^\\p{L}\\p{N}\\s\"'+$€£~.,:;?!%&]+? *| )*+");
+  private static final Pattern ARTICLE =
+      Pattern.compile("(?:(?:on )?(?:the|am|der|den|le|el|il|o|de) +)?(?=\\d|\\p{L})");
+  private static final Pattern GAP =
+      Pattern.compile("[ ,.:*_]*(?:(?:the|den|der|le|el|il|de|-) +)?");
+  private static final Pattern DAY_WORD =
+      Pattern.compile("(?:day|tag|jour|dia|giorno|dag|dzien)[ .#]*(?=\\d)");
+  private static final Pattern ISO =
+      Pattern.compile("(\\d{4})[-/.](\\d{1,2})[-/.](\\d{1,2})(?![\\d-])");
   private static final Pattern NUMERIC =
-      Pattern.compile("(\\d{1,2})([/.])(\\d{1,2})(?:\\2(\\d{4})|\\2(?!\\d))?(?![\\d/])(?!\\.\\d)");
-  private static final Pattern DAY_WORD = Pattern.compile("day +(?=\\d)");
+      Pattern.compile(
+          "(\\d{1,2}) ?([/.-]) ?(\\d{1,2})(?:\\2(\\d{4}|\\d{2})|\\2(?!\\d))?(?![\\d/])(?!\\.\\d)");
   private static final Pattern NUMBER =
-      Pattern.compile("(\\d{1,2})(?:st|nd|rd|th|日|号|일)?(?![\\d\\p{L}])");
-  private static final Pattern OF = Pattern.compile(" *(?:of )? *");
-  private static final Pattern YEAR = Pattern.compile("[ ,]*(20\\d\\d|19\\d\\d)(?!\\d)");
-  private static final Pattern AFTER_NUMBER = Pattern.compile("[.)](?!\\d)");
-  private static final Pattern SEVERAL =
-      Pattern.compile(" *(\\d{1,2})[.]? *(?:-|to|until|and|&) *(\\d{1,2})[.]?(?=[ :]|$)(?! *[x*])");
-  private static final Pattern STARTS_WITH_NUMBER = Pattern.compile(" *(\\d{1,2})(?![\\d:/])");
+      Pattern.compile(
+          "(\\d[ol\\d]?|[lio]\\d)(st|nd|rd|th|:?er|:?e|:a|de|º|ª|°|日|号|일)?(?![\\d\\p{L}])");
+  private static final Pattern MONTH_GAP = Pattern.compile("\\.? *(?:of |de |di |d'|-)?");
+  private static final Pattern YEAR = Pattern.compile("[ ,]*(?:de )?(20\\d\\d|19\\d\\d)(?!\\d)");
+  private static final Pattern SEPARATOR =
+      Pattern.compile(
+          " *(-|/|,|&|\\+|(?:to|until|till|through|bis|a|al|au|tot|t/m|do|and|und|et|y|e|en|i|och)"
+              + "(?!\\p{L})) *(?:and +)?(?=[\\d(]|\\p{L}{2,10}\\.? \\d)");
+  private static final Pattern CLOCK =
+      Pattern.compile(
+          "\\d{1,2}(?:[:.h]\\d{2}(?!\\d| *[x*])| *(?:am|pm|a\\.m|p\\.m|uhr|h|o'clock)(?![\\p{L}]))");
+  private static final Pattern MARK =
+      Pattern.compile(
+          "[ *_]*(?:(?:[)=→/|>,]|[-.](?!\\d)|:(?!\\d\\d(?! *[x*\\d])))+|\\]|[*_]+)[ *_]*");
+  private static final Pattern UNIT =
+      Pattern.compile(
+          "(?:years?|yrs?|weeks?|months?|days?|hours?|hrs?|minutes?|mins?|am|pm|km|m|cm|kg|g|ml|l|miles?"
+              + "|feet|ft|degrees?|percent|euros?|dollars?|pounds?|cups?|tbsp|tsp|times?|people|kids|of"
+              + "|or|to \\d|out of|more|less|jahre?|stunden|uhr|ans|heures?|anos?|horas?|anni|ore|jaar|uur|lat"
+              + "|godzin|ar|timmar|grams?|litres?|%|°|€|\\$|£|x)(?![\\p{L}\\d])|[%°€$£']");
+  private static final Pattern THING =
+      Pattern.compile("\\p{Ll}{3,}s (?:for|came|in|of|from|on|and|were|at)");
+  private static final List<String> ORDINALS =
+      List.of(
+          "first",
+          "second",
+          "third",
+          "fourth",
+          "fifth",
+          "sixth",
+          "seventh",
+          "eighth",
+          "ninth",
+          "tenth",
+          "eleventh",
+          "twelfth",
+          "thirteenth",
+          "fourteenth",
+          "fifteenth",
+          "sixteenth",
+          "seventeenth",
+          "eighteenth",
+          "nineteenth",
+          "twentieth",
+          "twenty first",
+          "twenty second",
+          "twenty third",
+          "twenty fourth",
+          "twenty fifth",
+          "twenty sixth",
+          "twenty seventh",
+          "twenty eighth",
+          "twenty ninth",
+          "thirtieth",
+          "thirty first");
 
   private final CalendarNames names;
-  private final Optional<YearMonth> noteMonth;
-
-  DayLineReader(CalendarNames names, Optional<YearMonth> noteMonth) {
-    this.names = names;
-    this.noteMonth = noteMonth;
-  }
+  private final Optional<YearMonth> month;
+  private final Optional<Month> assumed;
+  private final Set<String> bases;
 
   /**
-   * @param previous number of the day line above; 0 at the start
+   * @param month as the note's top says
+   * @param assumed the month that most of the note's dates lie in, when the top does not say
    */
-  DayLine read(String line, int previous) {
-    Optional<DayLine> several = severalDays(line);
-    if (several.isPresent()) {
-      return several.get();
-    }
-    Reading reading = new Reading(line);
-    if (!reading.readDay()) {
-      return reading.spots.isEmpty() ? undated(line) : DayLine.story(reading.spots);
-    }
-    return reading.readRest(previous);
+  DayLineReader(
+      CalendarNames names, Optional<YearMonth> month, Optional<Month> assumed, Set<String> bases) {
+    this.names = names;
+    this.month = month;
+    this.assumed = assumed;
+    this.bases = bases;
   }
 
-  private static Optional<DayLine> severalDays(String line) {
-    Matcher several = SEVERAL.matcher(line);
-    if (!several.lookingAt()
-        || Integer.parseInt(several.group(1)) >= Integer.parseInt(several.group(2))) {
-      return Optional.empty();
+  List<DayCandidate> read(String line) {
+    List<DayCandidate> found = new ArrayList<>();
+    Matcher chat = CHAT.matcher(line);
+    if (chat.lookingAt()) {
+      new Reading(line, chat.end(), "chat ").collect(found);
+      if (found.isEmpty()) {
+        new Reading(line, chat.start(chat.group(1) != null ? 1 : 2), "stamp ", chat.end())
+            .collect(found);
+      }
+      return found;
     }
-    PageSpecParser.Read read = PageSpecParser.read(line, afterColon(line, several.end()));
-    if (!read.any() || read.end() < line.length()) {
-      return Optional.empty();
+    new Reading(line, 0, "").collect(found);
+    return found;
+  }
+
+  private Optional<Month> ownMonth() {
+    return month.map(YearMonth::getMonth).or(() -> assumed);
+  }
+
+  private static int end(Pattern pattern, String line, int at) {
+    Matcher matcher = pattern.matcher(line).region(Math.min(at, line.length()), line.length());
+    return matcher.lookingAt() ? matcher.end() : at;
+  }
+
+  private record Part(
+      int day,
+      Optional<Month> month,
+      OptionalInt year,
+      Optional<DayOfWeek> weekday,
+      int end,
+      String style,
+      boolean slip) {
+    PartialDate name() {
+      return new PartialDate(day, month, year, weekday);
     }
-    String text =
-        "'" + line.strip() + "' is meant for several days; give each its own line. Kept as story";
-    return Optional.of(DayLine.story(List.of(new DayLine.Spot(0, text))));
   }
 
-  private static DayLine undated(String line) {
-    Matcher number = STARTS_WITH_NUMBER.matcher(line);
-    return number.lookingAt()
-        ? DayLine.perhaps(Integer.parseInt(number.group(1)))
-        : DayLine.story(List.of());
-  }
-
-  private static int afterColon(String line, int at) {
-    return at < line.length() && line.charAt(at) == ':' ? at + 1 : at;
-  }
-
-  /** One line while it is being read. */
+  /** One line, read from one place on. */
   private final class Reading {
     private final String line;
-    private final List<DayLine.Spot> spots = new ArrayList<>();
-    private int at;
-    private boolean explicit; // more than a bare number names the day
-    private OptionalInt day = OptionalInt.empty();
-    private Optional<Month> month = Optional.empty();
-    private OptionalInt year = OptionalInt.empty();
-    private Optional<DayOfWeek> weekday = Optional.empty();
-    private Optional<Month> perhapsMonth = Optional.empty(); // what else the weekday might mean
+    private final int start;
+    private final String prefix;
+    private final int restFrom; // behind a chat's stamp; -1 elsewhere
 
-    private Reading(String line) {
+    private Reading(String line, int start, String prefix) {
+      this(line, start, prefix, -1);
+    }
+
+    private Reading(String line, int start, String prefix, int restFrom) {
       this.line = line;
+      this.start = start;
+      this.prefix = prefix;
+      this.restFrom = restFrom;
     }
 
-    private boolean readDay() {
-      skip(BULLET);
-      int start = at;
-      readWeekday();
-      if (!readDate()) {
-        return false;
-      }
-      skip(AFTER_NUMBER);
-      if (month.isPresent() && year.isEmpty()) {
-        take(YEAR).ifPresent(found -> year = OptionalInt.of(Integer.parseInt(found.group(1))));
-      }
-      if (weekday.isEmpty()) {
-        readTrailingWeekday();
-      }
-      if (day.getAsInt() >= 1 && day.getAsInt() <= 31) {
-        return true;
-      }
-      int next = skipped(GAP, at);
-      boolean ends = next == line.length();
-      boolean colon = !ends && line.charAt(next) == ':' && !isClockTime(next);
-      if (colon || (ends && explicit)) {
-        spots.add(
-            new DayLine.Spot(
-                start, "there is no day " + day.getAsInt() + " in a month; kept as story"));
-      }
-      return false;
-    }
-
-    private void readWeekday() {
-      Optional<CalendarNames.Found<DayOfWeek>> found = names.weekdayAt(line, at);
-      if (found.isPresent()) {
-        perhapsMonth = names.monthAt(line, at).map(CalendarNames.Found::value);
-        weekday = Optional.of(found.get().value());
-        explicit = true;
-        at = skipped(GAP, found.get().end());
-      }
-    }
-
-    /** A short name may stand for a weekday and a month: "mar" for mardi and marzo. */
-    private void settleWeekday() {
-      Optional<YearMonth> meant =
-          noteMonth.filter(known -> perhapsMonth.filter(known.getMonth()::equals).isPresent());
-      if (meant.isPresent() && month.isEmpty()) {
-        Optional<DayOfWeek> actual =
-            PartialDate.of(day.getAsInt()).date(meant.get()).map(LocalDate::getDayOfWeek);
-        if (!weekday.equals(actual)) {
-          month = perhapsMonth;
-          weekday = Optional.empty();
+    private void collect(List<DayCandidate> found) {
+      int lead = restFrom >= 0 ? start : end(LEAD, line, start);
+      int at = end(ARTICLE, line, lead);
+      boolean minus = lead > 0 && line.charAt(lead - 1) == '-' && at == lead;
+      for (Part part : parts(at)) {
+        if (part.day < 1 || part.day > 31) {
+          continue;
         }
+        several(part).ifPresent(days -> add(found, days, minus));
+        add(found, List.of(part), minus); // of two as good the first is taken
       }
+      weekdayAlone(at, found);
     }
 
-    private void readTrailingWeekday() {
-      int next = skipped(GAP, at);
-      boolean bracket = next < line.length() && line.charAt(next) == '(';
-      Optional<CalendarNames.Found<DayOfWeek>> found =
-          names.weekdayAt(line, bracket ? next + 1 : next);
-      if (found.isEmpty()) {
+    private List<Part> parts(int from) {
+      List<Part> parts = new ArrayList<>();
+      Optional<CalendarNames.Found<DayOfWeek>> weekday = names.weekdayAt(line, from);
+      if (weekday.isPresent()) {
+        parts(end(GAP, line, weekday.get().end()), Optional.of(weekday.get().value()), parts);
+        parts.removeIf(
+            part ->
+                month.isPresent() && weekdayIsWrong(part) && shortName(from, weekday.get().end()));
+      }
+      if (parts.isEmpty()) {
+        parts(from, Optional.empty(), parts);
+      }
+      return parts;
+    }
+
+    private boolean shortName(int from, int end) {
+      return end - from < 3;
+    }
+
+    private boolean weekdayIsWrong(Part part) {
+      Optional<DayOfWeek> actual = month.flatMap(part.name()::date).map(LocalDate::getDayOfWeek);
+      return part.weekday.isPresent() && !part.weekday.equals(actual);
+    }
+
+    private void parts(int from, Optional<DayOfWeek> weekday, List<Part> parts) {
+      String style = weekday.isPresent() ? "weekday " : "";
+      Matcher iso = ISO.matcher(line).region(from, line.length());
+      if (iso.lookingAt() && isMonth(number(iso.group(2)))) {
+        OptionalInt year = OptionalInt.of(number(iso.group(1)));
+        parts.add(
+            new Part(
+                number(iso.group(3)),
+                Optional.of(Month.of(number(iso.group(2)))),
+                year,
+                weekday,
+                iso.end(),
+                style + "iso",
+                false));
         return;
       }
-      int end = found.get().end();
-      if (bracket && (end >= line.length() || line.charAt(end) != ')')) {
+      numeric(from, weekday, style, parts);
+      int dayWord = end(DAY_WORD, line, from);
+      Optional<CalendarNames.Found<Month>> before = names.monthAt(line, from);
+      if (before.isPresent()) {
+        int at = end(GAP, line, before.get().end());
+        numbers(at, weekday, Optional.of(before.get().value()), style + "month-first", parts);
+      } else {
+        numbers(dayWord, weekday, Optional.empty(), style + (dayWord > from ? "day" : ""), parts);
+      }
+    }
+
+    private void numeric(int from, Optional<DayOfWeek> weekday, String style, List<Part> parts) {
+      Matcher date = NUMERIC.matcher(line).region(from, line.length());
+      if (!date.lookingAt()) {
         return;
       }
-      weekday = Optional.of(found.get().value());
-      explicit = true;
-      at = bracket ? end + 1 : end;
+      int first = number(date.group(1));
+      int second = number(date.group(3));
+      String mark = date.group(2);
+      boolean dotted = mark.equals(".");
+      OptionalInt year =
+          date.group(4) == null
+              ? OptionalInt.empty()
+              : OptionalInt.of(number(date.group(4)) + (date.group(4).length() == 2 ? 2000 : 0));
+      if (mark.equals("-") && year.isEmpty()) {
+        return;
+      }
+      int own = ownMonth().map(Month::getValue).orElse(0);
+      if (isMonth(second) && (second == own || (own == 0 && !dotted))) {
+        parts.add(
+            new Part(
+                first,
+                Optional.of(Month.of(second)),
+                year,
+                weekday,
+                date.end(),
+                style + "numeric" + mark,
+                false));
+      }
+      if (!dotted && first != second && isMonth(first) && (first == own || own == 0)) {
+        parts.add(
+            new Part(
+                second,
+                Optional.of(Month.of(first)),
+                year,
+                weekday,
+                date.end(),
+                style + "numeric-month-first" + mark,
+                false));
+      }
     }
 
-    private boolean readDate() {
-      if (readIso() || readNumeric()) {
-        return true;
-      }
-      if (!spots.isEmpty()) {
-        return false;
-      }
-      if (skip(DAY_WORD)) {
-        explicit = true;
-        return readNumber();
-      }
-      Optional<CalendarNames.Found<Month>> first = names.monthAt(line, at);
-      if (first.isPresent()) {
-        int back = at;
-        at = skipped(GAP, first.get().end());
-        month = Optional.of(first.get().value());
-        explicit = true;
-        if (readNumber()) {
-          return true;
+    private void numbers(
+        int from,
+        Optional<DayOfWeek> weekday,
+        Optional<Month> named,
+        String style,
+        List<Part> parts) {
+      Matcher number = NUMBER.matcher(line).region(from, line.length());
+      int end;
+      int day;
+      boolean slip = false;
+      if (number.lookingAt()
+          && !(weekday.isEmpty()
+              && named.isEmpty()
+              && CLOCK.matcher(line).region(from, line.length()).lookingAt())) {
+        String typed = number.group(1);
+        slip = !typed.matches("\\d+");
+        day = number(typed.replace('o', '0').replace('l', '1').replace('i', '1'));
+        end = number.end();
+      } else {
+        day = spelled(from);
+        if (day == 0
+            || (weekday.isEmpty()
+                && named.isEmpty()
+                && !line.startsWith("the ", from - 4 < 0 ? 0 : from - 4))) {
+          return;
         }
-        at = back;
-        month = Optional.empty();
-        return false;
+        end = from + ORDINALS.get(day - 1).length();
       }
-      if (!readNumber()) {
-        return false;
-      }
-      int dot = at < line.length() && line.charAt(at) == '.' ? at + 1 : at;
-      names
-          .monthAt(line, skipped(OF, dot))
-          .ifPresent(
-              found -> {
-                month = Optional.of(found.value());
-                explicit = true;
-                at = found.end();
-              });
-      return true;
-    }
-
-    private boolean readNumber() {
-      Optional<Matcher> number = take(NUMBER);
-      number.ifPresent(found -> day = OptionalInt.of(Integer.parseInt(found.group(1))));
-      return number.isPresent();
-    }
-
-    private boolean readIso() {
-      Optional<Matcher> iso = take(ISO);
-      if (iso.isEmpty()) {
-        return false;
-      }
-      int number = Integer.parseInt(iso.get().group(2));
-      if (number < 1 || number > 12) {
-        at = iso.get().start();
-        return false;
-      }
-      year = OptionalInt.of(Integer.parseInt(iso.get().group(1)));
-      month = Optional.of(Month.of(number));
-      day = OptionalInt.of(Integer.parseInt(iso.get().group(3)));
-      explicit = true;
-      return true;
-    }
-
-    /** {@code 3/6}: day and month, or month and day; the reading in the note's month is taken. */
-    private boolean readNumeric() {
-      int start = at;
-      Optional<Matcher> found = take(NUMERIC);
-      if (found.isEmpty()) {
-        return false;
-      }
-      int first = Integer.parseInt(found.get().group(1));
-      int second = Integer.parseInt(found.get().group(3));
-      boolean dotted = found.get().group(2).equals("."); // written so where the day comes first
-      boolean dayFirst = isDate(first, second);
-      boolean monthFirst = !dotted && isDate(second, first);
-      int own = noteMonth.map(YearMonth::getMonthValue).orElse(0);
-      boolean both = dayFirst && monthFirst && first != second;
-      boolean takeDayFirst = dayFirst && (!both || second == own);
-      if ((!dayFirst && !monthFirst) || (both && second != own && first != own)) {
-        at = start;
-        if (both && (endsOrColonAt(found.get().end()))) {
-          spots.add(
-              new DayLine.Spot(
-                  start,
-                  "'"
-                      + found.get().group().strip()
-                      + "' may be read two ways; write the month's name. Kept as story"));
+      Optional<Month> month = named;
+      if (month.isEmpty()) {
+        Optional<CalendarNames.Found<Month>> after = names.monthAt(line, end(MONTH_GAP, line, end));
+        if (after.isPresent()
+            && (after.get().value().equals(ownMonth().orElse(null))
+                || after.get().end() - end > 4)) {
+          month = Optional.of(after.get().value());
+          end = after.get().end();
+          style = style + "month-after";
         }
-        return false;
       }
-      if (dotted && second != own) {
-        at = start; // far more often a number with a fraction than another month's day
-        return false;
+      OptionalInt year = OptionalInt.empty();
+      Matcher yearly = YEAR.matcher(line).region(end, line.length());
+      if (month.isPresent() && yearly.lookingAt()) {
+        year = OptionalInt.of(number(yearly.group(1)));
+        end = yearly.end();
       }
-      day = OptionalInt.of(takeDayFirst ? first : second);
-      month = Optional.of(Month.of(takeDayFirst ? second : first));
-      if (found.get().group(4) != null) {
-        year = OptionalInt.of(Integer.parseInt(found.get().group(4)));
+      Optional<DayOfWeek> said = weekday;
+      if (said.isEmpty()) {
+        int next = end(Pattern.compile("[ ,(-]*"), line, end);
+        Optional<CalendarNames.Found<DayOfWeek>> trailing = names.weekdayAt(line, next);
+        if (trailing.isPresent() && next > end && trailing.get().end() - next > 1) {
+          Part part = new Part(day, month, year, Optional.of(trailing.get().value()), 0, "", false);
+          if (day >= 1 && day <= 31 && !weekdayIsWrong(part)) {
+            said = Optional.of(trailing.get().value());
+            end = end(Pattern.compile("\\)"), line, trailing.get().end());
+            style = style + "weekday-after";
+          }
+        }
       }
-      if (both) {
-        spots.add(
-            new DayLine.Spot(
-                start,
-                "'"
-                    + found.get().group().strip()
-                    + "' may be read two ways; taken as day "
-                    + day.getAsInt()
-                    + " because that lies in the note's month"));
+      parts.add(new Part(day, month, year, said, end, style, slip));
+    }
+
+    private int spelled(int from) {
+      int best = 0;
+      for (int i = 0; i < ORDINALS.size(); i++) {
+        String word = ORDINALS.get(i);
+        int end = from + word.length();
+        boolean there =
+            line.startsWith(word, from)
+                && (end == line.length() || !Character.isLetter(line.charAt(end)));
+        best = there ? i + 1 : best;
       }
-      return true;
+      return best;
     }
 
-    private boolean endsOrColonAt(int position) {
-      int next = skipped(GAP, position);
-      return next == line.length() || line.charAt(next) == ':';
-    }
-
-    private static boolean isDate(int day, int month) {
-      return day >= 1 && day <= 31 && month >= 1 && month <= 12;
-    }
-
-    private DayLine readRest(int previous) {
-      int next = skipped(Pattern.compile(" *"), at);
-      if (next == line.length()) {
-        return day(PageSpec.NONE, next);
-      }
-      char mark = line.charAt(next);
-      boolean dash = mark == '-' && gapBefore(next) && (explicit || isPageWords(next + 1));
-      if (mark == ':' || dash) {
-        return isClockTime(next) ? DayLine.story(List.of()) : afterMark(next + 1);
-      }
-      PageSpecParser.Read read = PageSpecParser.read(line, next);
-      if (read.any() && (read.end() == line.length() || storyMark(read))) {
-        return day(read.words(), storyStart(read.end()));
-      }
-      if (!read.any() || !read.definite()) {
-        return explicit ? DayLine.story(List.of()) : undated(line);
-      }
-      String unknown = line.substring(read.end()).strip();
-      if (explicit || day.getAsInt() > previous) {
-        spots.add(
-            new DayLine.Spot(
-                read.end(),
-                "'" + unknown + "' is not understood as words for the page; kept as story"));
-        return day(read.words(), read.end());
-      }
-      return DayLine.story(
-          List.of(
-              new DayLine.Spot(
-                  read.end(),
-                  "'"
-                      + unknown
-                      + "' is not understood as words for the page, so the line is kept as story;"
-                      + " if it starts a day, put a colon after the day")));
-    }
-
-    private boolean isPageWords(int from) {
-      PageSpecParser.Read read = PageSpecParser.read(line, from);
-      return read.any() && read.definite() && read.end() == line.length();
-    }
-
-    private boolean gapBefore(int position) {
-      return line.charAt(position - 1) == ' ' && spaceOrEnd(position + 1);
-    }
-
-    private boolean spaceOrEnd(int position) {
-      return position >= line.length() || line.charAt(position) == ' ';
-    }
-
-    /** {@code 12:30 ferry} is a time of day. */
-    private boolean isClockTime(int colon) {
-      return !explicit
-          && colon + 1 < line.length()
-          && Character.isDigit(line.charAt(colon + 1))
-          && SizeText.sizeAt(line, colon + 1).isEmpty();
-    }
-
-    private DayLine afterMark(int from) {
-      PageSpecParser.Read read = PageSpecParser.read(line, from);
-      if (read.any() && (read.end() == line.length() || storyMark(read))) {
-        return day(read.words(), storyStart(read.end()));
-      }
-      if (read.any() && read.definite()) {
-        spots.add(
-            new DayLine.Spot(
-                read.end(),
-                "'"
-                    + line.substring(read.end()).strip()
-                    + "' is not understood as words for the page; all after the day is kept as"
-                    + " story"));
-      }
-      return day(PageSpec.NONE, from);
-    }
-
-    /** Whether the words for the page end in a mark after which the story may start. */
-    private boolean storyMark(PageSpecParser.Read read) {
-      int end = read.end();
-      return switch (line.charAt(end)) {
-        case ':' -> true;
-        case '.', '!' -> read.definite() && spaceOrEnd(end + 1);
-        case '-' -> read.definite() && gapBefore(end);
-        default -> false;
-      };
-    }
-
-    private int storyStart(int end) {
-      return Math.min(end + 1, line.length());
-    }
-
-    private DayLine day(PageSpec words, int storyFrom) {
-      settleWeekday();
-      return new DayLine(
-          Optional.of(
-              new DayLine.Day(new PartialDate(day.getAsInt(), month, year, weekday), words)),
-          storyFrom,
-          Optional.empty(),
-          List.copyOf(spots));
-    }
-
-    private boolean skip(Pattern pattern) {
-      return take(pattern).isPresent();
-    }
-
-    private int skipped(Pattern pattern, int from) {
-      Matcher matcher = pattern.matcher(line).region(Math.min(from, line.length()), line.length());
-      return matcher.lookingAt() ? matcher.end() : from;
-    }
-
-    private Optional<Matcher> take(Pattern pattern) {
-      Matcher matcher = pattern.matcher(line).region(at, line.length());
-      if (!matcher.lookingAt()) {
+    /** A range or a list of days: {@code 12-13}, {@code 5, 6 and 7}. */
+    private Optional<List<Part>> several(Part first) {
+      if (first.style.contains("numeric") || restFrom >= 0) {
         return Optional.empty();
       }
-      at = matcher.end();
-      return Optional.of(matcher);
+      List<Part> days = new ArrayList<>(List.of(first));
+      int at = first.end;
+      while (days.size() < 31) {
+        Matcher mark = SEPARATOR.matcher(line).region(at, line.length());
+        if (!mark.lookingAt()) {
+          break;
+        }
+        List<Part> next = parts(mark.end());
+        Part last = days.get(days.size() - 1);
+        if (next.isEmpty()
+            || next.get(next.size() - 1).day <= last.day
+            || next.get(next.size() - 1).day > 31) {
+          break;
+        }
+        Part to = next.get(next.size() - 1);
+        if (end(Pattern.compile(" *[x*] *\\d| *by \\d"), line, to.end) > to.end) {
+          break; // "3, 4x6"
+        }
+        boolean list =
+            List.of(",", "&", "+", "and", "und", "et", "y", "e", "en", "i", "och")
+                .contains(mark.group(1));
+        if (mark.group(1).equals("/") && to.day != last.day + 1) {
+          break;
+        }
+        for (int day = list ? to.day : last.day + 1; day <= to.day; day++) {
+          days.add(
+              new Part(
+                  day,
+                  to.month,
+                  to.year,
+                  day == to.day ? to.weekday : Optional.empty(),
+                  to.end,
+                  first.style + "several",
+                  first.slip));
+        }
+        at = to.end;
+      }
+      return days.size() > 1 ? Optional.of(days) : Optional.empty();
     }
+
+    private void weekdayAlone(int from, List<DayCandidate> found) {
+      Optional<CalendarNames.Found<DayOfWeek>> weekday = names.weekdayAt(line, from);
+      if (!found.isEmpty()
+          || weekday.isEmpty()
+          || month.isEmpty()
+          || weekday.get().end() - from < 3) {
+        return;
+      }
+      for (int day = 1; day <= month.get().lengthOfMonth(); day++) {
+        if (month.get().atDay(day).getDayOfWeek() == weekday.get().value()) {
+          Part part =
+              new Part(
+                  day,
+                  Optional.empty(),
+                  OptionalInt.empty(),
+                  Optional.of(weekday.get().value()),
+                  weekday.get().end(),
+                  "weekday-alone",
+                  false);
+          add(found, List.of(part), false);
+        }
+      }
+    }
+
+    private void add(List<DayCandidate> found, List<Part> days, boolean minus) {
+      Part first = days.get(0);
+      Part last = days.get(days.size() - 1);
+      boolean explicit =
+          first.month.isPresent() || first.weekday.isPresent() || first.style.contains("day");
+      int end = restFrom >= 0 ? restFrom : last.end;
+      boolean fraction =
+          end + 1 < line.length()
+              && "/-".indexOf(line.charAt(end)) >= 0
+              && Character.isDigit(line.charAt(end + 1));
+      if (days.size() == 1 && fraction && restFrom < 0) {
+        return;
+      }
+      int markEnd = end(MARK, line, end);
+      boolean marked = markEnd > end || restFrom >= 0;
+      int rest = end(Pattern.compile(" *"), line, markEnd);
+      if (!marked
+          && rest == end
+          && rest < line.length()
+          && Character.isLetterOrDigit(line.charAt(rest))) {
+        return;
+      }
+      boolean ends = rest == line.length();
+      PageSpecParser.Read read = PageSpecParser.read(line, rest, bases);
+      boolean words = read.any() && (read.definite() || atMark(read.end())) && !tallShips(read);
+      boolean foreignMonth =
+          last.month.isPresent() && ownMonth().isPresent() && !last.month.equals(ownMonth());
+      boolean foreignYear =
+          last.year.isPresent()
+              && month.filter(own -> own.getYear() != last.year.getAsInt()).isPresent();
+      if ((foreignMonth || foreignYear) && !(marked || ends)) {
+        return;
+      }
+      double doubt = 0;
+      double strength;
+      boolean decimal = first.style.endsWith("numeric.") && line.charAt(first.end - 1) != '.';
+      if (decimal && UNIT.matcher(line).region(rest, line.length()).lookingAt()) {
+        return; // "3.6 km walked"
+      }
+      if (explicit) {
+        boolean plain = marked || ends || (words && read.definite());
+        strength = plain ? 12 : 5;
+        doubt += first.weekday.isPresent() && weekdayIsWrong(first) ? 1 : 0;
+      } else if (ends) {
+        strength = 4;
+      } else if (marked) {
+        boolean dot = line.substring(end, markEnd).strip().equals(".");
+        strength = dot ? 1.5 : line.charAt(end) == ':' ? 3.5 : 2.5;
+      } else {
+        strength = Character.isLowerCase(line.charAt(rest)) ? 0.9 : 0.6;
+        if (line.startsWith("x", rest) && !words) {
+          return;
+        }
+        doubt += UNIT.matcher(line).region(rest, line.length()).lookingAt() ? 4 : 0;
+        doubt += THING.matcher(line).region(rest, line.length()).lookingAt() ? 1 : 0;
+      }
+      if (first.style.equals("weekday-alone")) {
+        strength = marked || ends || words ? 2 : 0;
+        doubt += marked || ends || words ? 0 : 1.5;
+      }
+      strength += words && read.definite() ? 3 : words ? 1.5 : 0;
+      doubt += minus && !words ? 3 : 0;
+      doubt += first.slip && !words && !marked && !ends ? 1 : 0;
+      doubt += days.size() > 1 && !words ? (marked ? 1 : 1.2) : 0;
+      boolean slashed = days.size() > 1 && line.substring(first.end, last.end).contains("/");
+      doubt += slashed && words ? 0.5 : 0;
+      String style =
+          prefix
+              + first.style
+              + (days.size() > 1 ? "" : marked ? line.substring(end, markEnd).strip() : "");
+      Optional<String> guess =
+          first.slip
+              ? Optional.of("taken as day " + first.day)
+              : days.size() > 1 && !words
+                  ? Optional.of(
+                      "taken for days "
+                          + first.day
+                          + " to "
+                          + last.day
+                          + ", which share its page and story")
+                  : openDate(first)
+                      ? Optional.of(
+                          "taken as day " + first.day + ", because that lies in the note's month")
+                      : leftOver(words, read);
+      found.add(
+          new DayCandidate(
+              days.stream().map(Part::name).toList(),
+              style,
+              strength,
+              doubt,
+              !foreignMonth && !foreignYear,
+              !prefix.isEmpty(),
+              words ? read.words() : PageSpec.NONE,
+              storyFrom(words, read, rest, markEnd),
+              guess));
+    }
+
+    private int storyFrom(boolean words, PageSpecParser.Read read, int rest, int markEnd) {
+      if (!words) {
+        return Math.min(rest, line.length());
+      }
+      return end(MARK, line, read.end());
+    }
+
+    /** Both numbers may be the month's. */
+    private boolean openDate(Part part) {
+      return part.style.contains("numeric")
+          && part.style.endsWith("/")
+          && part.day <= 12
+          && part.month.filter(month -> month.getValue() != part.day).isPresent();
+    }
+
+    /** A word or two behind words for the page may be a slip of one of them. */
+    private Optional<String> leftOver(boolean words, PageSpecParser.Read read) {
+      String rest = words ? line.substring(read.end()).strip() : "";
+      boolean marked = !rest.isEmpty() && !Character.isLetterOrDigit(rest.charAt(0));
+      boolean after =
+          words && read.end() > 0 && ",;".indexOf(line.charAt(Math.max(0, read.end() - 2))) >= 0;
+      return rest.isEmpty() || marked || after || rest.split(" +").length > 2
+          ? Optional.empty()
+          : Optional.of("read up to '" + rest + "', which begins the story");
+    }
+
+    private boolean atMark(int at) {
+      return at >= line.length()
+          || "-.,;:!()[]|".indexOf(line.charAt(at)) >= 0
+          || "-.,;:!".indexOf(line.charAt(Math.max(0, at - 1))) >= 0
+          || (at >= 2 && ",;)".indexOf(line.charAt(at - 2)) >= 0);
+    }
+
+    /** "1 tall ships" is a sentence. */
+    private boolean tallShips(PageSpecParser.Read read) {
+      return !read.definite() && !atMark(read.end());
+    }
+  }
+
+  private static boolean isMonth(int number) {
+    return number >= 1 && number <= 12;
+  }
+
+  private static int number(String digits) {
+    return Integer.parseInt(digits);
   }
 }

@@ -15,9 +15,15 @@ import org.daymount.album.WantedSpace;
  * @param days one for each day line, in the order typed; a day may be there twice
  * @param remarks in the order of the note
  * @param preamble everything above the first day line, exactly as typed
+ * @param ending the line that ends the album ({@code stop}) and all below it, exactly as typed;
+ *     empty when there is none
  */
 public record MonthNote(
-    Optional<YearMonth> month, List<NoteDay> days, List<NoteRemark> remarks, String preamble) {
+    Optional<YearMonth> month,
+    List<NoteDay> days,
+    List<NoteRemark> remarks,
+    String preamble,
+    String ending) {
   public MonthNote {
     days = List.copyOf(days);
     remarks = List.copyOf(remarks);
@@ -34,9 +40,26 @@ public record MonthNote(
     YearMonth assumed = month.orElse(planned);
     List<NoteDay> named =
         days.stream()
-            .filter(day -> day.name().date(assumed).filter(date::equals).isPresent())
+            .filter(
+                day ->
+                    day.names().stream()
+                        .anyMatch(name -> name.date(assumed).filter(date::equals).isPresent()))
             .toList();
     return named.isEmpty() ? Optional.empty() : Optional.of(join(named));
+  }
+
+  /** The last day of the note, when the person ended the album there in so many words. */
+  public Optional<LocalDate> stopsAfter(YearMonth planned) {
+    return ending.isEmpty() ? Optional.empty() : lastDay(planned);
+  }
+
+  /** The latest day that the note speaks of. */
+  public Optional<LocalDate> lastDay(YearMonth planned) {
+    return days.stream()
+        .flatMap(day -> day.names().stream())
+        .flatMap(name -> name.date(month.orElse(planned)).stream())
+        .filter(date -> YearMonth.from(date).equals(planned))
+        .max(LocalDate::compareTo);
   }
 
   private static Joined join(List<NoteDay> named) {
@@ -65,7 +88,11 @@ public record MonthNote(
     }
     List<WantedSpace> spaces = new ArrayList<>(first.spaces());
     spaces.addAll(second.spaces());
-    return new PageSpec(first.kind(), spaces);
+    return new PageSpec(
+        first.kind(),
+        spaces,
+        second.form().or(first::form),
+        first.storyCard() || second.storyCard());
   }
 
   /**

@@ -1,17 +1,33 @@
 package org.daymount.note;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.daymount.album.PageSpec;
 
 /**
  * One day line of a note and the story below it.
  *
+ * @param more the other days of a line for several days, which share its page and story
  * @param line of the day line, from 1
  * @param heading the day line exactly as typed, up to where the story starts
  * @param storyText everything from there to the next day, exactly as typed
  */
 public record NoteDay(
-    PartialDate name, PageSpec words, int line, String heading, String storyText) {
+    PartialDate name,
+    List<PartialDate> more,
+    PageSpec words,
+    int line,
+    String heading,
+    String storyText) {
+  public NoteDay {
+    more = List.copyOf(more);
+  }
+
+  /** All the days that the line is for, in its order. */
+  public List<PartialDate> names() {
+    return Stream.concat(Stream.of(name), more.stream()).toList();
+  }
 
   /**
    * The story as it is printed and compared: lines joined by '\n', no blank lines around it, no

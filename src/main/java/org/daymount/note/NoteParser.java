@@ -1,16 +1,21 @@
 package org.daymount.note;
 
 import java.time.LocalDate;
+import java.time.Month;
 import java.time.YearMonth;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.daymount.album.NormalizedText;
 import org.daymount.album.PageSpecParser;
 
@@ -24,13 +29,19 @@ public final class NoteParser {
   private static final Pattern HEADER_LEAD = Pattern.compile("[ #*]*");
   private static final Pattern NUMERIC_MONTH =
       Pattern.compile("(?:(\\d{4})-(\\d{1,2})|(\\d{1,2})/(\\d{4}))(?![\\d/-])");
-  private static final Pattern YEAR = Pattern.compile("[ ,]*(?:of )?(\\d{4})(?!\\d)[.:*]?");
+  private static final Pattern YEAR = Pattern.compile("[ ,]*(?:of |de )?(\\d{4})(?!\\d)[.:*]?");
+
+  private static final Pattern NUMBERED = Pattern.compile(" *(\\p{L}*) *(\\d{1,2}):(?!\\d).*");
+  private static final Pattern STOP = Pattern.compile("[ #*=-]*(?:stop|end)[ .!#*=-]*");
 
   private final List<Line> lines = new ArrayList<>();
   private final List<NoteRemark> remarks = new ArrayList<>();
   private final CalendarNames names;
 
-  private NoteParser(String text, Locale... extra) {
+  private final Set<String> bases;
+
+  private NoteParser(String text, Set<String> bases, Locale... extra) {
+    this.bases = bases.stream().map(NormalizedText::fold).collect(Collectors.toSet());
     names = new CalendarNames(extra);
     Matcher matcher = LINE.matcher(text);
     while (matcher.find() && matcher.start() < text.length()) {
@@ -42,7 +53,15 @@ public final class NoteParser {
    * @param extra locales whose names of months and weekdays are understood beside the English ones
    */
   public static MonthNote parse(String text, Locale... extra) {
-    return new NoteParser(text, extra).parse();
+    return parse(text, Set.of(), extra);
+  }
+
+  /**
+   * @param bases names of ready-made pages that the album knows
+   * @param extra locales whose names of months and weekdays go before the others'
+   */
+  public static MonthNote parse(String text, Set<String> bases, Locale... extra) {
+    return new NoteParser(text, bases, extra).parse();
   }
 
   private MonthNote parse() {
@@ -53,14 +72,31 @@ public final class NoteParser {
     lines.subList(0, firstDay).forEach(line -> preamble.append(line.raw));
     remarkOnPreamble(header, firstDay);
     List<NoteDay> days = new ArrayList<>();
+    int stop = entries.isEmpty() ? lines.size() : stop(entries.get(entries.size() - 1).index);
     for (int i = 0; i < entries.size(); i++) {
-      int next = i + 1 < entries.size() ? entries.get(i + 1).index : lines.size();
+      int next = i + 1 < entries.size() ? entries.get(i + 1).index : stop;
       days.add(noteDay(entries.get(i), next));
     }
     remarks.addAll(repeated(days, header.month));
     header.month.ifPresent(month -> remarks.addAll(dateRemarks(days, month)));
     remarks.sort(null);
-    return new MonthNote(header.month, days, remarks, preamble.toString());
+    StringBuilder ending = new StringBuilder();
+    lines.subList(stop, lines.size()).forEach(line -> ending.append(line.raw));
+    return new MonthNote(header.month, days, remarks, preamble.toString(), ending.toString());
+  }
+
+  /** The line below the last day that ends the album, if nothing but blank lines follow it. */
+  private int stop(int lastDay) {
+    for (int i = lines.size() - 1; i > lastDay; i--) {
+      String text = lines.get(i).folded.text();
+      if (STOP.matcher(text).matches()) {
+        return i;
+      }
+      if (!text.isBlank()) {
+        break;
+      }
+    }
+    return lines.size();
   }
 
   /** The first line with anything on it that is a month and a year; lines with # may go before. */
@@ -103,63 +139,117 @@ public final class NoteParser {
   }
 
   private List<Entry> entries(Header header) {
-    DayLineReader reader = new DayLineReader(names, header.month);
-    List<Entry> entries = new ArrayList<>();
-    List<Perhaps> perhaps = new ArrayList<>();
-    int previous = 0;
+    DayLineReader reader = new DayLineReader(names, header.month, assumedMonth(header), bases);
+    List<List<DayCandidate>> candidates = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
-      Line line = lines.get(i);
-      if (i == header.index) {
-        continue;
-      }
-      DayLine read = reader.read(line.folded.text(), previous);
-      read.spots().forEach(spot -> remark(line, spot.at(), spot.text()));
-      if (read.day().isPresent()) {
-        int number = read.day().get().name().day();
-        if (read.day().get().name().month().isEmpty() && number < previous) {
-          remark(
-              line,
-              0,
-              "day "
-                  + number
-                  + " stands below day "
-                  + previous
-                  + "; if one of the two numbers belongs to a story, write it out or add a word");
-        }
-        entries.add(new Entry(i, read.day().get(), read.storyFrom()));
-        previous = number;
+      boolean head = i == header.index;
+      candidates.add(head ? List.of() : reader.read(lines.get(i).folded.text()));
+    }
+    List<Optional<DayCandidate>> read = DayOrder.decide(candidates);
+    List<Entry> entries = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      if (read.get(i).isPresent()) {
+        entries.add(new Entry(i, read.get(i).get()));
+        remarkOnDay(lines.get(i), read.get(i).get());
       } else if (!entries.isEmpty()) {
-        int above = previous;
-        int index = i;
-        read.bareNumber()
-            .filter(number -> number > above)
-            .ifPresent(number -> perhaps.add(new Perhaps(index, above, number)));
-        remarkOnStoryLine(line, i, entries.get(entries.size() - 1));
+        remarkOnStoryLine(lines.get(i), i, entries.get(entries.size() - 1));
+        remarkOnNoSuchDay(lines.get(i));
+        remarkOnDoubt(lines.get(i), candidates.get(i), entries.get(entries.size() - 1));
       }
     }
-    remarkOnNumbers(perhaps, entries);
+    remarkOnOrder(entries);
     return entries;
   }
 
-  /** "4 eggs for breakfast" right where day 4 would have to come is worth a word. */
-  private void remarkOnNumbers(List<Perhaps> perhaps, List<Entry> entries) {
-    int after = 0; // the first entry below the line at hand; both lists are in the note's order
-    for (Perhaps line : perhaps) {
-      while (after < entries.size() && entries.get(after).index < line.index) {
-        after++;
-      }
-      int next = after < entries.size() ? entries.get(after).day.name().day() : line.above + 2;
-      if (line.number < next) {
-        remark(
-            lines.get(line.index),
-            0,
-            "kept as story of day "
-                + line.above
-                + "; if it starts day "
-                + line.number
-                + ", put a colon after the number");
+  /** The month named alone on the first line, or the one most lines name as their day's. */
+  private Optional<Month> assumedMonth(Header header) {
+    if (header.month.isPresent()) {
+      return Optional.empty();
+    }
+    Map<Month, Integer> seen = new EnumMap<>(Month.class);
+    DayLineReader reader = new DayLineReader(names, Optional.empty(), Optional.empty(), bases);
+    for (Line line : lines) {
+      reader.read(line.folded.text()).stream()
+          .flatMap(day -> day.names().get(0).month().stream())
+          .distinct()
+          .forEach(month -> seen.merge(month, 1, Integer::sum));
+    }
+    Optional<Month> alone =
+        lines.stream()
+            .map(line -> line.folded.text().strip())
+            .filter(text -> !text.isEmpty())
+            .findFirst()
+            .flatMap(
+                text ->
+                    names
+                        .monthAt(text, 0)
+                        .filter(found -> found.end() == text.length())
+                        .map(CalendarNames.Found::value));
+    return alone.or(
+        () -> seen.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey));
+  }
+
+  private void remarkOnDay(Line line, DayCandidate day) {
+    day.guess().ifPresent(guess -> remark(line, 0, "'" + start(line) + "' is " + guess));
+  }
+
+  /** What might have been a day, and stays story all the same. */
+  private void remarkOnDoubt(Line line, List<DayCandidate> candidates, Entry above) {
+    candidates.stream()
+        .filter(day -> day.inMonth() && day.first() > above.day.last() && day.strength() >= 0.5)
+        .findFirst()
+        .ifPresent(
+            day ->
+                remark(
+                    line,
+                    0,
+                    "kept as story of day "
+                        + above.day.last()
+                        + "; if it starts day "
+                        + day.first()
+                        + ", put a colon after the number"));
+  }
+
+  private void remarkOnNoSuchDay(Line line) {
+    Matcher number = NUMBERED.matcher(line.folded.text());
+    if (number.matches()) {
+      int day = Integer.parseInt(number.group(2));
+      boolean named = number.group(1).isBlank() || names.monthAt(number.group(1), 0).isPresent();
+      if (named && (day < 1 || day > 31)) {
+        remark(line, 0, "there is no day " + day + " in a month; kept as story");
       }
     }
+  }
+
+  private void remarkOnOrder(List<Entry> entries) {
+    long falling =
+        IntStream.range(1, entries.size())
+            .filter(i -> entries.get(i).day.first() < entries.get(i - 1).day.last())
+            .count();
+    if (falling * 2 > entries.size()) {
+      return; // a note that is kept with the newest day on top
+    }
+    for (int i = 1; i < entries.size(); i++) {
+      DayCandidate day = entries.get(i).day;
+      int above = entries.get(i - 1).day.last();
+      if (day.inMonth() && day.first() < above) {
+        remark(
+            lines.get(entries.get(i).index),
+            0,
+            "day "
+                + day.first()
+                + " stands below day "
+                + above
+                + "; if one of the two numbers belongs to a story, write it out or add a word");
+      }
+    }
+  }
+
+  private static String start(Line line) {
+    String text = line.content.strip();
+    return text.codePointCount(0, text.length()) <= 30
+        ? text
+        : text.substring(0, text.offsetByCodePoints(0, 30)) + "…";
   }
 
   private void remarkOnStoryLine(Line line, int index, Entry above) {
@@ -179,8 +269,8 @@ public final class NoteParser {
     }
   }
 
-  private static boolean isAllPageWords(String text) {
-    PageSpecParser.Read read = PageSpecParser.read(text, 0);
+  private boolean isAllPageWords(String text) {
+    PageSpecParser.Read read = PageSpecParser.read(text, 0, bases);
     return read.definite() && read.end() == text.length();
   }
 
@@ -207,13 +297,14 @@ public final class NoteParser {
 
   private NoteDay noteDay(Entry entry, int next) {
     Line line = lines.get(entry.index);
-    int cut = line.folded.rawIndex(entry.storyFrom);
+    int cut = line.folded.rawIndex(entry.day.storyFrom());
     // All of the day line belongs to the heading when no story starts on it.
     int headingEnd = line.content.substring(cut).isBlank() ? line.raw.length() : cut;
     StringBuilder story = new StringBuilder(line.raw.substring(headingEnd));
     lines.subList(entry.index + 1, next).forEach(below -> story.append(below.raw));
     return new NoteDay(
-        entry.day.name(),
+        entry.day.names().get(0),
+        entry.day.names().subList(1, entry.day.names().size()),
         entry.day.words(),
         line.number,
         line.raw.substring(0, headingEnd),
@@ -297,9 +388,7 @@ public final class NoteParser {
 
   private record Header(Optional<YearMonth> month, int index) {}
 
-  private record Entry(int index, DayLine.Day day, int storyFrom) {}
-
-  private record Perhaps(int index, int above, int number) {}
+  private record Entry(int index, DayCandidate day) {}
 
   /** A line as typed, with and without its ending, and made plain for reading. */
   private static final class Line {

@@ -13,7 +13,7 @@ public final class NoteWriter {
   public static String write(MonthNote note) {
     StringBuilder text = new StringBuilder(note.preamble());
     note.days().forEach(day -> text.append(day.heading()).append(day.storyText()));
-    return text.toString();
+    return text.append(note.ending()).toString();
   }
 
   /** A note with every day of the month and nothing said, in English. */

@@ -76,7 +76,6 @@ class PageSpecParserTest {
     "tall wide,wide",
     "99 4x6,99 4x6",
     "4x6 tall 1x1000,1x1000",
-    "two 3x4 and one tall,one tall",
     "0.1x4,0.1x4",
     "tall ships,ships"
   })

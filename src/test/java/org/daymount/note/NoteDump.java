@@ -14,7 +14,7 @@ final class NoteDump {
     for (NoteDay day : note.days()) {
       String words = PageSpecParser.text(day.words());
       dump.append("day ")
-          .append(day.name())
+          .append(day.names().stream().map(Object::toString).collect(Collectors.joining(", ")))
           .append(" (line ")
           .append(day.line())
           .append("): ")

@@ -140,6 +140,47 @@ class NoteParserTest {
     }
   }
 
+  @Property
+  void noWordOfADayLineLandsOnAnotherDay(@ForAll("days") List<String> rest) {
+    StringBuilder text = new StringBuilder("June 2026\n");
+    for (int day = 1; day <= rest.size(); day++) {
+      text.append(day).append(rest.get(day - 1)).append(" word").append(day).append('\n');
+    }
+    MonthNote note = NoteParser.parse(text.toString());
+    assertEquals(rest.size(), note.days().size(), text.toString());
+    for (int day = 1; day <= rest.size(); day++) {
+      NoteDay read = note.days().get(day - 1);
+      assertEquals(day, read.name().day(), text.toString());
+      String own = read.heading() + read.storyText();
+      assertTrue(own.matches("(?s).*\\bword" + day + "\\s*"), own);
+      assertEquals(own.indexOf("word"), own.lastIndexOf("word"), own);
+    }
+  }
+
+  @Provide
+  Arbitrary<List<String>> days() {
+    return Arbitraries.of(
+            "",
+            ".",
+            ")",
+            " -",
+            " –",
+            ":",
+            " 4x6 tall",
+            " two photos",
+            " no pic,",
+            " skip,",
+            " Fog,",
+            " 2 pics, both tall.",
+            " = landscape photo,",
+            ": 3 eggs and",
+            " - 14 years",
+            " tall ships")
+        .list()
+        .ofMinSize(1)
+        .ofMaxSize(30);
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"2026-02", "2024-02", "2026-06", "2026-12"})
   void anEmptyNoteHasEveryDayAndNothingToComplainOf(String text) {

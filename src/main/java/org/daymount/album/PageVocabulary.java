@@ -1,0 +1,214 @@
+package org.daymount.album;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The usual words of the trade for a page, in English, German, French, Spanish, Italian, Dutch,
+ * Portuguese, Polish and Swedish, as {@link NormalizedText} has them (lower case, no accents).
+ * Common practice and our own knowledge of the languages; no source.
+ */
+final class PageVocabulary {
+  /** What a word or phrase means for the page. */
+  enum Word {
+    NO_PHOTO,
+    LEAVE_OUT,
+    EITHER_WAY,
+    PORTRAIT,
+    LANDSCAPE,
+    MAT,
+    FULL_PAGE,
+    POCKET_PAGE,
+    STORY_CARD,
+    PHOTO
+  }
+
+  private static final String END = "(?![\\p{L}\\d-])";
+  private static final String ALONE = "(?= *(?:$|[-.,;:!()\\[\\]|*_]))";
+  private static final String PHOTOS =
+      "(?:photo'?s?|photographs?|pic'?s?|pictures?|snaps?|foto'?s?|fotografias?|fotografie|bild(?:er)?"
+          + "|foton|images?|imagen(?:es)?|imagem|imagens|immagin[ei]|zdjecia?|zdjecie|zdjec)";
+  private static final String TALL =
+      "portraits?|tall|upright|verticals?|verticale?s?|verticaal|hochformat|hochkant|hoch"
+          + "|en hauteur|retrato|ritratto|staand|pionow[oyea]|staende";
+  private static final String WIDE =
+      "landscapes?|wide|horizontals?|horizontale?s?|horizontaal|sideways|querformat|quer|paysage"
+          + "|en largeur|apaisad[oa]|paisaje|paisagem|orizzontal[ei]|liggend|poziom[oyea]|liggande";
+
+  private static final Map<Word, Pattern> PATTERNS =
+      Map.of(
+          Word.NO_PHOTO,
+          pattern(
+              "(?:no|without|zero|keine?n?|ohne|pas de|sans|aucune|sin|senza|nessuna|geen|zonder"
+                  + "|sem|nenhuma|bez|zadnego|inga|inget|ingen|utan) (?:any |an? |une )?"
+                  + PHOTOS
+                  + END
+                  + "|(?:words|text|story|writing) only"
+                  + END
+                  + "|(?:only|just) (?:words|text|the story)"
+                  + END
+                  + "|(?:nur text|texte seul(?:ement)?|(?:solo|so|apenas|somente) texto|solo testo"
+                  + "|alleen tekst|tylko tekst|(?:bara|endast) text)"
+                  + END
+                  + "|blank(?: page)?"
+                  + ALONE),
+          Word.LEAVE_OUT,
+          pattern(
+              "(?:leave|left)(?: it| this)? out"
+                  + END
+                  + "|(?:no page|skip(?:ped)?(?: it| this(?: one)?| the day)?|nothing(?: today|"
+                  + " here)?|auslassen|weglassen|uberspringen|nichts|keine seite|rien|sauter|pas de"
+                  + " page|nada|omitir|saltar|saltare|salta|niente|overslaan|niets|nic|pomin"
+                  + "|pominac|hoppa over|ingenting|pular)"
+                  + ALONE),
+          Word.EITHER_WAY,
+          pattern(
+              "(?:(?:"
+                  + TALL
+                  + ") (?:or|oder|ou|o|of|lub|eller) (?:"
+                  + WIDE
+                  + ")|(?:"
+                  + WIDE
+                  + ") (?:or|oder|ou|o|of|lub|eller) (?:"
+                  + TALL
+                  + ")|either way)"
+                  + END),
+          Word.PORTRAIT,
+          pattern("(?:" + TALL + ")" + END),
+          Word.LANDSCAPE,
+          pattern("(?:" + WIDE + ")" + END),
+          Word.MAT,
+          pattern(
+              "(?:on|with|in)(?: an?| the)? mats?"
+                  + END
+                  + "|matted"
+                  + END
+                  + "|(?:(?:auf|mit|avec|sur|con|su|met|op|com|z|na|med|pa) )?(?:an? |un |einem )?"
+                  + "(?:passe-?partout|paspatur|marialuisa)"
+                  + END),
+          Word.FULL_PAGE,
+          pattern(
+              "(?:full[- ]page|whole page|ganze seite|ganzseitig|pleine page|page entiere"
+                  + "|pagina (?:completa|entera|intera|inteira)|hele pagina|cala strona|hela sidan"
+                  + "|helsida)"
+                  + END),
+          Word.POCKET_PAGE,
+          pattern("(?:pocket page|pockets?" + ALONE + "|taschenseite)" + END),
+          Word.STORY_CARD,
+          pattern(
+              "(?:an? )?(?:(?:journal|story|text)(?:l?ing)? card|journall?ing|textkarte)" + END),
+          Word.PHOTO,
+          pattern("(?:" + PHOTOS + ")" + END));
+
+  private static final Map<String, Integer> COUNTS = counts();
+
+  /** Words that a slip of one letter leaves recognisable, and that no common word is close to. */
+  private static final Map<String, Word> SLIPS =
+      Map.ofEntries(
+          Map.entry("portrait", Word.PORTRAIT),
+          Map.entry("landscape", Word.LANDSCAPE),
+          Map.entry("upright", Word.PORTRAIT),
+          Map.entry("vertical", Word.PORTRAIT),
+          Map.entry("horizontal", Word.LANDSCAPE),
+          Map.entry("hochformat", Word.PORTRAIT),
+          Map.entry("querformat", Word.LANDSCAPE),
+          Map.entry("paysage", Word.LANDSCAPE),
+          Map.entry("matted", Word.MAT),
+          Map.entry("photos", Word.PHOTO),
+          Map.entry("photo", Word.PHOTO),
+          Map.entry("pictures", Word.PHOTO),
+          Map.entry("picture", Word.PHOTO));
+
+  private static final Set<String> REAL_WORDS =
+      Set.of("landscaped", "landscaper", "pictured", "photon", "mattes", "matter", "pasture");
+  private static final Pattern WORD = Pattern.compile("\\p{L}{5,12}(?![\\p{L}\\d])");
+
+  private PageVocabulary() {}
+
+  private static Pattern pattern(String words) {
+    return Pattern.compile(words);
+  }
+
+  private static Map<String, Integer> counts() {
+    Map<String, Integer> counts = new java.util.HashMap<>();
+    List<String> words =
+        List.of(
+            "a an one single ein eine einen un une una uno een um uma jeden jedno jedna ett en",
+            "two zwei deux dos due twee dois duas dwa dwie tva",
+            "three drei trois tres tre drie trzy",
+            "four vier quatre cuatro quattro quatro cztery fyra",
+            "five funf cinq cinco cinque vijf piec fem",
+            "six sechs seis sei zes szesc sex",
+            "seven",
+            "eight",
+            "nine",
+            "ten",
+            "eleven",
+            "twelve");
+    for (int i = 0; i < words.size(); i++) {
+      for (String word : words.get(i).split(" ")) {
+        counts.put(word, i + 1);
+      }
+    }
+    return Map.copyOf(counts);
+  }
+
+  /** 0 when the word is not a number. */
+  static int count(String word) {
+    return COUNTS.getOrDefault(word, 0);
+  }
+
+  /** The end of the word there; {@code at} when it is not there. */
+  static int end(Word word, String text, int at) {
+    Matcher matcher = PATTERNS.get(word).matcher(text).region(at, text.length());
+    matcher.useTransparentBounds(true);
+    if (matcher.lookingAt()) {
+      return matcher.end();
+    }
+    return slip(text, at).filter(word::equals).isPresent() ? wordEnd(text, at) : at;
+  }
+
+  private static Optional<Word> slip(String text, int at) {
+    int end = wordEnd(text, at);
+    String typed = text.substring(at, end);
+    if (end == at || REAL_WORDS.contains(typed)) {
+      return Optional.empty();
+    }
+    return SLIPS.entrySet().stream()
+        .filter(known -> known.getKey().charAt(0) == typed.charAt(0))
+        .filter(known -> isOneSlip(known.getKey(), typed))
+        .map(Map.Entry::getValue)
+        .findFirst();
+  }
+
+  private static int wordEnd(String text, int at) {
+    Matcher word = WORD.matcher(text).region(at, text.length());
+    return word.lookingAt() ? word.end() : at;
+  }
+
+  /** One letter missing, too many, wrong, or two neighbours the wrong way round. */
+  static boolean isOneSlip(String known, String typed) {
+    int start = 0;
+    int shorter = Math.min(known.length(), typed.length());
+    while (start < shorter && known.charAt(start) == typed.charAt(start)) {
+      start++;
+    }
+    int tail = 0;
+    while (tail < shorter - start
+        && known.charAt(known.length() - 1 - tail) == typed.charAt(typed.length() - 1 - tail)) {
+      tail++;
+    }
+    int left = known.length() - start - tail;
+    int right = typed.length() - start - tail;
+    boolean swapped =
+        left == 2
+            && right == 2
+            && known.charAt(start) == typed.charAt(start + 1)
+            && known.charAt(start + 1) == typed.charAt(start);
+    return swapped || (left <= 1 && right <= 1 && left + right > 0);
+  }
+}

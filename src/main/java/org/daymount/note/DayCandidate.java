@@ -1,0 +1,36 @@
+package org.daymount.note;
+
+import java.util.List;
+import java.util.Optional;
+import org.daymount.album.PageSpec;
+
+/**
+ * One way to read a line as the start of a day.
+ *
+ * @param names the days it is for; one, or all of a range or a list
+ * @param style how the day is written, so that a note's own habit can be told
+ * @param strength what it costs to take the line for story all the same
+ * @param doubt what it costs to take the line for a day
+ * @param inMonth whether its numbers count in the order of the note
+ * @param mayRepeat whether the day may stand there again, as in a chat
+ * @param storyFrom folded index at which the story starts
+ * @param guess what was guessed, in words
+ */
+record DayCandidate(
+    List<PartialDate> names,
+    String style,
+    double strength,
+    double doubt,
+    boolean inMonth,
+    boolean mayRepeat,
+    PageSpec words,
+    int storyFrom,
+    Optional<String> guess) {
+  int first() {
+    return names.get(0).day();
+  }
+
+  int last() {
+    return names.get(names.size() - 1).day();
+  }
+}

@@ -1,0 +1,152 @@
+package org.daymount.note;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Decides for all lines of a note at once which of them start a day: the cheapest reading, where
+ * days that are missing, doubled or out of order cost, and so do lines read against their looks. A
+ * dynamic programme over the lines, whose state is the number of the day above. It is run once to
+ * learn how this note writes its days, and again with that known.
+ */
+final class DayOrder {
+  private static final int STATES = 32;
+  // Chosen on half of our own notes.
+  private static final double MISSING = 0.4;
+  private static final double MOST_MISSING = 4;
+  private static final double NEXT = 0.8; // the very next day is what is waited for
+  private static final double DOUBLED = 3.5;
+  private static final double BACKWARDS = 5;
+  private static final double BACKWARDS_EACH = 0.3;
+  private static final double HABIT = 2.5;
+  private static final double AGAINST_HABIT = 1.5;
+
+  private static final double LOST = 1.5; // above the first day a line is on nobody's page
+
+  private final List<List<DayCandidate>> lines;
+  private Map<String, Double> habit = Map.of();
+  private double rare; // the share of a style met once, or a little more
+
+  private DayOrder(List<List<DayCandidate>> lines) {
+    this.lines = lines;
+  }
+
+  /** For each line its day, or nothing for a line of story. */
+  static List<Optional<DayCandidate>> decide(List<List<DayCandidate>> lines) {
+    DayOrder order = new DayOrder(lines);
+    List<Optional<DayCandidate>> first = order.cheapest();
+    order.learn(first);
+    return order.cheapest();
+  }
+
+  private void learn(List<Optional<DayCandidate>> read) {
+    Map<String, Double> shares = new HashMap<>();
+    List<DayCandidate> days = read.stream().flatMap(Optional::stream).toList();
+    days.forEach(day -> shares.merge(day.style(), 1.0 / days.size(), Double::sum));
+    rare = Math.max(0.1, days.size() < 5 ? 0 : 1.5 / days.size());
+    habit = days.size() < 3 ? Map.of() : shares;
+  }
+
+  private List<Optional<DayCandidate>> cheapest() {
+    Path rising = run(false);
+    Path falling = run(true);
+    return falling.cost + 2 < rising.cost ? falling.read : rising.read;
+  }
+
+  private record Path(double cost, List<Optional<DayCandidate>> read) {}
+
+  private Path run(boolean falling) {
+    double[] cost = new double[STATES];
+    Arrays.fill(cost, Double.POSITIVE_INFINITY);
+    cost[0] = 0;
+    int[][] from = new int[lines.size()][];
+    int[][] chosen = new int[lines.size()][];
+    for (int i = 0; i < lines.size(); i++) {
+      List<DayCandidate> candidates = lines.get(i);
+      if (candidates.isEmpty()) {
+        continue;
+      }
+      double story = candidates.stream().mapToDouble(this::strength).max().orElse(0);
+      double[] next = new double[STATES];
+      from[i] = new int[STATES];
+      chosen[i] = new int[STATES];
+      for (int above = 0; above < STATES; above++) {
+        next[above] = cost[above] + story + (above == 0 ? Math.min(story, LOST) : 0);
+        from[i][above] = above;
+        chosen[i][above] = -1;
+      }
+      for (int c = 0; c < candidates.size(); c++) {
+        relax(candidates.get(c), c, cost, next, from[i], chosen[i], falling);
+      }
+      cost = next;
+    }
+    return trace(cost, from, chosen);
+  }
+
+  private void relax(
+      DayCandidate day,
+      int c,
+      double[] cost,
+      double[] next,
+      int[] from,
+      int[] chosen,
+      boolean falling) {
+    double doubt = doubt(day);
+    for (int above = 0; above < STATES; above++) {
+      int to = day.inMonth() ? day.last() : above;
+      double total = cost[above] + doubt + (day.inMonth() ? step(above, day, falling) : 0);
+      if (total < next[to]) {
+        next[to] = total;
+        from[to] = above;
+        chosen[to] = c;
+      }
+    }
+  }
+
+  private static double step(int above, DayCandidate day, boolean falling) {
+    if (above == 0) {
+      return falling ? 0 : Math.min(1, 0.1 * (day.first() - 1));
+    }
+    int gap = falling ? above - day.first() : day.first() - above;
+    if (gap == 0) {
+      return day.mayRepeat() ? 0 : DOUBLED;
+    }
+    if (gap == 1) {
+      return -NEXT;
+    }
+    return gap > 0 ? Math.min(MOST_MISSING, MISSING * (gap - 1)) : BACKWARDS - BACKWARDS_EACH * gap;
+  }
+
+  private double strength(DayCandidate day) {
+    return day.strength() + (habit.getOrDefault(day.style(), 0.0) >= 0.3 ? HABIT : 0);
+  }
+
+  private double doubt(DayCandidate day) {
+    boolean against =
+        day.names().size() == 1 && !habit.isEmpty() && habit.getOrDefault(day.style(), 0.0) < rare;
+    return day.doubt() + (against ? AGAINST_HABIT : 0);
+  }
+
+  private Path trace(double[] cost, int[][] from, int[][] chosen) {
+    int at = 0;
+    for (int state = 1; state < STATES; state++) {
+      at = cost[state] < cost[at] ? state : at;
+    }
+    double total = cost[at];
+    @SuppressWarnings("unchecked")
+    Optional<DayCandidate>[] read = new Optional[lines.size()];
+    for (int i = lines.size() - 1; i >= 0; i--) {
+      read[i] = Optional.empty();
+      if (from[i] != null) {
+        int c = chosen[i][at];
+        read[i] = c < 0 ? Optional.empty() : Optional.of(lines.get(i).get(c));
+        at = from[i][at];
+      }
+    }
+    return new Path(total, Stream.of(read).toList());
+  }
+}
