@@ -16,11 +16,11 @@ public final class CommandLines {
 
   /**
    * The program as a person starts it: on this computer, now. Without arguments and without a
-   * terminal it was a double-click, and nobody would see the help.
+   * terminal, where there is a desktop, it was a double-click, and nobody would see the help.
    */
   public static int runHere(PrintStream out, PrintStream err, String... arguments) {
     CommandContext context = CommandContext.ofThisComputer(out, err);
-    return arguments.length == 0 && !context.terminal()
+    return arguments.length == 0 && !context.terminal() && SystemOpener.hasDesktop()
         ? run(context, "open")
         : run(context, arguments);
   }

@@ -15,6 +15,15 @@ final class SystemOpener {
     this.system = system.toLowerCase(Locale.ROOT);
   }
 
+  /** Whether somebody may have double-clicked here: a script on a server has no screen. */
+  static boolean hasDesktop() {
+    String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
+    return system.startsWith("windows")
+        || system.startsWith("mac")
+        || System.getenv("DISPLAY") != null
+        || System.getenv("WAYLAND_DISPLAY") != null;
+  }
+
   /** Without a shell, so that nothing in the address is taken for a command. */
   List<String> command(String addressOrFile) {
     if (system.startsWith("windows")) {

@@ -20,6 +20,7 @@ export function showOpening(root) {
     ),
   );
   document.title = 'Opening · Daymount';
+  let since = { words: '', at: 0, done: 0 }; // when the part that is shown began
   return new Promise((opened, failed) => {
     const events = new EventSource(openingAddress());
     events.onmessage = (event) => {
@@ -36,8 +37,6 @@ export function showOpening(root) {
       failed(new Error('the review has ended; the window it was started in says why'));
     };
   });
-
-  let since = { words: '', at: 0 };
 
   /** How long this part will still take, once enough of it is done to tell. */
   function left(now) {
