@@ -19,6 +19,7 @@ import org.daymount.look.PhotoAnalyser;
 import org.daymount.look.Remembered;
 import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
+import org.daymount.page.PagePlanner;
 import org.daymount.photo.Photo;
 import org.daymount.pick.DayPick;
 import org.daymount.pick.HeroPicker;
@@ -117,7 +118,10 @@ public final class MonthMaker {
             .pack(
                 pieces.pieces(),
                 new SheetSettings(request.settings().sheet(), request.settings().labTrim()));
-    Month made = new MonthAssembler(request, surveyed, picked, stories).assemble(pieces, packing);
+    PagePlanner.Plan pages =
+        new PagePlanner(request.pages()).plan(PageContents.of(picked.picks(), stories));
+    Month made =
+        new MonthAssembler(request, surveyed, picked, stories).assemble(pieces, packing, pages);
     progress.end();
     return made;
   }
