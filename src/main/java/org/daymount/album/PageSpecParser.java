@@ -32,7 +32,6 @@ public final class PageSpecParser {
   /** On one page, that can be said in words. */
   public static final int MOST_SPACES = 24;
 
-  private static final Length SMALLEST_SIDE = Length.inchFraction(1, 2);
   private static final Map<String, Integer> COUNTS =
       Map.ofEntries(
           Map.entry("a", 1),
@@ -88,6 +87,7 @@ public final class PageSpecParser {
       throw new IllegalArgumentException("words for a page are missing; say a size, like 4x6");
     }
     if (read.end() < folded.text().length()) {
+      checkSizes(folded.text(), read.end());
       throw new IllegalArgumentException(
           "'"
               + text.substring(folded.rawIndex(read.end())).strip()
@@ -97,6 +97,16 @@ public final class PageSpecParser {
               + " and on mat");
     }
     return read.words();
+  }
+
+  /** A size that no space can have is called that, not a word that is not understood. */
+  private static void checkSizes(String folded, int from) {
+    for (int at = from; at < folded.length(); at++) {
+      boolean starts = at == 0 || folded.charAt(at - 1) == ' ';
+      if (starts) {
+        SizeText.sizeAt(folded, at).map(SizeText.Found::value).ifPresent(SpaceSizes::checked);
+      }
+    }
   }
 
   /** Reads as far as the words go. {@code folded} is the text of a {@link NormalizedText}. */
@@ -204,7 +214,7 @@ public final class PageSpecParser {
 
   private int readSize(int at) {
     Optional<SizeText.Found<PaperSize>> found = SizeText.sizeAt(text, at);
-    if (found.isEmpty() || !isSensible(found.get().value())) {
+    if (found.isEmpty() || !SpaceSizes.isPossible(found.get().value())) {
       return at;
     }
     int end = found.get().end();
@@ -222,10 +232,6 @@ public final class PageSpecParser {
     groups.add(pending);
     pending = new Group();
     return end;
-  }
-
-  private static boolean isSensible(PaperSize size) {
-    return !SMALLEST_SIDE.isLongerThan(size.width().min(size.height()));
   }
 
   private int readModifier(int at, boolean afterGap) {

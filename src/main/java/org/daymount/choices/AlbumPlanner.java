@@ -171,7 +171,44 @@ public final class AlbumPlanner {
       }
       return new DayPage(date, DayPage.Kind.LEFT_OUT, List.of(), story);
     }
+    remarkOnSpaces(date, page.spaces(), choice);
     return new DayPage(date, page.kind(), page.spaces(), story);
+  }
+
+  /** What was chosen for a space that the page does not have is kept, and named. */
+  private void remarkOnSpaces(LocalDate date, List<Space> spaces, DayChoice choice) {
+    for (Map.Entry<Integer, SpaceChoice> each : choice.spaces().entrySet()) {
+      int place = each.getKey();
+      if (place >= spaces.size() && isSaidWithThePage(date, each.getValue())) {
+        continue;
+      }
+      if (place >= spaces.size()) {
+        remarks.add(
+            AlbumRemark.on(
+                date,
+                "no-such-space",
+                "something was chosen in the review for space "
+                    + (place + 1)
+                    + ", but its page has "
+                    + (spaces.isEmpty() ? "none" : "only " + spaces.size())
+                    + "; it is kept, and not used"));
+      } else if (each.getValue().direction().equals(Optional.of(Orientation.SQUARE))
+          && !spaces.get(place).size().isSquare()) {
+        remarks.add(
+            AlbumRemark.on(
+                date,
+                "no-such-direction",
+                "space " + (place + 1) + " is to lie square, but is not; it lies as it was"));
+      }
+    }
+  }
+
+  /** A size or direction goes with the page that the note's newer words replaced. */
+  private boolean isSaidWithThePage(LocalDate date, SpaceChoice space) {
+    SpaceChoice onIt = space.withSize(Optional.empty()).withDirection(Optional.empty());
+    return onIt.equals(SpaceChoice.NONE)
+        && remarks.stream()
+            .anyMatch(r -> r.code().equals("page-conflict") && r.day().equals(Optional.of(date)));
   }
 
   private Optional<String> story(
@@ -225,15 +262,6 @@ public final class AlbumPlanner {
             (place, space) -> {
               if (place < spaces.size()) {
                 spaces.set(place, changed(date, spaces.get(place), space));
-              } else if (space.changesPage()) {
-                remarks.add(
-                    AlbumRemark.on(
-                        date,
-                        "no-such-space",
-                        "space "
-                            + (place + 1)
-                            + " was changed in the review, but is not on its"
-                            + " page any more"));
               }
             });
     return spaces;

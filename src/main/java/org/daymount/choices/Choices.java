@@ -1,6 +1,7 @@
 package org.daymount.choices;
 
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.Map;
@@ -45,6 +46,13 @@ public record Choices(
             throw new IllegalArgumentException("photo " + choice.photo() + " filed under " + sum);
           }
         });
+  }
+
+  /** The month that the days speak of, when none of them is in the month asked for. */
+  public Optional<YearMonth> onlyOtherThan(YearMonth month) {
+    return days.keySet().stream().map(YearMonth::from).anyMatch(month::equals)
+        ? Optional.empty()
+        : days.keySet().stream().map(YearMonth::from).findFirst();
   }
 
   public DayChoice day(LocalDate date) {

@@ -62,6 +62,7 @@ public record ChoicesMerge(Choices choices, Set<String> missing, List<AlbumRemar
                 missing.add(key.get().sha256());
               }
               remark(date, key.get(), found).ifPresent(remarks::add);
+              cropRemark(date, place, space, found).ifPresent(remarks::add);
               spaces.put(place, onto(space, found));
             });
     return day.withSpaces(spaces);
@@ -74,7 +75,43 @@ public record ChoicesMerge(Choices choices, Set<String> missing, List<AlbumRemar
     String sum = found.photo().get().sha256();
     return space
         .withPhoto(Optional.of(key(found.photo().get())))
-        .withCrop(space.crop().filter(crop -> crop.sha256().equals(sum)));
+        .withCrop(
+            space.crop().filter(crop -> crop.sha256().equals(sum) && fits(crop, found.photo())));
+  }
+
+  private static boolean fits(CropChoice crop, Optional<Photo> photo) {
+    return photo.filter(p -> p.size().whole().contains(crop.window())).isPresent();
+  }
+
+  /** Why a crop is dropped, where the picture itself is the one that was chosen. */
+  private static Optional<AlbumRemark> cropRemark(
+      LocalDate date, int place, SpaceChoice space, PhotoFinder.Found found) {
+    if (space.crop().isEmpty()
+        || found.match() == PhotoFinder.Match.CHANGED
+        || found.match() == PhotoFinder.Match.MISSING) {
+      return Optional.empty();
+    }
+    CropChoice crop = space.crop().get();
+    Photo photo = found.photo().orElseThrow();
+    String of = "the crop of " + photo.file() + " in space " + (place + 1);
+    if (!crop.sha256().equals(photo.sha256())) {
+      return Optional.of(
+          AlbumRemark.on(
+              date,
+              "crop-dropped",
+              of
+                  + " was drawn on another picture, so it is not used; draw it again in the review"));
+    }
+    return fits(crop, found.photo())
+        ? Optional.empty()
+        : Optional.of(
+            AlbumRemark.on(
+                date,
+                "crop-dropped",
+                of
+                    + " reaches beyond the picture ("
+                    + photo.size()
+                    + "), so it is not used; draw it again in the review"));
   }
 
   private static Optional<AlbumRemark> remark(
@@ -118,6 +155,7 @@ public record ChoicesMerge(Choices choices, Set<String> missing, List<AlbumRemar
               PhotoFinder.Found found = finder.find(choice.photo());
               if (found.match() != PhotoFinder.Match.CHANGED) {
                 PhotoKey now = found.photo().map(ChoicesMerge::key).orElse(choice.photo());
+                photoRemark(choice, found).ifPresent(remarks::add);
                 merged.put(now.sha256(), as(choice, now));
               }
             });
@@ -139,6 +177,27 @@ public record ChoicesMerge(Choices choices, Set<String> missing, List<AlbumRemar
               }
             });
     return merged;
+  }
+
+  private static Optional<AlbumRemark> photoRemark(PhotoChoice choice, PhotoFinder.Found found) {
+    if (found.photo().isEmpty()) {
+      return Optional.of(
+          AlbumRemark.general(
+              "photo-missing",
+              choice.photo().file()
+                  + ", of which choices.json speaks, is not among the photos; what was said of it"
+                  + " is kept"));
+    }
+    Photo photo = found.photo().get();
+    return choice.day().isPresent() && photo.taken().from().isTrusted()
+        ? Optional.of(
+            AlbumRemark.general(
+                "day-known",
+                photo.file()
+                    + " was given "
+                    + choice.day().get()
+                    + ", but says itself when it was taken; its own date is used"))
+        : Optional.empty();
   }
 
   private static PhotoChoice as(PhotoChoice choice, PhotoKey now) {

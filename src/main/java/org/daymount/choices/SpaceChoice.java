@@ -1,6 +1,7 @@
 package org.daymount.choices;
 
 import java.util.Optional;
+import org.daymount.album.SpaceSizes;
 import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
 
@@ -31,7 +32,7 @@ public record SpaceChoice(
     if (quarterTurns < 0 || quarterTurns > 3) {
       throw new IllegalArgumentException("quarter turns are 0 to 3, were " + quarterTurns);
     }
-    size = size.map(given -> given.towards(Orientation.PORTRAIT));
+    size = size.map(given -> SpaceSizes.checked(given.towards(Orientation.PORTRAIT)));
   }
 
   public SpaceChoice withPhoto(Optional<PhotoKey> changed) {

@@ -1,5 +1,6 @@
 package org.daymount.choices;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;
@@ -7,12 +8,12 @@ import java.util.TreeMap;
 /**
  * Fields of a JSON object that this version does not know, kept so that saving loses nothing.
  *
- * @param json each field's value as JSON text, by name, sorted
+ * @param fields each field's value by its name, sorted
  */
-public record UnknownFields(Map<String, String> json) {
+public record UnknownFields(Map<String, JsonNode> fields) {
   public static final UnknownFields NONE = new UnknownFields(Map.of());
 
   public UnknownFields {
-    json = Collections.unmodifiableMap(new TreeMap<>(json));
+    fields = Collections.unmodifiableMap(new TreeMap<>(fields));
   }
 }

@@ -18,6 +18,11 @@ import org.daymount.unit.PixelSize;
  */
 final class CropSearch {
   private static final double SURE_SUBJECT = 0.5;
+  private static final double ALSO_MAIN = 0.6; // of the weight of the main thing
+  private static final double MARGIN = 0.025;
+  // of the window; what touches the edge looks cut
+  private static final double STANDING = 1.5; // times as tall as wide
+  private static final double HALF_LENGTH = 0.55; // of a standing person, from the head down
   private static final double AS_MUCH = 0.0002; // of all interest; a tie to the eye
   private static final double AIR_MAY_COST = 0.02; // of all interest
   private static final double LOPSIDED = 0.1; // a tenth as bad as a middle that is off
@@ -52,8 +57,7 @@ final class CropSearch {
     }
     this.holdsFaces = all;
     Offsets withFaces = allowed;
-    Offsets withMain =
-        main().flatMap(box -> withFaces.holding(slide.along(box.box()), slide)).orElse(withFaces);
+    Offsets withMain = holdingThings(withFaces);
     for (Face face : MainFaces.bystanders(looked.measures().faces(), picture)) {
       withMain = withMain.holding(slide.along(room.head(face)), slide).orElse(withMain);
     }
@@ -69,6 +73,36 @@ final class CropSearch {
     boolean airIsCheap = mostWithAir >= mostWithMain - AIR_MAY_COST;
     this.hasAir = air && airIsCheap;
     this.offset = airIsCheap ? best(withAir, mostWithAir) : best(withMain, mostWithMain);
+  }
+
+  /**
+   * Holds the main thing with a margin, or without one. Several of a kind that are as weighty, two
+   * giraffes or a box of donuts, are one thing; where there is no room for all of them, none is
+   * held before the others.
+   */
+  private Offsets holdingThings(Offsets withFaces) {
+    if (sure.isEmpty()) {
+      return withFaces;
+    }
+    WeightedBox main = sure.get(0);
+    List<WeightedBox> group =
+        sure.stream()
+            .filter(box -> box.subject().what().equals(main.subject().what()))
+            .filter(box -> box.weight() >= ALSO_MAIN * main.weight())
+            .toList();
+    PixelBox around = group.stream().map(WeightedBox::box).reduce(PixelBox::around).orElseThrow();
+    Optional<Offsets> all = holding(withFaces, around);
+    return all.isPresent() || group.size() > 1
+        ? all.orElse(withFaces)
+        : holding(withFaces, main.box())
+            .or(() -> holding(withFaces, needed(main)))
+            .orElse(withFaces);
+  }
+
+  private Optional<Offsets> holding(Offsets allowed, PixelBox box) {
+    Extent exact = slide.along(box);
+    Extent roomy = exact.grown((int) Math.ceil(MARGIN * slide.window()), slide.length());
+    return allowed.holding(roomy, slide).or(() -> allowed.holding(exact, slide));
   }
 
   private double mostKept(Offsets allowed) {
@@ -135,6 +169,27 @@ final class CropSearch {
   /** What the picture is most about, when a detector is sure of it. */
   Optional<WeightedBox> main() {
     return sure.stream().findFirst();
+  }
+
+  /**
+   * How much a window holds of what must be seen of the main subject, 0 to 1; 1 when there is none.
+   * Of a standing person that is what is above the thighs: legs may go, as in any half-length
+   * portrait.
+   */
+  double keptOfNeeded(PixelBox window) {
+    return main()
+        .map(CropSearch::needed)
+        .map(box -> window.sharedArea(box) / (double) box.area())
+        .orElse(1.0);
+  }
+
+  private static PixelBox needed(WeightedBox main) {
+    PixelBox box = main.box();
+    boolean stands =
+        main.subject().what().equals("person") && box.height() > STANDING * box.width();
+    return stands
+        ? new PixelBox(box.x(), box.y(), box.width(), (int) (HALF_LENGTH * box.height()))
+        : box;
   }
 
   /** How much of the main subject a window holds, 0 to 1; 1 when there is none. */

@@ -58,7 +58,7 @@ public final class Cropper {
       return Optional.of("a panorama");
     }
     if (liesAcross(looked.photo().size(), piece)
-        && placing.keptOfMain(placing.window()) < ENOUGH_OF_MAIN) {
+        && placing.keptOfNeeded(placing.window()) < ENOUGH_OF_MAIN) {
       String what = placing.main().orElseThrow().subject().what();
       return Optional.of("no crop to " + piece + " holds the whole " + what);
     }

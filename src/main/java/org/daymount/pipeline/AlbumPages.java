@@ -15,6 +15,7 @@ import org.daymount.choices.AlbumPlan;
 import org.daymount.choices.AlbumPlanner;
 import org.daymount.choices.Choices;
 import org.daymount.choices.ChoicesMerge;
+import org.daymount.choices.IgnoredChoices;
 import org.daymount.month.Warning;
 import org.daymount.note.MonthNote;
 import org.daymount.note.NoteParser;
@@ -55,6 +56,7 @@ record AlbumPages(
       warnings.add(
           new Warning("note", Optional.empty(), Optional.empty(), "in the month note, " + remark));
     }
+    addAll(warnings, IgnoredChoices.of(made, month));
     addAll(warnings, plan.remarks());
     addAll(warnings, merged.remarks());
     return new AlbumPages(directed(plan.pages(), request), noted, merged.choices(), warnings);

@@ -26,6 +26,7 @@ import org.daymount.problem.Problem;
 import org.daymount.sheet.Packing;
 import org.daymount.sheet.PlacedPiece;
 import org.daymount.sheet.Sheet;
+import org.daymount.unit.Ppi;
 
 /** Puts what the stages found and settled together into the finished month. */
 final class MonthAssembler {
@@ -138,19 +139,37 @@ final class MonthAssembler {
     for (MonthDay day : days) {
       for (MonthSpace space : day.spaces()) {
         missing(day, space).ifPresent(warnings::add);
+        smallPrint(day, space).ifPresent(warnings::add);
       }
     }
     warnings.addAll(stories.warnings());
     if (!packing.provenFewest()) {
       warnings.add(general("packing", "there may be a way with fewer sheets: " + packing.how()));
     }
-    problems.values().forEach(problem -> warnings.add(Warning.of(problem)));
+    problems.values().forEach(problem -> warnings.add(warning(problem)));
     for (Problem remark : surveyed.found().remarks()) {
       if (!problems.containsKey(remark.file())) { // a file of the month, and not left out
         warnings.add(Warning.of(remark));
       }
     }
     return warnings;
+  }
+
+  /** A damaged picture may be printed all the same, which has to be said. */
+  private Warning warning(Problem problem) {
+    Warning warning = Warning.of(problem);
+    if (problem.kind() != Problem.Kind.DAMAGED) {
+      return warning;
+    }
+    boolean printed = picked.usedFiles().contains(problem.file());
+    return new Warning(
+        warning.code(),
+        warning.file(),
+        warning.day(),
+        warning.text()
+            + (printed
+                ? ". It is printed, for there is no sound one: look at the print"
+                : ". It is not printed"));
   }
 
   private static Optional<Warning> missing(MonthDay day, MonthSpace space) {
@@ -166,6 +185,27 @@ final class MonthAssembler {
             + String.join("; ", pick.reasons());
     return Optional.of(
         new Warning("missing-picture", Optional.empty(), Optional.of(day.day()), text));
+  }
+
+  /** The tool never goes below the least resolution by itself; a person's crop may. */
+  private Optional<Warning> smallPrint(MonthDay day, MonthSpace space) {
+    Ppi least = request.crop().minimum();
+    return space
+        .pick()
+        .hero()
+        .filter(hero -> hero.crop().ppi().isBelow(least))
+        .map(
+            hero ->
+                new Warning(
+                    "small-print",
+                    Optional.empty(),
+                    Optional.of(day.day()),
+                    "%s prints at %.0f ppi in its %s space, below %.0f; draw a larger crop, or give it a smaller space"
+                        .formatted(
+                            hero.looked().photo().file(),
+                            Math.floor(hero.crop().ppi().value()),
+                            space.pick().space().name(),
+                            least.value())));
   }
 
   private static Warning general(String code, String text) {

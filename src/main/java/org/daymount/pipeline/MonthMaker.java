@@ -56,7 +56,8 @@ public final class MonthMaker {
    */
   public Month make(Request request) {
     Surveyed surveyed = survey(request);
-    Choices choices = PersonsFiles.choices(request.out().choices(surveyed.month()));
+    Choices choices =
+        PersonsFiles.choices(request.out().choices(surveyed.month()), surveyed.month());
     return finish(request, surveyed, pick(request, surveyed, choices));
   }
 

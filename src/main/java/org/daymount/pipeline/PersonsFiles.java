@@ -7,18 +7,20 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.YearMonth;
 import org.daymount.choices.Choices;
 import org.daymount.choices.ChoicesFile;
 import org.daymount.choices.UnreadableChoices;
+import org.daymount.note.NoteParser;
 
 /** The person's own files: choices.json, which only the review writes, and the month note. */
 public final class PersonsFiles {
   private PersonsFiles() {}
 
-  /** None when the file is not there. */
-  public static Choices choices(Path file) {
+  /** As {@link #choices(Path, byte[], YearMonth)}, of the file as it is now. */
+  public static Choices choices(Path file, YearMonth month) {
     try {
-      return choices(file, Files.exists(file) ? Files.readAllBytes(file) : new byte[0]);
+      return choices(file, Files.exists(file) ? Files.readAllBytes(file) : new byte[0], month);
     } catch (IOException e) {
       throw new RunFailed(file + " cannot be read; check that it may be opened");
     }
@@ -26,9 +28,10 @@ public final class PersonsFiles {
 
   /**
    * @param bytes of the file; of one that is not there none
-   * @throws RunFailed when they are no choices, or those of a newer version
+   * @return none when the file is not there
+   * @throws RunFailed when they are no choices, or those of a newer version or another month
    */
-  public static Choices choices(Path file, byte[] bytes) {
+  public static Choices choices(Path file, byte[] bytes, YearMonth month) {
     if (!Files.exists(file)) {
       if (Files.isSymbolicLink(file)) {
         throw new RunFailed(
@@ -37,7 +40,21 @@ public final class PersonsFiles {
       return Choices.NONE;
     }
     try {
-      return ChoicesFile.read(bytes);
+      Choices choices = ChoicesFile.read(bytes);
+      choices
+          .onlyOtherThan(month)
+          .ifPresent(
+              other -> {
+                throw new RunFailed(
+                    file
+                        + " holds the choices of "
+                        + NoteParser.name(other)
+                        + ", and the album is for "
+                        + NoteParser.name(month)
+                        + "; choose another --out for it, or --month "
+                        + other);
+              });
+      return choices;
     } catch (UnreadableChoices e) {
       Path before = file.resolveSibling(file.getFileName() + ".bak");
       throw new RunFailed(

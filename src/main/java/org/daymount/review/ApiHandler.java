@@ -1,10 +1,12 @@
 package org.daymount.review;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.daymount.image.Pictures;
@@ -18,6 +20,10 @@ import org.daymount.unit.PaperSize;
 /** The opened month: what the page asks, answered as data and pictures. */
 final class ApiHandler implements AutoCloseable {
   private static final PaperSize USUAL_CARD = PaperSize.inches(3, 4);
+
+  /** What has a {@link ViewApi} of its own: the names in the addresses; each has one in `views`. */
+  private static final Set<String> VIEWS = Set.of();
+
   private static final Set<String> POSTED = Set.of("change", "undo", "redo", "card", "make");
 
   private final Editing editing;
@@ -26,6 +32,7 @@ final class ApiHandler implements AutoCloseable {
   private final PhotosView photos;
   private final CardView cards;
   private final SheetJob sheets;
+  private final Map<String, ViewApi> views;
 
   /**
    * Decodes what can still become a hero, so it takes a while.
@@ -47,6 +54,12 @@ final class ApiHandler implements AutoCloseable {
     this.photos = new PhotosView(shelf);
     this.cards = new CardView(request.cards().orElse(USUAL_CARD));
     this.sheets = new SheetJob(pictures, json, request, request.out().folder(surveyed.month()));
+    this.views = Map.of();
+  }
+
+  /** Whether the address is one of a view's own, where the method says what is asked. */
+  static boolean isOfView(String what) {
+    return VIEWS.contains(what.split("/", 2)[0]);
   }
 
   /** Whether the address changes something, and so must be posted to. */
@@ -56,9 +69,10 @@ final class ApiHandler implements AutoCloseable {
 
   /**
    * @param what the address below /api/
-   * @param body of what is posted; empty otherwise
+   * @param posted the body of what is posted; empty for GET
    */
-  ObjectNode reply(String what, JsonNode body) throws HttpException, IOException {
+  ObjectNode reply(String what, Optional<JsonNode> posted) throws HttpException, IOException {
+    JsonNode body = posted.orElseGet(JsonNodeFactory.instance::objectNode);
     return switch (what) {
       case "month" -> months.of(editing.now());
       case "undated" -> photos.undated(editing.now());
@@ -76,9 +90,21 @@ final class ApiHandler implements AutoCloseable {
         if (what.startsWith("day/")) {
           yield photos.day(editing.now(), date(what.substring("day/".length())));
         }
+        if (isOfView(what)) {
+          yield ofView(what, posted);
+        }
         throw new HttpException(HttpException.NOT_FOUND, "there is no such page");
       }
     };
+  }
+
+  private ObjectNode ofView(String what, Optional<JsonNode> posted)
+      throws HttpException, IOException {
+    String[] parts = what.split("/", 2);
+    String rest = parts.length == 2 ? parts[1] : "";
+    ViewApi view = views.get(parts[0]);
+    Editing.Now now = editing.now();
+    return posted.isPresent() ? view.change(rest, posted.get(), now) : view.show(rest, now);
   }
 
   /**

@@ -36,12 +36,14 @@ final class ChoicesStore implements AutoCloseable {
   private static final byte[] NOTHING = {};
 
   private final Path file;
+  private final YearMonth month;
   private final FolderLock lock;
   private byte[] known = NOTHING;
   private volatile boolean closed;
 
-  private ChoicesStore(Path file, FolderLock lock) {
+  private ChoicesStore(Path file, YearMonth month, FolderLock lock) {
     this.file = file;
+    this.month = month;
     this.lock = lock;
   }
 
@@ -57,7 +59,7 @@ final class ChoicesStore implements AutoCloseable {
       FolderLock lock =
           FolderLock.take(folder, LOCK, address)
               .orElseThrow(() -> taken(month, FolderLock.text(folder, LOCK)));
-      ChoicesStore store = new ChoicesStore(file, lock);
+      ChoicesStore store = new ChoicesStore(file, month, lock);
       store.clearParts(folder);
       return store;
     } catch (IOException e) {
@@ -85,7 +87,7 @@ final class ChoicesStore implements AutoCloseable {
   Choices read() throws IOException {
     byte[] bytes = bytes();
     try {
-      Choices choices = PersonsFiles.choices(file, bytes);
+      Choices choices = PersonsFiles.choices(file, bytes, month);
       known = bytes;
       return choices;
     } catch (RunFailed unreadable) {

@@ -184,6 +184,9 @@ public final class ReviewServer implements AutoCloseable {
         ApiResponse.typeOf(file)
             .orElseThrow(() -> new HttpException(HttpException.NOT_FOUND, "there is no such page"));
     try (InputStream in = ReviewServer.class.getResourceAsStream(file)) {
+      if (in == null) {
+        throw new HttpException(HttpException.NOT_FOUND, "there is no such page");
+      }
       return new ApiResponse(ApiResponse.OK, type, in.readAllBytes());
     }
   }
@@ -191,14 +194,14 @@ public final class ReviewServer implements AutoCloseable {
   private ApiResponse api(WebExchange exchange) throws HttpException, IOException {
     gate.checkToken(exchange.headers().getFirst("X-Review-Token"));
     String what = exchange.path().substring("/api/".length());
-    JsonNode body = JsonNodeFactory.instance.objectNode();
-    if (ApiHandler.isPosted(what)) {
+    Optional<JsonNode> posted = Optional.empty();
+    if (ApiHandler.isPosted(what) || exchange.isPost() && ApiHandler.isOfView(what)) {
       exchange.needPost();
-      body = exchange.body();
+      posted = Optional.of(exchange.body());
     } else {
       exchange.needGet();
     }
-    return ApiResponse.json(ApiResponse.OK, desk().reply(what, body));
+    return ApiResponse.json(ApiResponse.OK, desk().reply(what, posted));
   }
 
   private ApiHandler desk() throws HttpException {

@@ -55,6 +55,10 @@ final class WebExchange implements AutoCloseable {
     need("GET", "HEAD");
   }
 
+  boolean isPost() {
+    return exchange.getRequestMethod().equals("POST");
+  }
+
   void needPost() throws HttpException {
     need("POST");
   }

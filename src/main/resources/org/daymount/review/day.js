@@ -9,7 +9,9 @@ const SIZES = ['3x4', '4x4', '4x6', '5x7', '6x8'];
 const TYPING_PAUSE = 250; // ms before the card is drawn again
 let storySessions = 0;
 
-export function showDay(root, date) {
+export const view = { path: 'day', words: () => '', show: showDay };
+
+function showDay(root, date) {
   let day = find(date);
   let selected = 0;
   let from = date;

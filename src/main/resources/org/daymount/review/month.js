@@ -3,7 +3,9 @@
 import { state } from './ask.js';
 import { counted, dayName, el, printed, redraw } from './parts.js';
 
-export function showMonth(root) {
+export const view = { path: '', words: () => 'Month', show: showMonth };
+
+function showMonth(root) {
   const title = el('h1', {});
   const sum = el('p', { class: 'quiet' });
   const remarks = el('ul', { class: 'remarks' });

@@ -1,6 +1,6 @@
 // Photos as tiles, each with what became of it in words.
 
-import { change, pictureAddress, state } from './ask.js';
+import { change, get, pictureAddress, state } from './ask.js';
 import { showSideBySide } from './side.js';
 import { DRAGGED, dayName, el } from './parts.js';
 
@@ -155,7 +155,13 @@ function inWords(photo, where) {
 }
 
 /** The view of photos that have no day: each may be given one. */
-export function showUndated(root, get) {
+export const view = {
+  path: 'undated',
+  words: (month) => (month.undated > 0 ? `Without a day (${month.undated})` : 'Without a day'),
+  show: showUndated,
+};
+
+function showUndated(root) {
   const title = el('h1', {}, 'Without a day');
   const words = el('p', { class: 'quiet' });
   const list = el('ul', { class: 'photos', 'aria-label': 'Pictures without a day' });

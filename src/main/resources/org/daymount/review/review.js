@@ -1,4 +1,20 @@
 // Opens the view that the address names, and keeps it up to date.
+//
+// To add a view:
+// 1. A file NAME.js beside this one, all small letters, that exports
+//      export const view = {
+//        path: 'NAME',                    // its address is #/NAME
+//        words: (month) => 'In the bar',  // its words there; '' to stand in no bar (a day)
+//        show(root, rest) { …; return { title, update, leave }; },
+//      };
+//    `rest` is what follows in the address (#/NAME/rest). `update()` is called after each change,
+//    whoever made it; `leave()`, if there is one, when another view is opened.
+//    Elements are made by el() of parts.js, so that text is always text.
+// 2. An import and its place in VIEWS below; the bar is drawn in that order.
+// 3. If it needs data of its own: a class that implements ViewApi, entered in ApiHandler's `views`
+//    under NAME. get('NAME/…') and post('NAME/…', body) of ask.js then reach it; GET shows, POST
+//    changes. What changes the choices goes through change() of ask.js, so that it can be undone.
+// Files are served by their name alone; there is no list of them to add to.
 
 import {
   NOT_YET,
@@ -12,37 +28,33 @@ import {
   takeWord,
   undo,
 } from './ask.js';
-import { showDay } from './day.js';
-import { showMonth } from './month.js';
+import { view as day } from './day.js';
+import { view as month } from './month.js';
 import { showOpening } from './opening.js';
-import { showUndated } from './photos.js';
-import { showSheets } from './sheets.js';
+import { el, redraw } from './parts.js';
+import { view as undated } from './photos.js';
+import { view as sheets } from './sheets.js';
+
+const VIEWS = [month, day, undated, sheets];
 
 const main = document.getElementById('main');
+const bar = document.getElementById('views');
 const undoButton = document.getElementById('undo');
 const redoButton = document.getElementById('redo');
 let view = null;
 let shown = null;
+let here = month;
 
 function open() {
   const path = location.hash.replace(/^#\/?/, '');
   view?.leave?.();
   document.querySelectorAll('dialog').forEach((dialog) => dialog.close());
-  const day = /^day\/(\d{4}-\d{2}-\d{2})$/.exec(path);
-  if (day) {
-    view = showDay(main, day[1]);
-  } else if (path === 'undated') {
-    view = showUndated(main, get);
-  } else if (path === 'sheets') {
-    view = showSheets(main);
-  } else {
-    view = showMonth(main);
-  }
+  const [name, ...rest] = path.split('/');
+  const found = VIEWS.find((each) => each.path === name) ?? month;
+  view = found.show(main, rest.join('/'));
   document.title = `${view.title} · Daymount`;
-  for (const link of document.querySelectorAll('nav a')) {
-    const here = link.getAttribute('href') === `#/${path}`;
-    here ? link.setAttribute('aria-current', 'page') : link.removeAttribute('aria-current');
-  }
+  here = found;
+  drawBar();
   if (shown !== null) {
     main.focus({ preventScroll: true });
     scrollTo(0, 0);
@@ -53,10 +65,27 @@ function open() {
 onMonth((month) => {
   label(undoButton, 'Undo', month.undo);
   label(redoButton, 'Redo', month.redo);
-  document.getElementById('to-undated').textContent =
-    month.undated > 0 ? `Without a day (${month.undated})` : 'Without a day';
+  drawBar();
   view?.update();
 });
+
+function drawBar() {
+  const links = VIEWS.map((each) => [each, each.words(state.month)])
+    .filter(([, words]) => words !== '')
+    .map(([each, words]) =>
+      el(
+        'a',
+        {
+          id: `to-${each.path || 'month'}`,
+          href: `#/${each.path}`,
+          'data-at': `view-${each.path}`,
+          'aria-current': each === here ? 'page' : null,
+        },
+        words,
+      ),
+    );
+  redraw(bar, links);
+}
 
 function label(button, word, what) {
   button.disabled = !what;

@@ -3,7 +3,9 @@
 import { get, post, notice, progressAddress, sheetAddress, state } from './ask.js';
 import { counted, el } from './parts.js';
 
-export function showSheets(root) {
+export const view = { path: 'sheets', words: () => 'Sheets', show: showSheets };
+
+function showSheets(root) {
   const make = el('button', { type: 'button', class: 'main', onclick: start }, 'Make the sheets');
   const words = el('p', { role: 'status', id: 'made' });
   const bar = el('progress', { 'aria-label': 'Making the sheets', hidden: true });

@@ -87,6 +87,19 @@ class PageSpecParserTest {
     assertTrue(message.startsWith("'" + named + "'"), message);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "two 60x60,larger than any page",
+    "4x6 and .0001x.0001,smaller than can be cut",
+    "24.5x4,larger than any page"
+  })
+  void aSizeThatNoSpaceCanHaveIsCalledThat(String typed, String said) {
+    String message =
+        assertThrows(IllegalArgumentException.class, () -> PageSpecParser.parse(typed))
+            .getMessage();
+    assertTrue(message.contains(said), message);
+  }
+
   @Test
   void nothingIsNotAPage() {
     assertThrows(IllegalArgumentException.class, () -> PageSpecParser.parse(" , "));

@@ -128,19 +128,29 @@ class ChoicesFileTest {
         "{\"schema\":0}|is not a version",
         "{\"schema\":1}{}|is damaged",
         "{\"schema\":1,\"schema\":1}|is damaged",
-        "{\"schema\":1,\"days\":{}}|days ({}) is not a list",
-        "{\"schema\":1,\"days\":[3]}|holds no fields",
-        "{\"schema\":1,\"days\":[{\"day\":\"June\"}]}|is not a date like 2026-06-03",
+        "{\"schema\":1,\"days\":{}}|line 1, column 20: days: it is not a list",
+        "{\"schema\":1,\"days\":[3]}|days[0]: it holds no fields",
+        "{\"schema\":1,\"days\":[{\"day\":\"June\"}]}|days[0].day: 'June' is not a date like 2026-06-03",
         "{\"schema\":1,\"days\":[{}]}|day is missing",
         "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"story\":{}}]}|text is missing",
-        "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"spaces\":[{\"space\":0,\"direction\":\"up\"}]}]}|on 2026-06-03, in a space: direction (\"up\") is not landscape",
+        "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"spaces\":[{\"space\":0,\"direction\":\"up\"}]}]}|days[0].spaces[0].direction: 'up' is not landscape, portrait or square",
         "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"spaces\":[{\"space\":0,\"size\":\"big\"}]}]}|'big' is not a size",
         "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"spaces\":[{\"space\":0,\"quarterTurns\":7}]}]}|quarter turns are 0 to 3",
         "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"spaces\":[{\"space\":0},{\"space\":0}]}]}|is there twice",
-        "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"pageOf\":\"2026-06-04\"}]}|contradicts itself",
+        "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"pageOf\":\"2026-06-04\"}]}|swapped pages do not match",
         "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"page\":\"4x6 on a zebra\"}]}|is not understood",
         "{\"schema\":1,\"photos\":[{\"file\":\"a\",\"sha256\":\"zz\"}]}|is not a SHA-256 sum",
-        "{\"schema\":1,\"photos\":[{\"file\":\"a\",\"sha256\":\"aa\",\"used\":3}]}|is not",
+        "{\"schema\":1,\"photos\":[{\"file\":\"a\",\"used\":3}]}|photos[0].used: it is not true or false",
+        "{\"schema\":1,\"photos\":[{\"file\":7}]}|photos[0].file: it is not a text",
+        "{\"schema\":1,\"days\":null}|days: it is null",
+        "{\"schema\":1,\"days\":[null]}|days[0]: it is null",
+        "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"story\":null}]}|days[0].story: it is null",
+        "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"spaces\":[{\"space\":1.0}]}]}|days[0].spaces[0].space: it is not a whole number",
+        "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"spaces\":[{\"space\":\"1\"}]}]}|days[0].spaces[0].space: it is not a whole number",
+        "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"spaces\":[{\"space\":0,\"size\":\".0001x.0001\"}]}]}|smaller than",
+        "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"spaces\":[{\"space\":0,\"size\":\"60x60\"}]}]}|larger than",
+        "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"spaces\":[{\"space\":0,\"crop\":{\"x\":-1,\"y\":0,\"width\":9,\"height\":9,\"sha256\":\"a\"}}]}]}|days[0].spaces[0].crop: the crop begins outside",
+        "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"spaces\":[{\"space\":0,\"crop\":{\"x\":2147483647,\"y\":0,\"width\":9,\"height\":9,\"sha256\":\"a\"}}]}]}|no picture is so large",
       })
   void aDamagedFileIsExplainedInWords(String json, String words) {
     String message = assertThrows(UnreadableChoices.class, () -> read(json)).getMessage();
@@ -192,7 +202,7 @@ class ChoicesFileTest {
     ChoicesMerge merge = ChoicesMerge.of(choices(), List.of());
     assertEquals(Set.of(FERRY), merge.missing());
     assertEquals(choices(), merge.choices());
-    assertEquals(List.of("photo-missing"), codes(merge));
+    assertEquals(List.of("photo-missing", "photo-missing"), codes(merge), "the ferry and the dog");
   }
 
   @Test
