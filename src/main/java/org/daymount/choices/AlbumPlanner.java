@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.daymount.album.AlbumDefaults;
 import org.daymount.album.AlbumRemark;
-import org.daymount.album.CommonPractice;
 import org.daymount.album.DayPage;
 import org.daymount.album.PageDivision;
 import org.daymount.album.PageSpec;
@@ -202,7 +201,6 @@ public final class AlbumPlanner {
       }
       return new DayPage(date, DayPage.Kind.LEFT_OUT, List.of(), story);
     }
-    remarkOnLargePage(date, page.spaces());
     remarkOnSpaces(date, page.spaces(), choice);
     return new DayPage(date, page.kind(), page.spaces(), story);
   }
@@ -241,23 +239,6 @@ public final class AlbumPlanner {
     return onIt.equals(SpaceChoice.NONE)
         && remarks.stream()
             .anyMatch(r -> r.code().equals("page-conflict") && r.day().equals(Optional.of(date)));
-  }
-
-  /** What is wanted of every page alike is wanted with open eyes. */
-  private void remarkOnLargePage(LocalDate date, List<Space> spaces) {
-    if (spaces.equals(defaults.spaces())) {
-      return;
-    }
-    double asked = spaces.stream().mapToDouble(space -> space.size().squareInches()).sum();
-    if (asked > CommonPractice.PAGE.squareInches() + 1e-6) {
-      remarks.add(
-          AlbumRemark.on(
-              date,
-              "page-full",
-              "its spaces together are larger than a "
-                  + CommonPractice.PAGE
-                  + " page; fine for a larger page or several, else ask for less"));
-    }
   }
 
   private Optional<String> story(

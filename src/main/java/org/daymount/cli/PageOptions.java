@@ -3,6 +3,7 @@ package org.daymount.cli;
 import java.nio.file.Path;
 import org.daymount.album.CommonPractice;
 import org.daymount.month.Settings;
+import org.daymount.page.PageSettings;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.Ppi;
@@ -25,6 +26,20 @@ final class PageOptions {
           "What a page holds when the note does not say: 4x6, \"4x6 portrait on mat\", \"two 3x4\"."
               + " Default: 4x6.")
   String space = "4x6";
+
+  @Option(
+      names = "--page",
+      paramLabel = "6x8",
+      description = "Size of the album's pages, as they are read. Default: 6x8.")
+  PaperSize page = CommonPractice.PAGE;
+
+  @Option(
+      names = "--start",
+      paramLabel = "right|left",
+      description =
+          "The side of the open album that the first day lies on. Default: right, the front of"
+              + " the first leaf.")
+  PageSettings.Start start = PageSettings.Start.RIGHT;
 
   @Option(
       names = "--reveal",

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.temporal.WeekFields;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import org.daymount.day.DaySettings;
 import org.daymount.ingest.ClockCorrections;
 import org.daymount.ingest.IngestSettings;
 import org.daymount.month.Settings;
+import org.daymount.page.PageSettings;
 import org.daymount.pipeline.OutputPlace;
 import org.daymount.pipeline.Request;
 import picocli.CommandLine.Model.CommandSpec;
@@ -54,6 +56,8 @@ final class Requests {
               pages.paper,
               pages.margin()),
           Optional.ofNullable(pages.cards),
+          new PageSettings(
+              pages.page, pages.start, WeekFields.of(around.locale()).getFirstDayOfWeek()),
           around.locale(),
           jobs(spec, photos));
     } catch (IllegalArgumentException e) {

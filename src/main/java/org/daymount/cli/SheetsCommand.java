@@ -122,6 +122,7 @@ final class SheetsCommand extends ContextCommand {
         "sheets",
         sheets + (sheets == 1 ? " picture" : " pictures") + " for a lab or printer");
     place(print, folder, "sheets.pdf", "the same at true size");
+    place(print, folder, "pages.pdf", "the album as it will look, at true size");
     place(print, folder, "guide.pdf", "how to cut and mount them, and what is missing");
     place(print, folder, "month.json", "everything as data");
   }

@@ -1,7 +1,11 @@
 package org.daymount.month;
 
+import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.Comparator;
 import java.util.List;
+import org.daymount.card.StoryCard;
+import org.daymount.page.AlbumLayout;
 
 /**
  * The finished decision: everything a run found out and settled. Outputs are drawn from this alone.
@@ -12,11 +16,33 @@ public record Month(
     List<MonthPhoto> photos,
     List<MonthDay> days,
     List<MonthSheet> sheets,
+    AlbumLayout album,
     List<Warning> warnings) {
+  /** Without pages: sheets alone. */
+  public Month(
+      YearMonth month,
+      Settings settings,
+      List<MonthPhoto> photos,
+      List<MonthDay> days,
+      List<MonthSheet> sheets,
+      List<Warning> warnings) {
+    this(month, settings, photos, days, sheets, AlbumLayout.NONE, warnings);
+  }
+
   public Month {
     photos = List.copyOf(photos);
     days = List.copyOf(days);
     sheets = List.copyOf(sheets);
     warnings = List.copyOf(warnings);
+  }
+
+  /** The day's story cards, in their order. */
+  public List<StoryCard> cards(LocalDate day) {
+    return sheets.stream()
+        .flatMap(sheet -> sheet.content().values().stream())
+        .filter(content -> content.day().equals(day))
+        .flatMap(content -> content.card().stream())
+        .sorted(Comparator.comparingInt(StoryCard::number))
+        .toList();
   }
 }

@@ -57,11 +57,16 @@ public final class MonthJson {
   public byte[] write(Month month) {
     ObjectNode root = head();
     root.put("month", month.month().toString());
-    root.set("settings", settings(month.settings()));
+    ObjectNode told = settings(month.settings());
+    told.put("page", month.album().settings().page().toString());
+    told.put("start", month.album().settings().start().name().toLowerCase(java.util.Locale.ROOT));
+    root.set("settings", told);
     root.set("photos", photos(month.photos()));
     root.set(
         "days", days(month.days(), orientations(month.photos()), folders(month.photos()), true));
     root.set("sheets", sheets(month.sheets()));
+    root.set("pages", MonthJsonPages.pages(month.album()));
+    root.set("leaves", MonthJsonPages.leaves(month.album()));
     root.set("warnings", warnings(month.warnings()));
     return bytes(root);
   }
@@ -275,7 +280,7 @@ public final class MonthJson {
     return Math.round(value * 10_000) / 10_000.0;
   }
 
-  private static double inches(Length length) {
+  static double inches(Length length) {
     return Math.round(length.inInches() * 1_000_000) / 1_000_000.0;
   }
 }

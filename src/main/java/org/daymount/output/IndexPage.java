@@ -78,7 +78,13 @@ public final class IndexPage {
             .flatMap(s -> s.pick().runnersUp().stream())
             .map(Candidate::looked)
             .map(looked -> looked.photo());
-    heroes.parallel().forEach(photo -> strip.dataAddress(photo, HERO_EDGE));
+    heroes
+        .parallel()
+        .forEach(
+            photo -> {
+              strip.dataAddress(photo, HERO_EDGE);
+              strip.dataAddress(photo, SMALL_EDGE);
+            });
     others.parallel().forEach(photo -> strip.dataAddress(photo, SMALL_EDGE));
   }
 

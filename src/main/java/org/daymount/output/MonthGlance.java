@@ -1,17 +1,19 @@
 package org.daymount.output;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.format.TextStyle;
+import java.util.Locale;
+import java.util.Optional;
 import org.daymount.month.Month;
 import org.daymount.month.MonthDay;
-import org.daymount.month.MonthSpace;
-import org.daymount.pick.Candidate;
-import org.daymount.unit.PaperSize;
-import org.daymount.unit.PixelBox;
-import org.daymount.unit.PixelSize;
+import org.daymount.page.AlbumPage;
 
-/** All days on one screen, each with its pictures cropped as they will print. */
+/** The month as a calendar: seven columns, each day's page drawn as it will look. */
 final class MonthGlance {
-  private static final double TALLEST_REM = 6.5;
+  private static final int DAYS_IN_WEEK = 7;
 
   private final PictureStrip strip;
 
@@ -20,59 +22,52 @@ final class MonthGlance {
   }
 
   void write(Html page, Month month) {
-    page.raw("<ol class=\"glance\">\n");
+    DayOfWeek first = month.album().settings().firstWeekday();
+    page.raw("<table class=\"glance\">\n<thead><tr>");
+    for (int i = 0; i < DAYS_IN_WEEK; i++) {
+      String name = first.plus(i).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+      page.raw("<th scope=\"col\"><abbr title=\"%s\">%s</abbr></th>", name, name.substring(0, 3));
+    }
+    page.raw("</tr></thead>\n<tbody><tr>");
+    int column = 0;
+    LocalDate start = month.month().atDay(1);
+    int before = Math.floorMod(start.getDayOfWeek().getValue() - first.getValue(), DAYS_IN_WEEK);
+    for (; column < before; column++) {
+      page.raw("<td class=\"beside\"></td>");
+    }
     for (MonthDay day : month.days()) {
-      LocalDate date = day.day();
-      page.raw("<li class=\"%s\"><a href=\"#d%d\">", day.state().word(), date.getDayOfMonth())
-          .element("b", "", Integer.toString(date.getDayOfMonth()))
-          .element("span", "wd", DayWords.weekday(date).substring(0, 3))
-          .raw("<span class=\"page\">");
-      if (day.spaces().isEmpty()) {
-        page.element(
-            "span", "none", day.state() == MonthDay.State.LEFT_OUT ? "left out" : "no photo");
+      if (column == DAYS_IN_WEEK) {
+        page.raw("</tr>\n<tr>");
+        column = 0;
       }
-      for (MonthSpace space : day.spaces()) {
-        miniature(page, space, day.spaces().size());
-      }
-      page.raw("</span></a></li>\n");
+      day(page, month, day);
+      column++;
     }
-    page.raw("</ol>\n");
+    for (; column < DAYS_IN_WEEK; column++) {
+      page.raw("<td class=\"beside\"></td>");
+    }
+    page.raw("</tr></tbody></table>\n");
   }
 
-  private void miniature(Html page, MonthSpace space, int onPage) {
-    PaperSize size = space.pick().space().size(space.pick().direction());
-    double scale = TALLEST_REM / 6 / Math.max(1, Math.sqrt(onPage)); // 6 in is the usual long side
-    double width = Math.min(size.width().inInches(), 8) * scale;
-    double height = width / size.aspect();
-    page.raw("<span class=\"mini\" style=\"width:%.3frem;height:%.3frem\">", width, height);
-    if (space.pick().hero().isPresent()) {
-      cropped(page, space.pick().hero().get(), width, height);
+  private void day(Html page, Month month, MonthDay day) {
+    LocalDate date = day.day();
+    page.raw("<td class=\"%s\"><a href=\"#d%d\">", day.state().word(), date.getDayOfMonth())
+        .element("b", "", Integer.toString(date.getDayOfMonth()));
+    Optional<AlbumPage> drawn = month.album().page(date);
+    if (drawn.isPresent()) {
+      SvgPage canvas = new SvgPage(page, photo -> strip.dataAddress(photo, IndexPage.SMALL_EDGE));
+      canvas.open(
+          month.album().settings().page(),
+          DayWords.shortDay(date) + ": " + drawn.get().kind() + ", leaf " + drawn.get().leaf());
+      try {
+        new PageDrawing(month, drawn.get()).draw(canvas);
+      } catch (IOException e) {
+        throw new UncheckedIOException("nothing is read or written here", e);
+      }
+      canvas.close();
     } else {
-      page.element("span", "none", "missing");
+      page.element("span", "none", "left out");
     }
-    page.raw("</span>");
-  }
-
-  private void cropped(Html page, Candidate hero, double width, double height) {
-    strip
-        .dataAddress(hero.looked().photo(), IndexPage.HERO_EDGE)
-        .ifPresent(
-            address -> {
-              PixelSize whole = hero.looked().photo().size();
-              PixelBox window = hero.crop().window();
-              double inner =
-                  hero.crop().picture().width().inInches() / hero.crop().piece().width().inInches();
-              double innerTall =
-                  hero.crop().picture().height().inInches()
-                      / hero.crop().piece().height().inInches();
-              double scale = width * inner / window.width();
-              page.raw(
-                      "<span class=\"cut\" style=\"width:%.3frem;height:%.3frem\">",
-                      width * inner, height * innerTall)
-                  .raw(
-                      "<img alt=\"\" src=\"%s\" style=\"width:%.3frem;left:%.3frem;top:%.3frem\">",
-                      address, whole.width() * scale, -window.x() * scale, -window.y() * scale)
-                  .raw("</span>");
-            });
+    page.raw("</a></td>\n");
   }
 }

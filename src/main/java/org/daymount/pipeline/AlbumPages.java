@@ -21,7 +21,9 @@ import org.daymount.month.Warning;
 import org.daymount.note.MonthNote;
 import org.daymount.note.NoteParser;
 import org.daymount.note.NoteRemark;
+import org.daymount.page.PageFitter;
 import org.daymount.photo.Photo;
+import org.daymount.unit.PaperSize;
 
 /**
  * What the month's pages are to hold: the defaults, the person's note and the person's choices.
@@ -63,7 +65,19 @@ record AlbumPages(
         plan.pages().stream()
             .map(page -> TradeSizes.servedBy(request.settings().sheet(), page))
             .toList();
-    return new AlbumPages(pages, noted, merged.choices(), warnings);
+    return new AlbumPages(directed(pages, request), noted, merged.choices(), warnings);
+  }
+
+  /** A page gives its spaces their direction before any picture is chosen for them. */
+  private static List<DayPage> directed(List<DayPage> pages, Request request) {
+    PageFitter fitter = new PageFitter(request.pages().page());
+    List<PaperSize> cards = request.cards().stream().toList();
+    return pages.stream()
+        .map(
+            page ->
+                new DayPage(
+                    page.day(), page.kind(), fitter.directed(page.spaces(), cards), page.story()))
+        .toList();
   }
 
   private static void addAll(List<Warning> warnings, List<AlbumRemark> remarks) {

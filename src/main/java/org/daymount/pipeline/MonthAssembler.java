@@ -17,6 +17,7 @@ import org.daymount.month.MonthSheet;
 import org.daymount.month.MonthSpace;
 import org.daymount.month.PieceContent;
 import org.daymount.month.Warning;
+import org.daymount.page.PagePlanner;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.pick.DayPick;
@@ -43,15 +44,26 @@ final class MonthAssembler {
     this.problems = picked.problems();
   }
 
-  Month assemble(PieceMaker pieces, Packing packing) {
+  Month assemble(PieceMaker pieces, Packing packing, PagePlanner.Plan pages) {
     List<MonthDay> days = new ArrayList<>();
     for (DayPick pick : picked.picks()) {
       days.add(day(pick, pieces.labels(pick.page().day())));
     }
     List<MonthSheet> sheets = sheets(packing, pieces.content());
     List<Warning> warnings = warnings(days, packing);
+    pages
+        .misfits()
+        .forEach(
+            (day, text) ->
+                warnings.add(new Warning("page-full", Optional.empty(), Optional.of(day), text)));
     return new Month(
-        surveyed.month(), request.settings(), photos(picked.usedFiles()), days, sheets, warnings);
+        surveyed.month(),
+        request.settings(),
+        photos(picked.usedFiles()),
+        days,
+        sheets,
+        pages.layout(),
+        warnings);
   }
 
   private static MonthDay day(DayPick pick, List<List<String>> labels) {

@@ -19,6 +19,7 @@ import org.daymount.look.PhotoAnalyser;
 import org.daymount.look.Remembered;
 import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
+import org.daymount.page.PagePlanner;
 import org.daymount.photo.Photo;
 import org.daymount.pick.DayPick;
 import org.daymount.pick.HeroPicker;
@@ -113,7 +114,10 @@ public final class MonthMaker {
     PieceMaker pieces = pieces(request, picked.picks(), stories);
     progress.stage("packing " + pieces.pieces().size() + " pieces", 0);
     Packing packing = new SheetPacker().pack(pieces.pieces(), request.settings().sheets());
-    Month made = new MonthAssembler(request, surveyed, picked, stories).assemble(pieces, packing);
+    PagePlanner.Plan pages =
+        new PagePlanner(request.pages()).plan(PageContents.of(picked.picks(), stories));
+    Month made =
+        new MonthAssembler(request, surveyed, picked, stories).assemble(pieces, packing, pages);
     progress.end();
     return made;
   }

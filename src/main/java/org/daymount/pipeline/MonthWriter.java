@@ -24,6 +24,7 @@ import org.daymount.output.IndexPage;
 import org.daymount.output.KeptDrawings;
 import org.daymount.output.OutputException;
 import org.daymount.output.OutputFolder;
+import org.daymount.output.PagesPdf;
 import org.daymount.output.Recipe;
 import org.daymount.output.SheetPainter;
 import org.daymount.output.SheetsPdf;
@@ -79,6 +80,11 @@ public final class MonthWriter {
           "sheets.pdf",
           Recipe.of("sheets.pdf", month.month(), month.settings(), month.sheets(), sheets),
           () -> new SheetsPdf().write(month, folder::content));
+      put(
+          folder,
+          "pages.pdf",
+          Recipe.of("pages.pdf", all),
+          () -> new PagesPdf(pictures::part).write(month));
       put(folder, "guide.pdf", Recipe.of("guide.pdf", all), () -> new GuidePdf().write(month));
       put(
           folder,

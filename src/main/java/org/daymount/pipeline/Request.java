@@ -9,6 +9,7 @@ import org.daymount.crop.CropSettings;
 import org.daymount.day.DaySettings;
 import org.daymount.ingest.IngestSettings;
 import org.daymount.month.Settings;
+import org.daymount.page.PageSettings;
 import org.daymount.unit.PaperSize;
 
 /**
@@ -18,6 +19,7 @@ import org.daymount.unit.PaperSize;
  *     not looked into, such as the output of earlier runs
  * @param note the month note's file
  * @param out where everything is written; choices.json is read there
+ * @param pages how the album is made up
  * @param cards size of the story cards; empty: none
  * @param jobs how many pictures are worked on at once
  */
@@ -32,6 +34,7 @@ public record Request(
     IngestSettings ingest,
     Settings settings,
     Optional<PaperSize> cards,
+    PageSettings pages,
     Locale locale,
     int jobs) {
   public Request {

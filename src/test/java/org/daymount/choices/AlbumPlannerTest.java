@@ -104,7 +104,7 @@ class AlbumPlannerTest {
   void aRevealThatLeavesNothingIsDroppedAndNamed() {
     AlbumPlan plan = plan("June 2026\n2 4x6 on mat 2in\n3 three 4x6");
     assertEquals("4x6", PageSpecParser.text(day(plan, 2)));
-    assertEquals(List.of("reveal", "page-full"), codes(plan));
+    assertEquals(List.of("reveal"), codes(plan)); // what a page holds is judged when it is laid out
   }
 
   @Test
@@ -187,16 +187,6 @@ class AlbumPlannerTest {
         Choices.NONE.withDay(
             june(3), DayChoice.NONE.withPage(Optional.of(PageSpecParser.parse("4x6"))));
     assertEquals("4x6", PageSpecParser.text(day(plan("June 2026\n3 leave out", back), 3)));
-  }
-
-  @Test
-  void theSizeOfThePageIsJudgedAfterTheReviewsChanges() {
-    String large = "June 2026\n3 two 6x8";
-    assertEquals(List.of("page-full"), codes(plan(large)));
-    Choices smaller =
-        Choices.NONE.withDay(
-            june(3), DayChoice.NONE.withPage(Optional.of(PageSpecParser.parse("6x8"))));
-    assertEquals(List.of(), codes(plan(large, smaller)));
   }
 
   @Test

@@ -14,6 +14,7 @@ import org.daymount.day.DayStart;
 import org.daymount.ingest.ClockCorrections;
 import org.daymount.ingest.IngestSettings;
 import org.daymount.month.Settings;
+import org.daymount.page.PageSettings;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperSize;
 
@@ -41,6 +42,7 @@ final class TestRequests {
             Length.ZERO,
             Settings.Paper.SHEET),
         Optional.empty(),
+        PageSettings.STANDARD,
         Locale.ENGLISH,
         2);
   }

@@ -1,0 +1,80 @@
+package org.daymount.output;
+
+import java.io.IOException;
+import java.util.List;
+import org.daymount.card.StoryCard;
+import org.daymount.crop.Crop;
+import org.daymount.month.Month;
+import org.daymount.month.MonthDay;
+import org.daymount.month.MonthSpace;
+import org.daymount.output.PageCanvas.Look;
+import org.daymount.page.AlbumPage;
+import org.daymount.page.Place;
+import org.daymount.pick.Candidate;
+import org.daymount.unit.Length;
+import org.daymount.unit.PaperBox;
+import org.daymount.unit.PaperSize;
+
+/** The one drawing of a page: for pages.pdf, the guide, index.html. From the month alone. */
+final class PageDrawing {
+  private final PaperSize size;
+  private final AlbumPage page;
+  private final List<MonthSpace> spaces;
+  private final List<StoryCard> cards;
+
+  PageDrawing(Month month, AlbumPage page) {
+    this.size = month.album().settings().page();
+    this.page = page;
+    this.spaces =
+        month.days().stream()
+            .filter(day -> day.day().equals(page.day()))
+            .findFirst()
+            .map(MonthDay::spaces)
+            .orElse(List.of());
+    this.cards = month.cards(page.day());
+  }
+
+  void draw(PageCanvas canvas) throws IOException {
+    canvas.rectangle(PaperBox.at(Length.ZERO, Length.ZERO, size), Look.PAGE);
+    for (PaperBox pocket : page.pockets()) {
+      canvas.rectangle(pocket, Look.POCKET);
+    }
+    for (Place place : page.places()) {
+      draw(place, canvas);
+    }
+  }
+
+  private void draw(Place place, PageCanvas canvas) throws IOException {
+    switch (place.what()) {
+      case FREE -> {
+        canvas.rectangle(place.box(), Look.FREE);
+        canvas.word("free", place.box());
+      }
+      case MAT -> canvas.rectangle(place.box(), Look.MAT);
+      case PHOTO -> photo(spaces.get(place.index().orElseThrow()), place.box(), canvas);
+      case STORY -> {
+        int index = place.index().orElseThrow();
+        if (index < cards.size()) {
+          canvas.card(cards.get(index), place.box());
+        }
+      }
+    }
+  }
+
+  private static void photo(MonthSpace space, PaperBox box, PageCanvas canvas) throws IOException {
+    if (space.pick().hero().isEmpty()) {
+      canvas.rectangle(box, Look.MISSING);
+      canvas.word("missing", box);
+      return;
+    }
+    Candidate hero = space.pick().hero().get();
+    Crop crop = hero.crop();
+    canvas.rectangle(box, Look.PRINT);
+    Length left = box.width().minus(crop.picture().width()).half();
+    Length top = box.height().minus(crop.picture().height()).half();
+    canvas.picture(
+        hero.looked().photo(),
+        crop,
+        PaperBox.at(box.x().plus(left), box.y().plus(top), crop.picture()));
+  }
+}

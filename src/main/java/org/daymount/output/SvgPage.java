@@ -1,0 +1,103 @@
+package org.daymount.output;
+
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.util.Base64;
+import java.util.Optional;
+import java.util.function.Function;
+import org.daymount.card.CardPainter;
+import org.daymount.card.StoryCard;
+import org.daymount.crop.Crop;
+import org.daymount.image.Previews;
+import org.daymount.photo.Photo;
+import org.daymount.unit.PaperBox;
+import org.daymount.unit.PaperSize;
+import org.daymount.unit.PixelBox;
+
+/** A page as SVG inside HTML; one unit is an inch. Its looks are classes of the style sheet. */
+final class SvgPage implements PageCanvas {
+  private static final int CARD_PPI = 96;
+  private static final double CARD_QUALITY = 0.8;
+
+  private final Html page;
+  private final Function<Photo, Optional<String>> addresses;
+  private final CardPainter cards = new CardPainter();
+
+  /**
+   * @param addresses of the small whole pictures
+   */
+  SvgPage(Html page, Function<Photo, Optional<String>> addresses) {
+    this.page = page;
+    this.addresses = addresses;
+  }
+
+  void open(PaperSize size, String label) {
+    page.raw("<svg class=\"pg\" role=\"img\" viewBox=\"-0.03 -0.03 ")
+        .raw(
+            "%.3f %.3f\" aria-label=\"",
+            size.width().inInches() + 0.06, size.height().inInches() + 0.06)
+        .text(label)
+        .raw("\">");
+  }
+
+  void close() {
+    page.raw("</svg>");
+  }
+
+  @Override
+  public void rectangle(PaperBox box, Look look) {
+    page.raw("<rect class=\"pg-%s\" ", look.name().toLowerCase(java.util.Locale.ROOT))
+        .raw("%s/>", place(box));
+  }
+
+  @Override
+  public void picture(Photo photo, Crop crop, PaperBox box) {
+    Optional<String> address = addresses.apply(photo);
+    if (address.isEmpty()) {
+      rectangle(box, Look.MISSING);
+      return;
+    }
+    PixelBox window = crop.window();
+    page.raw("<svg %s preserveAspectRatio=\"none\" ", place(box))
+        .raw("viewBox=\"%d %d %d %d\">", window.x(), window.y(), window.width(), window.height())
+        .raw(
+            "<image width=\"%d\" height=\"%d\" preserveAspectRatio=\"none\" href=\"%s\"/></svg>",
+            photo.size().width(), photo.size().height(), address.get());
+  }
+
+  @Override
+  public void card(StoryCard card, PaperBox box) {
+    int width = (int) Math.round(card.size().width().inInches() * CARD_PPI);
+    int height = (int) Math.round(card.size().height().inInches() * CARD_PPI);
+    BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = image.createGraphics();
+    g.scale(CARD_PPI / 72.0, CARD_PPI / 72.0);
+    cards.paint(card, g);
+    g.dispose();
+    byte[] jpeg = Previews.jpeg(image, Math.max(width, height), CARD_QUALITY);
+    page.raw("<image %s preserveAspectRatio=\"none\" href=\"data:image/jpeg;base64,", place(box))
+        .raw("%s\"/>", Base64.getEncoder().encodeToString(jpeg));
+    page.raw("<rect class=\"pg-edge\" %s/>", place(box));
+  }
+
+  @Override
+  public void word(String word, PaperBox box) throws IOException {
+    page.raw(
+            "<text class=\"pg-word\" x=\"%.3f\" y=\"%.3f\">",
+            box.x().inInches() + box.width().inInches() / 2,
+            box.y().inInches() + box.height().inInches() / 2)
+        .text(word)
+        .raw("</text>");
+  }
+
+  private static String place(PaperBox box) {
+    return String.format(
+        java.util.Locale.ROOT,
+        "x=\"%.4f\" y=\"%.4f\" width=\"%.4f\" height=\"%.4f\"",
+        box.x().inInches(),
+        box.y().inInches(),
+        box.width().inInches(),
+        box.height().inInches());
+  }
+}

@@ -1,0 +1,36 @@
+package org.daymount.page;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.daymount.album.Space;
+import org.daymount.unit.Orientation;
+import org.daymount.unit.PaperSize;
+
+/**
+ * What one day's page is to hold.
+ *
+ * @param ways for each space, the way its picture lies
+ * @param cards sizes of the day's story cards
+ */
+public record DayContents(
+    LocalDate day, List<Space> spaces, List<Orientation> ways, List<PaperSize> cards) {
+  public DayContents {
+    spaces = List.copyOf(spaces);
+    ways = List.copyOf(ways);
+    cards = List.copyOf(cards);
+    if (spaces.size() != ways.size()) {
+      throw new IllegalArgumentException(day + ": " + spaces.size() + " spaces, " + ways.size());
+    }
+  }
+
+  /** The spaces, then the cards. */
+  List<PageItem> items() {
+    List<PageItem> items = new ArrayList<>();
+    for (int i = 0; i < spaces.size(); i++) {
+      items.add(PageItem.of(spaces.get(i), ways.get(i)));
+    }
+    cards.forEach(card -> items.add(PageItem.card(card)));
+    return items;
+  }
+}

@@ -1,0 +1,196 @@
+package org.daymount.page;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.daymount.album.Space;
+import org.daymount.unit.Orientation;
+import org.daymount.unit.PaperBox;
+import org.daymount.unit.PaperSize;
+
+/**
+ * Which kinds of page hold a day's spaces and story cards: pockets where they would be at least
+ * half filled, else a whole page that things are glued on. Fit is geometry, cards included.
+ */
+public final class PageFitter {
+  /** Beyond it, of things that do not fit together the last are left away first. */
+  private static final int MOST_SUBSETS = 10;
+
+  private final PaperSize page;
+  private final List<PageKind> kinds;
+
+  public PageFitter(PaperSize page) {
+    this.page = page;
+    this.kinds = PageKinds.of(page);
+  }
+
+  List<PageKind> kinds() {
+    return kinds;
+  }
+
+  /**
+   * The spaces with the directions that the page gives them. Several spaces divide the page: where
+   * pockets hold them, the pockets say how they lie. A single one is left to its picture, unless it
+   * fits only one way.
+   */
+  public List<Space> directed(List<Space> spaces, List<PaperSize> cards) {
+    List<PageItem> items = new ArrayList<>();
+    spaces.forEach(space -> items.add(PageItem.of(space)));
+    cards.forEach(card -> items.add(PageItem.card(card)));
+    if (fits(items).isEmpty()) {
+      return lyingAs(mostThatFits(items), items, spaces);
+    }
+    if (spaces.size() > 1) {
+      Optional<Arrangement> pockets =
+          fits(items).stream()
+              .filter(found -> !found.kind().isFull())
+              .min(Comparator.comparingInt(found -> found.free().size()));
+      if (pockets.isPresent()) {
+        return lyingAs(all(items), items, spaces);
+      }
+    }
+    List<Space> directed = new ArrayList<>();
+    for (int i = 0; i < spaces.size(); i++) {
+      Space space = spaces.get(i);
+      List<Orientation> possible = new ArrayList<>();
+      for (Orientation way : space.ways()) {
+        List<PageItem> so = new ArrayList<>(items);
+        so.set(i, items.get(i).lying(way));
+        if (!fits(so).isEmpty()) {
+          possible.add(way);
+        }
+      }
+      boolean oneWay = space.ways().size() > 1 && possible.size() == 1;
+      directed.add(oneWay ? lying(space, possible.get(0)) : space);
+      if (oneWay) {
+        items.set(i, items.get(i).lying(possible.get(0)));
+      }
+    }
+    return directed;
+  }
+
+  /** The spaces that are held as they would lie; the others as they are. */
+  private List<Space> lyingAs(List<Integer> held, List<PageItem> items, List<Space> spaces) {
+    List<Space> lying = new ArrayList<>(spaces);
+    List<Arrangement> found = fits(chosen(items, held));
+    if (!held.isEmpty() && !found.isEmpty()) {
+      List<PaperBox> boxes =
+          found.stream()
+              .min(Comparator.comparingInt(each -> each.free().size()))
+              .orElseThrow()
+              .boxes();
+      for (int i = 0; i < held.size(); i++) {
+        int space = held.get(i);
+        if (space < spaces.size()) {
+          lying.set(space, lying(spaces.get(space), boxes.get(i).size().direction()));
+        }
+      }
+    }
+    return lying;
+  }
+
+  static List<Integer> all(List<PageItem> items) {
+    List<Integer> indexes = new ArrayList<>();
+    for (int i = 0; i < items.size(); i++) {
+      indexes.add(i);
+    }
+    return indexes;
+  }
+
+  private static Space lying(Space space, Orientation way) {
+    return space.direction().isPresent() || way == Orientation.SQUARE
+        ? space
+        : new Space(space.size(), Optional.of(way), space.reveal());
+  }
+
+  /** One arrangement for each kind that will do; none when nothing holds all of it. */
+  List<Arrangement> fits(List<PageItem> items) {
+    if (items.isEmpty()) {
+      return kinds.stream()
+          .map(kind -> new Arrangement(kind, List.of(), List.of(), kind.pockets()))
+          .toList();
+    }
+    List<Arrangement> pockets =
+        kinds.stream()
+            .filter(kind -> !kind.isFull())
+            .flatMap(kind -> PocketFit.fit(kind, items, false).stream())
+            .filter(Arrangement::isHalfFilled)
+            .toList();
+    return pockets.isEmpty() ? FullFit.fit(PageKind.full(page), items).stream().toList() : pockets;
+  }
+
+  /** Indexes of as much as fits together: most pictures by their size, then most cards. */
+  List<Integer> mostThatFits(List<PageItem> items) {
+    int n = items.size();
+    if (n > MOST_SUBSETS) {
+      List<Integer> kept = new ArrayList<>();
+      for (int i = 0; i < n; i++) {
+        kept.add(i);
+        if (fits(chosen(items, kept)).isEmpty()) {
+          kept.remove(kept.size() - 1);
+        }
+      }
+      return kept;
+    }
+    List<Integer> best = List.of();
+    double most = -1;
+    for (int set = 0; set < 1 << n; set++) {
+      List<Integer> kept = new ArrayList<>();
+      double worth = 0;
+      for (int i = 0; i < n; i++) {
+        if ((set >> i & 1) == 1) {
+          kept.add(i);
+          double size = items.get(i).size().squareInches();
+          worth += items.get(i).isCard() ? size / 1000 : size;
+        }
+      }
+      if (worth > most && !fits(chosen(items, kept)).isEmpty()) {
+        most = worth;
+        best = kept;
+      }
+    }
+    return best;
+  }
+
+  static List<PageItem> chosen(List<PageItem> items, List<Integer> indexes) {
+    return indexes.stream().map(items::get).toList();
+  }
+
+  /** What does not fit, and the nearest that does, in words. */
+  String whyNot(List<PageItem> items) {
+    String asked = words(items) + (items.size() == 1 ? " does" : " do") + " not fit";
+    List<PageItem> freed = items.stream().map(PageItem::eitherWay).toList();
+    List<Integer> held = fits(freed).isEmpty() ? mostThatFits(freed) : all(freed);
+    if (held.isEmpty()) {
+      return asked + " on a " + page + " in page, in no way; ask for a smaller size";
+    }
+    Arrangement found = fits(chosen(freed, held)).get(0);
+    List<PageItem> lying = new ArrayList<>();
+    for (int i = 0; i < held.size(); i++) {
+      PageItem item = freed.get(held.get(i));
+      lying.add(item.isCard() ? item : item.lying(found.boxes().get(i).size().direction()));
+    }
+    String nearest = words(lying) + on(found.kind());
+    return asked + " on a " + page + " in page; the nearest that does: " + nearest;
+  }
+
+  private static String on(PageKind kind) {
+    return kind.isFull() ? " (glued on a full page)" : " (a page of " + kind.name() + ")";
+  }
+
+  private static String words(List<PageItem> items) {
+    java.util.Map<String, Long> counts =
+        items.stream()
+            .map(PageItem::words)
+            .collect(
+                Collectors.groupingBy(
+                    word -> word, java.util.LinkedHashMap::new, Collectors.counting()));
+    return counts.entrySet().stream()
+        .map(
+            entry ->
+                entry.getValue() > 1 ? entry.getValue() + " × " + entry.getKey() : entry.getKey())
+        .collect(Collectors.joining(" and "));
+  }
+}

@@ -1,0 +1,122 @@
+package org.daymount.page;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.daymount.album.Space;
+import org.daymount.unit.Length;
+import org.daymount.unit.PaperBox;
+
+/** Gives every day its page and every page its leaf. */
+public final class PagePlanner {
+  /**
+   * @param misfits per day, what does not fit on its page, with the nearest that does
+   */
+  public record Plan(AlbumLayout layout, Map<LocalDate, String> misfits) {}
+
+  /** A day with the arrangements that will do, and which of its things they hold. */
+  private record Fitted(DayContents contents, List<Integer> held, Map<String, Arrangement> byKind) {
+    LeafPlanner.Candidate candidate() {
+      Map<String, Integer> empty = new LinkedHashMap<>();
+      byKind.forEach((kind, arrangement) -> empty.put(kind, arrangement.free().size()));
+      return new LeafPlanner.Candidate(empty);
+    }
+  }
+
+  private final PageSettings settings;
+  private final PageFitter fitter;
+
+  public PagePlanner(PageSettings settings) {
+    this.settings = settings;
+    this.fitter = new PageFitter(settings.page());
+  }
+
+  /**
+   * @param days that have a page, in order
+   */
+  public Plan plan(List<DayContents> days) {
+    Map<LocalDate, String> misfits = new LinkedHashMap<>();
+    List<Fitted> fitted = days.stream().map(day -> fitted(day, misfits)).toList();
+    Map<String, Integer> pockets = new LinkedHashMap<>();
+    fitter.kinds().forEach(kind -> pockets.put(kind.name(), kind.pockets().size()));
+    boolean firstAlone = settings.start() == PageSettings.Start.LEFT;
+    List<AlbumPage> pages = new ArrayList<>();
+    List<Leaf> leaves = new ArrayList<>();
+    List<LeafPlanner.Candidate> candidates = fitted.stream().map(Fitted::candidate).toList();
+    for (LeafPlanner.Choice choice : new LeafPlanner(pockets, firstAlone).plan(candidates)) {
+      int number = leaves.size() + 1;
+      boolean onBack = firstAlone && choice.first() == 0;
+      Fitted first = fitted.get(choice.first());
+      pages.add(page(first, choice.kind(), number, onBack ? Leaf.Side.BACK : Leaf.Side.FRONT));
+      Optional<LocalDate> second = Optional.empty();
+      if (choice.pages() == 2) {
+        Fitted other = fitted.get(choice.first() + 1);
+        pages.add(page(other, choice.kind(), number, Leaf.Side.BACK));
+        second = Optional.of(other.contents().day());
+      }
+      Optional<LocalDate> day = Optional.of(first.contents().day());
+      leaves.add(
+          onBack
+              ? new Leaf(number, choice.kind(), Optional.empty(), day)
+              : new Leaf(number, choice.kind(), day, second));
+    }
+    return new Plan(new AlbumLayout(settings, pages, leaves), misfits);
+  }
+
+  private Fitted fitted(DayContents day, Map<LocalDate, String> misfits) {
+    List<PageItem> items = day.items();
+    List<Integer> held = new ArrayList<>();
+    for (int i = 0; i < items.size(); i++) {
+      held.add(i);
+    }
+    List<Arrangement> found = fitter.fits(items);
+    if (found.isEmpty()) {
+      misfits.put(day.day(), fitter.whyNot(items));
+      held = fitter.mostThatFits(items);
+      found = fitter.fits(PageFitter.chosen(items, held));
+    }
+    return new Fitted(
+        day,
+        held,
+        found.stream()
+            .collect(
+                Collectors.toMap(
+                    arrangement -> arrangement.kind().name(),
+                    Function.identity(),
+                    (a, b) -> a,
+                    LinkedHashMap::new)));
+  }
+
+  private static AlbumPage page(Fitted day, String kind, int leaf, Leaf.Side side) {
+    Arrangement arrangement = day.byKind().get(kind);
+    List<Place> places = new ArrayList<>();
+    arrangement.free().forEach(box -> places.add(Place.free(box)));
+    List<Space> spaces = day.contents().spaces();
+    for (int i = 0; i < day.held().size(); i++) {
+      int item = day.held().get(i);
+      PaperBox box = arrangement.boxes().get(i);
+      boolean turned = arrangement.turned().get(i);
+      if (item >= spaces.size()) {
+        places.add(Place.of(Place.What.STORY, box, item - spaces.size(), turned));
+        continue;
+      }
+      Optional<Length> reveal = spaces.get(item).reveal();
+      if (reveal.isPresent()) {
+        places.add(Place.of(Place.What.MAT, box, item, turned));
+      }
+      PaperBox inside =
+          PaperBox.at(
+              box.x().plus(reveal.orElse(Length.ZERO)),
+              box.y().plus(reveal.orElse(Length.ZERO)),
+              box.size().inset(reveal.orElse(Length.ZERO)));
+      places.add(Place.of(Place.What.PHOTO, inside, item, turned));
+    }
+    return new AlbumPage(
+        day.contents().day(), kind, leaf, side, arrangement.kind().pockets(), places);
+  }
+}

@@ -1,0 +1,26 @@
+package org.daymount.pipeline;
+
+import java.util.List;
+import org.daymount.album.DayPage;
+import org.daymount.card.StoryCard;
+import org.daymount.page.DayContents;
+import org.daymount.pick.DayPick;
+import org.daymount.pick.SpacePick;
+
+/** The picks and stories of a month as things that lie on pages. */
+final class PageContents {
+  private PageContents() {}
+
+  static List<DayContents> of(List<DayPick> picks, Stories stories) {
+    return picks.stream()
+        .filter(pick -> pick.page().kind() != DayPage.Kind.LEFT_OUT)
+        .map(
+            pick ->
+                new DayContents(
+                    pick.page().day(),
+                    pick.spaces().stream().map(SpacePick::space).toList(),
+                    pick.spaces().stream().map(SpacePick::direction).toList(),
+                    stories.cards(pick.page().day()).stream().map(StoryCard::size).toList()))
+        .toList();
+  }
+}

@@ -1,0 +1,181 @@
+package org.daymount.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.daymount.album.Space;
+import org.daymount.unit.Length;
+import org.daymount.unit.Orientation;
+import org.daymount.unit.PaperBox;
+import org.daymount.unit.PaperSize;
+import org.junit.jupiter.api.Test;
+
+class PagePlannerTest {
+  private static final PaperSize PAGE = PaperSize.inches(6, 8);
+  private static final PaperSize LARGE = PaperSize.inches(4, 6);
+  private static final PaperSize SMALL = PaperSize.inches(3, 4);
+
+  /** Common practice, no source: the divisions of a 6 x 8 page that are sold. */
+  @Test
+  void aSixByEightPageHasItsFourStraightDivisionsAndTheFullPage() {
+    assertEquals(
+        List.of("one 6x8", "two 4x6", "one 4x6 and two 3x4", "four 3x4", "full"),
+        PageKinds.of(PAGE).stream().map(PageKind::name).collect(Collectors.toList()));
+  }
+
+  /** Common practice, no source: six 4x6 lying or standing fill 12 x 12, and twelve 3x4. */
+  @Test
+  void aTwelveInchPageHasItsOwnDivisions() {
+    List<String> names =
+        PageKinds.of(PaperSize.inches(12, 12)).stream().map(PageKind::name).toList();
+    assertTrue(names.containsAll(List.of("six 4x6", "twelve 3x4", "nine 4x4", "full")), "" + names);
+  }
+
+  @Test
+  void pocketsNeverOverlapAndNeverLeaveThePage() {
+    for (PaperSize page :
+        List.of(
+            PAGE,
+            PaperSize.inches(12, 12),
+            PaperSize.inches(8, 8),
+            PaperSize.inches(9, 12),
+            PaperSize.millimetres(150, 200))) {
+      for (PageKind kind : PageKinds.of(page)) {
+        assertApart(kind.pockets(), page, kind.name());
+      }
+    }
+  }
+
+  @Test
+  void twoUprightLargePicturesDoNotFitSideBySideAndTheLyingOnesAreNamed() {
+    PagePlanner.Plan plan = plan(day(1, List.of(LARGE, LARGE), Orientation.PORTRAIT));
+    String text = plan.misfits().values().iterator().next();
+    assertTrue(text.contains("2 × 4x6 portrait do not fit on a 6x8 in page"), text);
+    assertTrue(text.contains("2 × 4x6 landscape (a page of two 4x6)"), text);
+  }
+
+  @Test
+  void whatIsTooMuchNamesTheMostThatFits() {
+    PagePlanner.Plan plan =
+        plan(day(6, List.of(SMALL, SMALL, SMALL, LARGE), Orientation.LANDSCAPE));
+    assertFalse(plan.misfits().isEmpty());
+    String text = plan.misfits().values().iterator().next();
+    assertTrue(text.contains("nearest that does: 2 × 3x4 portrait and 4x6 landscape"), text);
+    assertTrue(text.contains("(a page of one 4x6 and two 3x4)"), text);
+  }
+
+  @Test
+  void anUprightLargePictureTakesAFullPageAndALyingOneAPocket() {
+    assertEquals("full", kind(day(1, List.of(LARGE), Orientation.PORTRAIT)));
+    assertEquals("two 4x6", kind(day(1, List.of(LARGE), Orientation.LANDSCAPE)));
+  }
+
+  @Test
+  void pocketsThatWouldBeLessThanHalfFilledAreNotTaken() {
+    assertEquals("full", kind(day(1, List.of(SMALL), Orientation.PORTRAIT)));
+    assertEquals(
+        "one 4x6 and two 3x4", // one empty pocket; four 3x4 would have two
+        kind(day(1, List.of(SMALL, SMALL), Orientation.PORTRAIT)));
+  }
+
+  @Test
+  void severalSmallPicturesStandBecauseTheirPocketsDo() {
+    List<Space> spaces =
+        new PageFitter(PAGE).directed(List.of(Space.free(SMALL), Space.free(SMALL)), List.of());
+    assertEquals(
+        List.of(Optional.of(Orientation.PORTRAIT), Optional.of(Orientation.PORTRAIT)),
+        spaces.stream().map(Space::direction).toList());
+  }
+
+  @Test
+  void aSingleLargePictureLiesAsItWasTakenUnlessAStoryCardNeedsTheRoom() {
+    PageFitter fitter = new PageFitter(PAGE);
+    List<Space> one = List.of(Space.free(LARGE));
+    assertEquals(Optional.empty(), fitter.directed(one, List.of()).get(0).direction());
+    assertEquals(
+        Optional.of(Orientation.LANDSCAPE),
+        fitter.directed(one, List.of(SMALL)).get(0).direction());
+  }
+
+  @Test
+  void aLyingSmallPictureIsGluedOnAFullPage() {
+    assertEquals("full", kind(day(1, List.of(SMALL, SMALL), Orientation.LANDSCAPE)));
+  }
+
+  @Test
+  void aTenByFifteenCentimetrePrintServesALargePocket() {
+    assertEquals(
+        "two 4x6", kind(day(1, List.of(PaperSize.millimetres(100, 150)), Orientation.LANDSCAPE)));
+  }
+
+  @Test
+  void aPictureOnAMatHasTheRevealAllAroundIt() {
+    Space mat =
+        new Space(
+            LARGE, Optional.of(Orientation.LANDSCAPE), Optional.of(Length.inchFraction(1, 8)));
+    DayContents day =
+        new DayContents(
+            LocalDate.of(2026, 6, 1), List.of(mat), List.of(Orientation.LANDSCAPE), List.of());
+    List<Place> places = plan(day).layout().pages().get(0).places();
+    PaperBox card = box(places, Place.What.MAT);
+    PaperBox photo = box(places, Place.What.PHOTO);
+    assertEquals(Length.inchFraction(1, 8), photo.x().minus(card.x()));
+    assertEquals(Length.inchFraction(1, 8), card.bottom().minus(photo.bottom()));
+  }
+
+  @Test
+  void nothingOnAFullPageOverlapsOrLeavesIt() {
+    List<PaperSize> sizes = List.of(SMALL, LARGE, PaperSize.inches(2, 3), PaperSize.inches(2, 2));
+    for (int set = 1; set < 1 << 5; set++) {
+      List<PaperSize> chosen = new ArrayList<>();
+      for (int i = 0; i < 5; i++) {
+        if ((set >> i & 1) == 1) {
+          chosen.add(sizes.get(i % sizes.size()));
+        }
+      }
+      for (Orientation way : List.of(Orientation.LANDSCAPE, Orientation.PORTRAIT)) {
+        AlbumPage page = plan(day(1, chosen, way)).layout().pages().get(0);
+        assertApart(page.places().stream().map(Place::box).toList(), PAGE, chosen + " " + way);
+      }
+    }
+  }
+
+  private static PaperBox box(List<Place> places, Place.What what) {
+    return places.stream().filter(p -> p.what() == what).findFirst().orElseThrow().box();
+  }
+
+  private static void assertApart(List<PaperBox> boxes, PaperSize page, String what) {
+    for (PaperBox box : boxes) {
+      assertTrue(
+          box.x().compareTo(Length.ZERO) >= 0
+              && box.y().compareTo(Length.ZERO) >= 0
+              && !box.right().isLongerThan(page.width())
+              && !box.bottom().isLongerThan(page.height()),
+          what + ": " + box);
+      for (PaperBox other : boxes) {
+        assertTrue(box == other || !box.overlaps(other), what + ": " + box + " " + other);
+      }
+    }
+  }
+
+  private static String kind(DayContents day) {
+    return plan(day).layout().pages().get(0).kind();
+  }
+
+  private static PagePlanner.Plan plan(DayContents day) {
+    return new PagePlanner(PageSettings.STANDARD).plan(List.of(day));
+  }
+
+  private static DayContents day(int number, List<PaperSize> sizes, Orientation way) {
+    List<Orientation> ways =
+        sizes.stream().map(size -> size.isSquare() ? Orientation.SQUARE : way).toList();
+    return new DayContents(
+        LocalDate.of(2026, 6, number), sizes.stream().map(Space::free).toList(), ways, List.of());
+  }
+}
