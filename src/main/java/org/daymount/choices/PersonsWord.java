@@ -56,6 +56,8 @@ public final class PersonsWord {
   }
 
   private static boolean soft(Problem.Kind kind) {
-    return ONLY_A_REASON.contains(kind) || kind == Problem.Kind.COLOUR_PROFILE_IGNORED;
+    return ONLY_A_REASON.contains(kind)
+        || kind == Problem.Kind.DAMAGED
+        || kind == Problem.Kind.COLOUR_PROFILE_IGNORED;
   }
 }

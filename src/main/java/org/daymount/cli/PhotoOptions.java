@@ -47,7 +47,8 @@ final class PhotoOptions {
   @Option(
       names = "--verbose-record",
       description =
-          "Writes the model of each picture's camera into month.json too; otherwise it stays out.")
+          "Writes the model of each picture's camera, and the whole way to its folder, into month.json"
+              + " too; otherwise they stay out.")
   boolean verboseRecord;
 
   @Option(

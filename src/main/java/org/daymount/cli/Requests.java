@@ -33,6 +33,7 @@ final class Requests {
       Optional<Path> out) {
     try {
       List<Path> folders = photos(spec, around, photos);
+      out.ifPresent(given -> checkApart(around, folders, given));
       return new Request(
           folders,
           out.map(List::of).orElseGet(() -> earlierOutput(around)),
@@ -70,6 +71,25 @@ final class Requests {
       }
     }
     return List.copyOf(options.photos);
+  }
+
+  /** What is written must not come to lie among the photos. */
+  private static void checkApart(CommandContext around, List<Path> folders, Path out) {
+    for (Path folder : folders) {
+      try {
+        Path there = around.here().resolve(out);
+        if (Files.exists(there) && Files.isSameFile(around.here().resolve(folder), there)) {
+          throw new IllegalArgumentException(
+              "--out "
+                  + out
+                  + " is the folder of the photos, and nothing is written among photos; name"
+                  + " another, such as --out "
+                  + out.resolve("album"));
+        }
+      } catch (IOException e) {
+        // what cannot be reached is said when it is read or written
+      }
+    }
   }
 
   static DaySettings days(PhotoOptions options) {

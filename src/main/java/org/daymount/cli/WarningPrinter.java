@@ -120,9 +120,10 @@ final class WarningPrinter {
     return false;
   }
 
-  /** Said of a picture that is used all the same. */
+  /** Said of a picture that can be used all the same. */
   private static boolean isUsed(Warning warning) {
-    return warning.code().equals(Problem.Kind.COLOUR_PROFILE_IGNORED.code());
+    return warning.code().equals(Problem.Kind.COLOUR_PROFILE_IGNORED.code())
+        || warning.code().equals(Problem.Kind.DAMAGED.code());
   }
 
   private static String line(Warning warning) {

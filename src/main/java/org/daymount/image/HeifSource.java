@@ -9,26 +9,42 @@ import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 
 /**
- * Upright pictures out of HEIF and AVIF files. When the whole picture is wanted small, a stored
- * thumbnail of at least that size is decoded in its place.
+ * Upright pictures out of HEIF and AVIF files. When the whole picture is wanted small and only to
+ * be shown, a stored thumbnail of at least that size is decoded in its place; one that cannot be is
+ * no fault of the picture.
  */
 final class HeifSource {
   private HeifSource() {}
 
+  /** The whole picture, from its thumbnail where that is large enough. */
+  static BufferedImage shown(Photo photo, PixelSize target) throws IOException {
+    PixelSize storedTarget = photo.orientation().stored(target);
+    try {
+      Optional<PixelSize> thumbnail = HeifRegionReader.thumbnail(photo.file().path(), storedTarget);
+      if (thumbnail.isPresent()) {
+        return upright(photo, thumbnail.get(), true, thumbnail.get().whole(), storedTarget);
+      }
+    } catch (IOException e) {
+      // the picture itself has the word
+    }
+    return upright(photo, photo.size().whole(), target);
+  }
+
   static BufferedImage upright(Photo photo, PixelBox window, PixelSize target) throws IOException {
     ExifOrientation orientation = photo.orientation();
-    PixelSize storedTarget = orientation.stored(target);
-    boolean whole = window.equals(photo.size().whole());
-    Optional<PixelSize> thumbnail =
-        whole ? HeifRegionReader.thumbnail(photo.file().path(), storedTarget) : Optional.empty();
-    PixelSize stored = thumbnail.orElse(orientation.stored(photo.size()));
-    PixelBox storedWindow =
-        thumbnail
-            .map(PixelSize::whole)
-            .orElse(Orienter.toStored(window, photo.size(), orientation));
-    ReadPlan plan = ReadPlan.of(stored, storedWindow, storedTarget);
-    BufferedImage region =
-        HeifRegionReader.read(photo.file().path(), stored, thumbnail.isPresent(), plan);
-    return Pictures.upright(region, plan, orientation);
+    return upright(
+        photo,
+        orientation.stored(photo.size()),
+        false,
+        Orienter.toStored(window, photo.size(), orientation),
+        orientation.stored(target));
+  }
+
+  private static BufferedImage upright(
+      Photo photo, PixelSize stored, boolean thumbnail, PixelBox window, PixelSize target)
+      throws IOException {
+    ReadPlan plan = ReadPlan.of(stored, window, target);
+    BufferedImage region = HeifRegionReader.read(photo.file().path(), stored, thumbnail, plan);
+    return Pictures.upright(region, plan, photo.orientation());
   }
 }

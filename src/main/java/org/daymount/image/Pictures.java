@@ -28,9 +28,16 @@ import org.daymount.unit.PixelSize;
 public final class Pictures {
   /** What turns a file into an upright picture, or stumbles over it. */
   @FunctionalInterface
-  private interface Decoding {
-    BufferedImage run() throws IOException;
+  private interface Decoding<T> {
+    T run() throws IOException;
   }
+
+  /**
+   * A picture, and whether its file is in order.
+   *
+   * @param damage the fact, as the end of "is damaged: "; empty when nothing is wrong
+   */
+  public record Examined(BufferedImage picture, Optional<String> damage) {}
 
   /**
    * The whole picture with a long edge of at most {@code longEdge} pixels; never enlarged. For
@@ -45,27 +52,34 @@ public final class Pictures {
         photo,
         () -> {
           Optional<BufferedImage> reduced = reduced(photo, target);
-          return reduced.isPresent()
-              ? reduced.get()
+          if (reduced.isPresent()) {
+            return reduced.get();
+          }
+          return isHeif(photo) && TileDecoder.isAvailable()
+              ? HeifSource.shown(photo, target)
               : anyFormat(photo, photo.size().whole(), target);
         });
   }
 
   /**
-   * The whole picture as it is quickest to have: at least {@code longEdge} pixels long, or as long
-   * as it is. A JPEG comes as it was decoded at a half, a quarter or an eighth and may be nearly
-   * twice as long (eight times, where it is not larger than that); anything else comes like {@link
-   * #whole}. For measuring.
+   * The whole picture as it is quickest to have, for measuring, and whether all of its coded data
+   * are in order (JPEG, and the JPEG in a raw file; what is wrong with another format's data is
+   * thrown by its decoder). The picture is at least {@code longEdge} pixels long, or as long as it
+   * is. A JPEG comes as it was decoded at a half, a quarter or an eighth and may be nearly twice as
+   * long (eight times, where it is not larger than that); anything else comes like {@link #whole}.
    */
-  public BufferedImage atLeast(Photo photo, int longEdge) throws UnusablePicture {
+  public Examined examined(Photo photo, int longEdge) throws UnusablePicture {
     PixelSize target = photo.size().within(longEdge);
     return decoded(
         photo,
         () -> {
           Optional<ReducedReader.Reduced> read = reducedStored(photo, target);
-          return read.isPresent()
-              ? asDecoded(read.get(), photo.orientation())
-              : anyFormat(photo, photo.size().whole(), target);
+          BufferedImage picture =
+              read.isPresent()
+                  ? asDecoded(read.get(), photo.orientation())
+                  : anyFormat(photo, photo.size().whole(), target);
+          boolean known = read.map(ReducedReader.Reduced::isKnownSound).orElse(false);
+          return new Examined(picture, known ? Optional.empty() : JpegDamage.in(photo));
         });
   }
 
@@ -92,7 +106,7 @@ public final class Pictures {
         });
   }
 
-  private static BufferedImage decoded(Photo photo, Decoding decoding) throws UnusablePicture {
+  private static <T> T decoded(Photo photo, Decoding<T> decoding) throws UnusablePicture {
     try {
       return decoding.run();
     } catch (UnusablePicture e) {

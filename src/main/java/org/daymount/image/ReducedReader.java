@@ -38,8 +38,10 @@ final class ReducedReader {
    * @param pixels in the picture's own colour space, as stored
    * @param area what they show, in stored pixels
    * @param reduction stored pixels for each of these, along both sides
+   * @param isKnownSound whether all of the file was read, and is in order
    */
-  record Reduced(BufferedImage pixels, PixelBox area, int reduction, boolean isCutOff) {
+  record Reduced(
+      BufferedImage pixels, PixelBox area, int reduction, boolean isCutOff, boolean isKnownSound) {
 
     /** Whether these pixels are what a filter would only copy. */
     boolean isAlready(PixelBox window, PixelSize target) {
@@ -143,7 +145,12 @@ final class ReducedReader {
         return Optional.empty();
       }
       return Optional.of(
-          new Reduced(picture(jpeg), jpeg.area(), reduction.factor(), jpeg.isCutOff()));
+          new Reduced(
+              picture(jpeg),
+              jpeg.area(),
+              reduction.factor(),
+              jpeg.isCutOff(),
+              jpeg.isKnownSound()));
     } catch (JpegRefused | CMMException | IllegalArgumentException e) {
       return Optional.empty(); // the last two: a profile that is none
     }

@@ -28,7 +28,8 @@ import org.daymount.unit.PixelSize;
  * pixels in the header therefore has to be limited before a file comes here.
  */
 final class RegionReader {
-  private static final String CUT_OFF = "premature end"; // libjpeg's words, said as a warning only
+  private static final String CUT_OFF = "premature end"; // of the file: libjpeg's words, a warning
+  private static final String DAMAGED = "data segment"; // ended early, but the file goes on
   private static final String PROFILE_SEGMENT = "ICC_PROFILE"; // in TwelveMonkeys' warnings
 
   private RegionReader() {}
@@ -79,7 +80,8 @@ final class RegionReader {
       boolean[] profileIgnored = {false};
       reader.addIIOReadWarningListener(
           (source, warning) -> {
-            cutOff[0] |= warning.toLowerCase(Locale.ROOT).contains(CUT_OFF);
+            String said = warning.toLowerCase(Locale.ROOT);
+            cutOff[0] |= said.contains(CUT_OFF) && !said.contains(DAMAGED);
             profileIgnored[0] |= warning.contains(PROFILE_SEGMENT);
           });
       reader.setInput(in, false, format == PhotoFormat.PNG); // bad notes must not cost the pixels

@@ -2,6 +2,7 @@ package org.daymount.image;
 
 import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_AV1;
 import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_HEVC;
+import static org.bytedeco.ffmpeg.global.avcodec.AV_EF_CRCCHECK;
 import static org.bytedeco.ffmpeg.global.avcodec.AV_EF_EXPLODE;
 import static org.bytedeco.ffmpeg.global.avcodec.AV_INPUT_BUFFER_PADDING_SIZE;
 import static org.bytedeco.ffmpeg.global.avcodec.av_new_packet;
@@ -84,7 +85,7 @@ final class TileDecoder implements Closeable {
     extra.put(configuration, 0, configuration.length);
     context.extradata(extra).extradata_size(configuration.length);
     context.thread_count(1);
-    context.err_recognition(AV_EF_EXPLODE);
+    context.err_recognition(AV_EF_EXPLODE | AV_EF_CRCCHECK);
     context.max_pixels((tile.width() + CODED_BLOCK) * ((long) tile.height() + CODED_BLOCK));
     if (avcodec_open2(context, codec, (AVDictionary) null) < 0) {
       close();

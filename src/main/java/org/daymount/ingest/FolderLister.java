@@ -1,5 +1,7 @@
 package org.daymount.ingest;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.IOException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
@@ -28,6 +30,9 @@ import org.daymount.problem.Problem;
  * it really is in, and a folder or file that was seen is not seen again: loops end there.
  */
 final class FolderLister {
+  private static final String MADE = ".daymount-made";
+  private static final long MOST_RECORD = 10_000_000; // bytes
+
   private record Step(Path folder, Path path) {}
 
   private final PictureHeaders headers = new PictureHeaders();
@@ -79,6 +84,7 @@ final class FolderLister {
           continue;
         }
         if (Files.isDirectory(real)) {
+          leaveOutWhatWasMadeIn(real);
           addEntries(step);
         } else {
           addFile(step);
@@ -86,6 +92,25 @@ final class FolderLister {
       } catch (IOException e) {
         addUnreachable(step);
       }
+    }
+  }
+
+  /**
+   * In a folder that a run wrote to, what it made is no photo: its record (docs/choices.md) tells
+   * the files, a sum and a name a line. Pictures that lie beside them are a person's.
+   */
+  private void leaveOutWhatWasMadeIn(Path folder) {
+    Path record = folder.resolve(MADE);
+    try {
+      if (!Files.isRegularFile(record) || Files.size(record) > MOST_RECORD) {
+        return;
+      }
+      leftOut.add(folder.resolve("set-aside"));
+      for (String line : new String(Files.readAllBytes(record), UTF_8).split("\n")) {
+        leftOut.add(folder.resolve(line.substring(line.indexOf("  ") + 1).strip()));
+      }
+    } catch (IOException | InvalidPathException e) {
+      // no record of a run: everything is a person's
     }
   }
 

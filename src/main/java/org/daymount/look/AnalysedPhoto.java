@@ -4,6 +4,11 @@ import org.daymount.photo.Photo;
 
 /** A photo with its measures. */
 public record AnalysedPhoto(Photo photo, Measures measures) {
+  /** Whether its coded data are not in order: taken only where there is no sound one. */
+  public boolean isDamaged() {
+    return measures.damage().isPresent();
+  }
+
   /** The photo turned clockwise by a person, and everything in it with it. */
   public AnalysedPhoto turned(int quarterTurns) {
     return (quarterTurns & 3) == 0

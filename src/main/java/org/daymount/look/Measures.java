@@ -14,6 +14,8 @@ import org.daymount.unit.PixelSize;
  * @param exposure 0 to 1: entropy less burnt, blocked and badly placed tones
  * @param map where the subject probably is, from the pixels alone
  * @param close what the detectors found; empty while nobody has looked that closely
+ * @param damage what is wrong with its coded data, as the end of "is damaged: "; it can be decoded
+ *     all the same, but nobody knows what a part of it showed
  */
 public record Measures(
     double sharpness,
@@ -21,7 +23,19 @@ public record Measures(
     double exposure,
     Fingerprint fingerprint,
     SaliencyMap map,
-    Optional<CloseLook> close) {
+    Optional<CloseLook> close,
+    Optional<String> damage) {
+
+  /** Of a picture whose file is in order. */
+  public Measures(
+      double sharpness,
+      double clarity,
+      double exposure,
+      Fingerprint fingerprint,
+      SaliencyMap map,
+      Optional<CloseLook> close) {
+    this(sharpness, clarity, exposure, fingerprint, map, close, Optional.empty());
+  }
 
   /**
    * Faces and subjects, surest first.
@@ -104,10 +118,15 @@ public record Measures(
         exposure,
         fingerprint,
         map.turned(quarterTurns),
-        close.map(look -> look.turned(picture, quarterTurns)));
+        close.map(look -> look.turned(picture, quarterTurns)),
+        damage);
   }
 
   public Measures withClose(CloseLook look) {
-    return new Measures(sharpness, clarity, exposure, fingerprint, map, Optional.of(look));
+    return new Measures(sharpness, clarity, exposure, fingerprint, map, Optional.of(look), damage);
+  }
+
+  Measures withDamage(Optional<String> noticed) {
+    return new Measures(sharpness, clarity, exposure, fingerprint, map, close, noticed);
   }
 }

@@ -1,6 +1,5 @@
 package org.daymount.look;
 
-import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +18,7 @@ public final class PhotoAnalyser {
   /** Where decoded pictures come from. */
   @FunctionalInterface
   interface Source {
-    BufferedImage atLeast(Photo photo, int longEdge) throws UnusablePicture;
+    Pictures.Examined examined(Photo photo, int longEdge) throws UnusablePicture;
   }
 
   private final Source source;
@@ -34,7 +33,7 @@ public final class PhotoAnalyser {
    * @param remembered photos of earlier runs, which are not decoded again
    */
   public PhotoAnalyser(Pictures pictures, Remembered remembered) {
-    this(pictures::atLeast, remembered);
+    this(pictures::examined, remembered);
   }
 
   PhotoAnalyser(Source source) {
@@ -87,9 +86,9 @@ public final class PhotoAnalyser {
     if (known.isPresent()) {
       return new Done(new AnalysedPhoto(photo, known.get()));
     }
-    BufferedImage picture;
+    Pictures.Examined examined;
     try {
-      picture = source.atLeast(photo, Measurer.WORKING_EDGE);
+      examined = source.examined(photo, Measurer.WORKING_EDGE);
     } catch (UnusablePicture e) {
       return new Failed(e.of(photo.file()));
     } catch (RuntimeException e) { // a decoder that stumbles over one file must not end the run
@@ -99,7 +98,7 @@ public final class PhotoAnalyser {
               Problem.Kind.UNREADABLE,
               "cannot be decoded (" + e + "); open and save it again in another program"));
     }
-    Measures measures = measurer.measure(picture);
+    Measures measures = measurer.measure(examined.picture()).withDamage(examined.damage());
     remembered.keepFirstLook(photo, measures);
     return new Done(new AnalysedPhoto(photo, measures));
   }

@@ -38,7 +38,7 @@ public final class MonthJson {
   private final boolean cameras;
 
   /**
-   * Without the cameras' models.
+   * Without the cameras' models and the folders' places.
    *
    * @param tool name and version, as in {@code daymount 0.1.0}
    */
@@ -47,7 +47,8 @@ public final class MonthJson {
   }
 
   /**
-   * @param cameras whether the model of a photo's camera is written down with it
+   * @param cameras whether the model of a photo's camera, and the whole way to its folder, are
+   *     written down with it
    */
   public MonthJson(String tool, boolean cameras) {
     this.tool = tool;
@@ -59,7 +60,8 @@ public final class MonthJson {
     root.put("month", month.month().toString());
     root.set("settings", settings(month.settings()));
     root.set("photos", photos(month.photos()));
-    root.set("days", days(month.days(), orientations(month.photos()), true));
+    root.set(
+        "days", days(month.days(), orientations(month.photos()), folders(month.photos()), true));
     root.set("sheets", sheets(month.sheets()));
     root.set("warnings", warnings(month.warnings()));
     return bytes(root);
@@ -78,7 +80,7 @@ public final class MonthJson {
     ObjectNode root = head();
     root.put("month", month);
     root.set("photos", photos(photos));
-    root.set("days", days(days, Map.of(), false));
+    root.set("days", days(days, Map.of(), folders(photos), false));
     root.set("warnings", warnings(warnings));
     return bytes(root);
   }
@@ -113,14 +115,22 @@ public final class MonthJson {
     return node;
   }
 
+  private FolderNames folders(List<MonthPhoto> photos) {
+    return new FolderNames(photos.stream().map(MonthPhoto::file).toList(), cameras);
+  }
+
   private ArrayNode photos(List<MonthPhoto> photos) {
     ArrayNode list = NODES.arrayNode();
-    photos.forEach(photo -> list.add(MonthJsonPhoto.node(photo, cameras)));
+    FolderNames folders = folders(photos);
+    photos.forEach(photo -> list.add(MonthJsonPhoto.node(photo, folders, cameras)));
     return list;
   }
 
   private static ArrayNode days(
-      List<MonthDay> days, Map<PhotoFile, ExifOrientation> asTagged, boolean withSpaces) {
+      List<MonthDay> days,
+      Map<PhotoFile, ExifOrientation> asTagged,
+      FolderNames folders,
+      boolean withSpaces) {
     ArrayNode list = NODES.arrayNode();
     for (MonthDay day : days) {
       ObjectNode node = list.addObject();
@@ -129,13 +139,14 @@ public final class MonthJson {
       node.put("story", day.story().orElse(null));
       if (withSpaces) {
         ArrayNode spaces = node.putArray("spaces");
-        day.spaces().forEach(space -> spaces.add(space(space, asTagged)));
+        day.spaces().forEach(space -> spaces.add(space(space, asTagged, folders)));
       }
     }
     return list;
   }
 
-  private static ObjectNode space(MonthSpace monthSpace, Map<PhotoFile, ExifOrientation> asTagged) {
+  private static ObjectNode space(
+      MonthSpace monthSpace, Map<PhotoFile, ExifOrientation> asTagged, FolderNames folders) {
     SpacePick pick = monthSpace.pick();
     Space space = pick.space();
     Optional<Candidate> hero = pick.hero();
@@ -146,7 +157,7 @@ public final class MonthJson {
     node.put("onMat", space.onMat());
     node.put("reveal", inches(space.reveal().orElse(Length.ZERO)));
     node.put("photo", hero.map(h -> h.looked().photo().file().name()).orElse(null));
-    node.put("folder", hero.map(h -> folder(h.looked().photo().file())).orElse(null));
+    node.put("folder", hero.map(h -> folders.of(h.looked().photo().file())).orElse(null));
     node.put("chosenBy", pick.chosenBy().word());
     node.put("score", hero.map(h -> rounded(h.score().total())).orElse(null));
     node.set("scoreParts", hero.map(h -> scoreParts(h.score())).orElseGet(NODES::objectNode));
@@ -257,10 +268,6 @@ public final class MonthJson {
     ArrayNode list = NODES.arrayNode();
     texts.forEach(list::add);
     return list;
-  }
-
-  static String folder(PhotoFile file) {
-    return file.folder().toString().replace('\\', '/');
   }
 
   /** To a ten-thousandth: enough to compare, short enough to read. */

@@ -16,10 +16,10 @@ import org.daymount.photo.Taken;
 final class MonthJsonPhoto {
   private MonthJsonPhoto() {}
 
-  static ObjectNode node(MonthPhoto found, boolean cameras) {
+  static ObjectNode node(MonthPhoto found, FolderNames folders, boolean cameras) {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
     node.put("file", found.file().name());
-    node.put("folder", MonthJson.folder(found.file()));
+    node.put("folder", folders.of(found.file()));
     node.put("sha256", found.photo().map(Photo::sha256).orElse(null));
     node.put("day", found.day().map(Object::toString).orElse(null));
     Taken taken = found.photo().map(Photo::taken).orElse(Taken.UNKNOWN);

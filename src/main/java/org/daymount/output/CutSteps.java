@@ -30,13 +30,13 @@ final class CutSteps {
   private String sentence(Cut cut) {
     PaperBox part =
         parts.stream()
-            .filter(p -> runsThrough(cut, p))
+            .filter(cut::runsThrough)
             .findFirst()
             .orElseThrow(
                 () -> new IllegalArgumentException("no part is cut from edge to edge by " + cut));
     boolean isUpDown = cut.axis() == Cut.Axis.X;
-    PaperBox first = isUpDown ? leftOf(cut, part) : above(cut, part);
-    PaperBox second = isUpDown ? rightOf(cut, part) : below(cut, part);
+    PaperBox first = cut.halves(part).get(0);
+    PaperBox second = cut.halves(part).get(1);
     String where =
         part.size().equals(sheet.size())
             ? "The sheet: cut "
@@ -76,35 +76,5 @@ final class CutSteps {
             .map(PlacedPiece::piece)
             .map(org.daymount.sheet.Piece::label)
             .toList());
-  }
-
-  private static boolean runsThrough(Cut cut, PaperBox part) {
-    return cut.axis() == Cut.Axis.X
-        ? cut.from().equals(part.y())
-            && cut.to().equals(part.bottom())
-            && isBetween(part.x(), cut.at(), part.right())
-        : cut.from().equals(part.x())
-            && cut.to().equals(part.right())
-            && isBetween(part.y(), cut.at(), part.bottom());
-  }
-
-  private static boolean isBetween(Length low, Length at, Length high) {
-    return at.isLongerThan(low) && high.isLongerThan(at);
-  }
-
-  private static PaperBox leftOf(Cut cut, PaperBox part) {
-    return new PaperBox(part.x(), part.y(), cut.at().minus(part.x()), part.height());
-  }
-
-  private static PaperBox rightOf(Cut cut, PaperBox part) {
-    return new PaperBox(cut.at(), part.y(), part.right().minus(cut.at()), part.height());
-  }
-
-  private static PaperBox above(Cut cut, PaperBox part) {
-    return new PaperBox(part.x(), part.y(), part.width(), cut.at().minus(part.y()));
-  }
-
-  private static PaperBox below(Cut cut, PaperBox part) {
-    return new PaperBox(part.x(), cut.at(), part.width(), part.bottom().minus(cut.at()));
   }
 }

@@ -27,12 +27,14 @@ public final class GuidePdf {
       PaperSize paper =
           SheetsPdf.paper(month.settings().paper())
               .orElseGet(() -> SheetsPdf.paper(Settings.Paper.LETTER).orElseThrow());
-      pdf.dependsOn((guide.words() + paper).getBytes(StandardCharsets.UTF_8));
+      BatchSteps batches = BatchSteps.of(month.sheets());
+      pdf.dependsOn((guide.words() + batches.lines() + paper).getBytes(StandardCharsets.UTF_8));
       try (PdfFlow flow = new PdfFlow(pdf.document(), paper, title)) {
         flow.title(title);
         list(flow, "Have ready", "□", guide.shopping());
         list(flow, "Take care with blades", "!", guide.cautions());
         list(flow, "Still missing", "□", guide.missing());
+        BatchPage.write(flow, batches);
         sheets(flow, guide.sheets());
         pages(flow, guide.pages());
         list(flow, "Tips of the trade", "·", guide.tips());

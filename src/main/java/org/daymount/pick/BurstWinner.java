@@ -24,14 +24,16 @@ public final class BurstWinner {
         frames.stream()
             .allMatch(f -> f.measures().close().map(CloseLook::sharpnessThere).orElse(0.0) > 0);
     Comparator<AnalysedPhoto> sharpestFirst =
-        Comparator.comparingDouble((AnalysedPhoto f) -> sharpness(f.measures(), allClose))
-            .reversed()
+        Comparator.comparing(AnalysedPhoto::isDamaged)
+            .thenComparingDouble(f -> -sharpness(f.measures(), allClose))
             .thenComparing(f -> f.photo().file());
     List<AnalysedPhoto> ordered = frames.stream().sorted(sharpestFirst).toList();
     double best = sharpness(ordered.get(0).measures(), allClose);
     AnalysedPhoto winner = ordered.get(0);
     for (AnalysedPhoto frame : ordered) {
-      boolean nearlyAsSharp = FrameRule.isAboutAsSharp(sharpness(frame.measures(), allClose), best);
+      boolean nearlyAsSharp =
+          frame.isDamaged() == winner.isDamaged()
+              && FrameRule.isAboutAsSharp(sharpness(frame.measures(), allClose), best);
       if (nearlyAsSharp && isClearlyBetter(frame, winner, ordered)) {
         winner = frame;
       }

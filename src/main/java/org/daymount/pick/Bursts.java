@@ -83,14 +83,17 @@ public record Bursts(Map<LocalDate, List<Burst>> byDay) {
   /** Frames that nobody looked at closely cannot win over those that were. */
   private static Contender contender(Burst burst, CloseLooks closeLooks) {
     List<AnalysedPhoto> frames = closeLooks.frames(burst.photos());
+    boolean anySound = frames.stream().anyMatch(frame -> !frame.isDamaged());
     List<AnalysedPhoto> close =
-        frames.stream().filter(f -> f.measures().close().isPresent()).toList();
+        frames.stream()
+            .filter(f -> f.measures().close().isPresent() && !(anySound && f.isDamaged()))
+            .toList();
     if (close.isEmpty()) {
       return BurstWinner.of(frames);
     }
     Contender best = BurstWinner.of(close);
     List<AnalysedPhoto> alike = new ArrayList<>(best.alike());
-    frames.stream().filter(f -> f.measures().close().isEmpty()).forEach(alike::add);
+    frames.stream().filter(f -> !close.contains(f)).forEach(alike::add);
     return new Contender(best.looked(), alike);
   }
 
@@ -105,6 +108,9 @@ public record Bursts(Map<LocalDate, List<Burst>> byDay) {
   private static double promise(Burst burst) {
     double best = 0;
     for (AnalysedPhoto frame : burst.photos()) {
+      if (frame.isDamaged()) {
+        continue; // the last resort
+      }
       best = Math.max(best, frame.measures().exposure() + frame.measures().clarity());
     }
     return best + 0.1 * Math.min(5, burst.photos().size());

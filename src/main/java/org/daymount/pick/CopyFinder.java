@@ -70,6 +70,7 @@ public final class CopyFinder {
     return largestFirst.stream()
         .takeWhile(other -> other.photo().size().area() > looked.photo().size().area())
         .filter(other -> !copies.contains(other.photo().file()))
+        .filter(other -> !other.isDamaged() || looked.isDamaged()) // a sound copy is worth more
         .filter(other -> sameShape(other.photo().size(), looked.photo().size()))
         .filter(other -> datesAllow(looked.photo(), other.photo()))
         .filter(

@@ -24,6 +24,10 @@ final class Reasons {
   static List<String> hero(
       SpaceTrial hero, List<SpaceTrial> all, List<SpaceTrial> others, Way yesterday) {
     List<String> reasons = new ArrayList<>();
+    hero.looked()
+        .measures()
+        .damage()
+        .ifPresent(fact -> reasons.add("damaged (" + fact + "), but there is no sound one"));
     int alike = hero.contender().burstSize();
     if (alike > 1) {
       reasons.add("sharpest of " + alike + " alike");
@@ -41,6 +45,7 @@ final class Reasons {
   static List<String> byPerson(SpaceTrial hero) {
     List<String> reasons = new ArrayList<>();
     reasons.add("you chose it");
+    hero.looked().measures().damage().ifPresent(fact -> reasons.add("damaged (" + fact + ")"));
     addCrop(reasons, hero.crop());
     return reasons;
   }
@@ -166,6 +171,7 @@ final class Reasons {
       case "crispness" -> "being crisper";
       case "crop" -> "suiting the space";
       case "resolution" -> "its resolution";
+      case Scorer.DAMAGE -> "not being damaged";
       default -> "its " + part;
     };
   }

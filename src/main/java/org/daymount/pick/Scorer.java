@@ -18,6 +18,7 @@ import org.daymount.unit.Ppi;
  * picture comes after every sound one.
  */
 final class Scorer {
+  static final String DAMAGE = "damage";
   private static final double FACES_WORTH = 1.0;
   private static final double SUBJECT_WORTH = 0.7;
   private static final double LIGHT_WORTH = 0.4;
@@ -37,6 +38,9 @@ final class Scorer {
 
   private static final double CRISP_ENOUGH =
       0.65; // a blur of .6 mm on a 6 in print; crisper adds nothing
+
+  /** Of a damaged file: even a spoilt picture goes before it. */
+  private static final double DAMAGE_COST = 10;
 
   private Scorer() {}
 
@@ -61,6 +65,9 @@ final class Scorer {
     if (crop.fit() == Crop.Fit.BORDER) {
       double share = crop.picture().squareInches() / crop.piece().squareInches();
       parts.add(new Part("white border", -BORDER_COST * (2 - share)));
+    }
+    if (looked.isDamaged()) {
+      parts.add(new Part(DAMAGE, -DAMAGE_COST));
     }
     if (measures.isSpoilt()) {
       parts.add(new Part("spoilt", SPOILT));

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.daymount.day.Days;
 import org.daymount.ingest.Ingested;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Analysis;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
@@ -21,6 +22,12 @@ final class FileProblems {
     Map<PhotoFile, Problem> problems = new TreeMap<>();
     add(problems, ingested.problems());
     add(problems, firstLook.problems());
+    for (AnalysedPhoto looked : firstLook.looked()) {
+      looked
+          .measures()
+          .damage()
+          .ifPresent(fact -> add(problems, List.of(damaged(looked.photo().file(), fact))));
+    }
     add(problems, copies.problems());
     for (Photo photo : ingested.photos()) {
       photo
@@ -36,6 +43,11 @@ final class FileProblems {
     }
     add(problems, days.problems());
     return problems;
+  }
+
+  private static Problem damaged(PhotoFile file, String fact) {
+    return new Problem(
+        file, Problem.Kind.DAMAGED, "is damaged: " + fact + "; copy it again from the phone");
   }
 
   private static void add(Map<PhotoFile, Problem> problems, List<Problem> more) {

@@ -135,13 +135,30 @@ final class MonthAssembler {
     if (!packing.provenFewest()) {
       warnings.add(general("packing", "there may be a way with fewer sheets: " + packing.how()));
     }
-    problems.values().forEach(problem -> warnings.add(Warning.of(problem)));
+    problems.values().forEach(problem -> warnings.add(warning(problem)));
     for (Problem remark : surveyed.found().remarks()) {
       if (!problems.containsKey(remark.file())) { // a file of the month, and not left out
         warnings.add(Warning.of(remark));
       }
     }
     return warnings;
+  }
+
+  /** A damaged picture may be printed all the same, which has to be said. */
+  private Warning warning(Problem problem) {
+    Warning warning = Warning.of(problem);
+    if (problem.kind() != Problem.Kind.DAMAGED) {
+      return warning;
+    }
+    boolean printed = picked.usedFiles().contains(problem.file());
+    return new Warning(
+        warning.code(),
+        warning.file(),
+        warning.day(),
+        warning.text()
+            + (printed
+                ? ". It is printed, for there is no sound one: look at the print"
+                : ". It is not printed"));
   }
 
   private static Optional<Warning> missing(MonthDay day, MonthSpace space) {

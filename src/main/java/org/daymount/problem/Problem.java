@@ -25,6 +25,7 @@ public record Problem(PhotoFile file, Kind kind, String text) implements Compara
     OTHER_MONTH(false),
     OTHER_DAYS(false),
     NOT_WANTED(false),
+    DAMAGED(false),
     COLOUR_PROFILE_IGNORED(false);
 
     private final boolean unusable;

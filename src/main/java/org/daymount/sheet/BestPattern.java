@@ -22,7 +22,7 @@ record BestPattern(long value, Pattern pattern) {
    * @param prices worth of a piece of each kind, zero or more
    * @return empty if there are too many sizes for this search, or nothing of worth fits
    */
-  static Optional<BestPattern> of(SheetKinds wanted, long[] prices) {
+  static Optional<BestPattern> of(CuttingInstance wanted, long[] prices) {
     Optional<CutPositions> across = wanted.acrossWidth(MOST_POSITIONS);
     Optional<CutPositions> down = wanted.downHeight(MOST_POSITIONS);
     if (across.isEmpty() || down.isEmpty() || steps(across.get(), down.get()) > MOST_STEPS) {
@@ -32,7 +32,7 @@ record BestPattern(long value, Pattern pattern) {
   }
 
   /** A measure of the work that {@link #of} takes; zero if it refuses. */
-  static long steps(SheetKinds wanted) {
+  static long steps(CuttingInstance wanted) {
     Optional<CutPositions> across = wanted.acrossWidth(MOST_POSITIONS);
     Optional<CutPositions> down = wanted.downHeight(MOST_POSITIONS);
     return across.isEmpty() || down.isEmpty() ? 0 : steps(across.get(), down.get());
@@ -46,7 +46,7 @@ record BestPattern(long value, Pattern pattern) {
   private static final class Search {
     private static final int NOTHING = 0;
 
-    private final SheetKinds wanted;
+    private final CuttingInstance wanted;
     private final long[] prices;
     private final CutPositions across;
     private final CutPositions down;
@@ -58,7 +58,7 @@ record BestPattern(long value, Pattern pattern) {
 
     private record Way(int kind, PieceKind.Lying lying) {}
 
-    Search(SheetKinds wanted, long[] prices, CutPositions across, CutPositions down) {
+    Search(CuttingInstance wanted, long[] prices, CutPositions across, CutPositions down) {
       this.wanted = wanted;
       this.prices = prices;
       this.across = across;
@@ -88,7 +88,7 @@ record BestPattern(long value, Pattern pattern) {
         return Optional.empty();
       }
       int[] counts = new int[wanted.kinds().size()];
-      CutTree tree = tree(right, bottom, counts).orElseThrow();
+      GuillotineTree tree = tree(right, bottom, counts).orElseThrow();
       return Optional.of(new BestPattern(value[right][bottom], new Pattern(counts, tree)));
     }
 
@@ -139,7 +139,7 @@ record BestPattern(long value, Pattern pattern) {
       }
     }
 
-    private Optional<CutTree> tree(int right, int bottom, int[] counts) {
+    private Optional<GuillotineTree> tree(int right, int bottom, int[] counts) {
       int made = how[right][bottom];
       if (made == NOTHING) {
         return Optional.empty();
@@ -147,7 +147,7 @@ record BestPattern(long value, Pattern pattern) {
       if (made > 0) {
         Way way = ways.get(made - 1);
         counts[way.kind()]++;
-        return Optional.of(new CutTree.Slot(way.kind(), way.lying().turned()));
+        return Optional.of(new GuillotineTree.Slot(way.kind(), way.lying().turned()));
       }
       if (-made < across.count()) {
         int rest = across.last(across.at(right) - across.at(-made));
@@ -158,11 +158,11 @@ record BestPattern(long value, Pattern pattern) {
       return join(Axis.Y, tree(right, cut, counts), tree(right, rest, counts));
     }
 
-    private static Optional<CutTree> join(
-        Axis axis, Optional<CutTree> first, Optional<CutTree> second) {
+    private static Optional<GuillotineTree> join(
+        Axis axis, Optional<GuillotineTree> first, Optional<GuillotineTree> second) {
       return first.isEmpty() || second.isEmpty()
           ? first.or(() -> second)
-          : Optional.of(new CutTree.Split(axis, first.get(), second.get()));
+          : Optional.of(new GuillotineTree.Split(axis, first.get(), second.get()));
     }
   }
 }

@@ -12,15 +12,15 @@ import org.daymount.sheet.Cut.Axis;
  * goes to the first part left over that holds it, and the rest of that part is cut in two.
  */
 final class FirstFit {
-  private final SheetKinds wanted;
+  private final CuttingInstance wanted;
   private final List<Room> sheets = new ArrayList<>();
 
-  private FirstFit(SheetKinds wanted) {
+  private FirstFit(CuttingInstance wanted) {
     this.wanted = wanted;
   }
 
   /** One pattern for each sheet, in order; together they give the demand exactly. */
-  static List<Pattern> pack(SheetKinds wanted) {
+  static List<Pattern> pack(CuttingInstance wanted) {
     FirstFit packing = new FirstFit(wanted);
     List<Integer> largestFirst =
         IntStream.range(0, wanted.kinds().size())
@@ -55,7 +55,7 @@ final class FirstFit {
   private static final class Room {
     private final long width;
     private final long height;
-    private Optional<CutTree.Slot> piece = Optional.empty();
+    private Optional<GuillotineTree.Slot> piece = Optional.empty();
     private Axis firstCut;
     private Room beside;
     private Room below;
@@ -79,7 +79,7 @@ final class FirstFit {
     }
 
     private void put(int index, PieceKind.Lying way) {
-      piece = Optional.of(new CutTree.Slot(index, way.turned()));
+      piece = Optional.of(new GuillotineTree.Slot(index, way.turned()));
       long right = width - way.width();
       long bottom = height - way.height();
       // The longer rest stays whole.
@@ -88,22 +88,22 @@ final class FirstFit {
       below = new Room(firstCut == Axis.X ? way.width() : width, bottom);
     }
 
-    Optional<CutTree> tree() {
+    Optional<GuillotineTree> tree() {
       if (piece.isEmpty()) {
         return Optional.empty();
       }
-      Optional<CutTree> corner = Optional.of(piece.get());
+      Optional<GuillotineTree> corner = Optional.of(piece.get());
       return firstCut == Axis.X
           ? join(Axis.X, join(Axis.Y, corner, below.tree()), beside.tree())
           : join(Axis.Y, join(Axis.X, corner, beside.tree()), below.tree());
     }
 
-    private static Optional<CutTree> join(
-        Axis axis, Optional<CutTree> first, Optional<CutTree> second) {
+    private static Optional<GuillotineTree> join(
+        Axis axis, Optional<GuillotineTree> first, Optional<GuillotineTree> second) {
       if (first.isEmpty() || second.isEmpty()) {
         return first.or(() -> second);
       }
-      return Optional.of(new CutTree.Split(axis, first.get(), second.get()));
+      return Optional.of(new GuillotineTree.Split(axis, first.get(), second.get()));
     }
 
     int[] counts(int kinds) {

@@ -6,7 +6,7 @@ package org.daymount.sheet;
  * @param counts pieces of each kind that the sheet is counted on for; never more than the tree has
  * @param tree the cuts that give them
  */
-record Pattern(int[] counts, CutTree tree) {
+record Pattern(int[] counts, GuillotineTree tree) {
   /** Whether it gives at least as many of every kind. */
   boolean covers(int[] wanted) {
     for (int kind = 0; kind < counts.length; kind++) {

@@ -18,13 +18,13 @@ final class PatternFinder {
   private static final int MOST_POSITIONS = 250;
   private static final int MOST_WAYS_FOR_A_PART = 1_200;
 
-  private final SheetKinds wanted;
+  private final CuttingInstance wanted;
   private final CutPositions across;
   private final CutPositions down;
   private final Map<Integer, List<Pattern>> known = new HashMap<>();
   private long combinationsLeft;
 
-  private PatternFinder(SheetKinds wanted, CutPositions across, CutPositions down, long most) {
+  private PatternFinder(CuttingInstance wanted, CutPositions across, CutPositions down, long most) {
     this.wanted = wanted;
     this.across = across;
     this.down = down;
@@ -35,7 +35,7 @@ final class PatternFinder {
    * @param mostCombinations how many pairs of parts to look at before giving up
    * @return empty if there are too many ways to list; an empty list if no piece fits the sheet
    */
-  static Optional<List<Pattern>> all(SheetKinds wanted, long mostCombinations) {
+  static Optional<List<Pattern>> all(CuttingInstance wanted, long mostCombinations) {
     Optional<CutPositions> across = wanted.acrossWidth(MOST_POSITIONS);
     Optional<CutPositions> down = wanted.downHeight(MOST_POSITIONS);
     if (across.isEmpty() || down.isEmpty()) {
@@ -59,8 +59,8 @@ final class PatternFinder {
     return ways;
   }
 
-  private Map<IntBuffer, CutTree> waysToCut(int right, int bottom) {
-    Map<IntBuffer, CutTree> found = new LinkedHashMap<>();
+  private Map<IntBuffer, GuillotineTree> waysToCut(int right, int bottom) {
+    Map<IntBuffer, GuillotineTree> found = new LinkedHashMap<>();
     addSinglePieces(found, across.at(right), down.at(bottom));
     // The smaller side of a cut is always tried as the first one: swapping the sides of a cut
     // changes nothing but the order.
@@ -75,20 +75,20 @@ final class PatternFinder {
     return found;
   }
 
-  private void addSinglePieces(Map<IntBuffer, CutTree> found, long width, long height) {
+  private void addSinglePieces(Map<IntBuffer, GuillotineTree> found, long width, long height) {
     for (int kind = 0; kind < wanted.kinds().size(); kind++) {
       for (PieceKind.Lying way : wanted.kinds().get(kind).ways()) {
         if (wanted.demand()[kind] > 0 && way.fits(width, height)) {
           int[] counts = new int[wanted.kinds().size()];
           counts[kind] = 1;
-          found.putIfAbsent(IntBuffer.wrap(counts), new CutTree.Slot(kind, way.turned()));
+          found.putIfAbsent(IntBuffer.wrap(counts), new GuillotineTree.Slot(kind, way.turned()));
         }
       }
     }
   }
 
   private void addPairs(
-      Map<IntBuffer, CutTree> found, Axis axis, List<Pattern> first, List<Pattern> second) {
+      Map<IntBuffer, GuillotineTree> found, Axis axis, List<Pattern> first, List<Pattern> second) {
     combinationsLeft -= (long) first.size() * second.size();
     if (combinationsLeft < 0) {
       throw new TooManyWays();
@@ -102,13 +102,13 @@ final class PatternFinder {
         }
         IntBuffer key = IntBuffer.wrap(counts);
         if (!found.containsKey(key)) {
-          found.put(key, new CutTree.Split(axis, one.tree(), other.tree()));
+          found.put(key, new GuillotineTree.Split(axis, one.tree(), other.tree()));
         }
       }
     }
   }
 
-  private static List<Pattern> unbeaten(Map<IntBuffer, CutTree> found) {
+  private static List<Pattern> unbeaten(Map<IntBuffer, GuillotineTree> found) {
     List<Pattern> byMost = new ArrayList<>();
     found.forEach((counts, tree) -> byMost.add(new Pattern(counts.array(), tree)));
     byMost.sort(Comparator.comparingInt((Pattern way) -> -pieces(way)));

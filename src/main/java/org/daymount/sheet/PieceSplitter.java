@@ -74,8 +74,8 @@ public final class PieceSplitter {
   private record Grid(long columns, long rows) {
     static Grid of(PaperSize piece, PaperSize cell) {
       return new Grid(
-          SheetCover.ceilingOf(piece.width().nanometres(), cell.width().nanometres()),
-          SheetCover.ceilingOf(piece.height().nanometres(), cell.height().nanometres()));
+          CuttingStockSolver.ceilingOf(piece.width().nanometres(), cell.width().nanometres()),
+          CuttingStockSolver.ceilingOf(piece.height().nanometres(), cell.height().nanometres()));
     }
 
     long parts() {

@@ -20,20 +20,22 @@ final class SheetFiller {
    * @param tree a way to cut the sheet in its own direction
    * @param pieces by kind, in the order they are wanted; no more than there are slots
    */
-  Sheet fill(CutTree tree, List<List<Piece>> pieces) {
+  Sheet fill(GuillotineTree tree, List<List<Piece>> pieces) {
     PaperSize asIs = settings.sheet();
-    FilledTree plain = filled(tree, false, pieces).uprightWithin(asIs);
+    PaperSize usable = settings.usable();
+    FilledTree plain = filled(tree, false, pieces).uprightWithin(usable);
     if (asIs.isSquare()) {
-      return new SheetLayout(settings.labTrim()).lay(SharedTrims.in(plain), asIs);
+      return new SheetLayout(settings.rim()).lay(SharedTrims.in(plain), asIs);
     }
-    FilledTree onItsSide = filled(tree, true, pieces).uprightWithin(asIs.turned());
+    FilledTree onItsSide = filled(tree, true, pieces).uprightWithin(usable.turned());
     return onItsSide.turnedPieces() < plain.turnedPieces()
-        ? new SheetLayout(settings.labTrim()).lay(SharedTrims.in(onItsSide), asIs.turned())
-        : new SheetLayout(settings.labTrim()).lay(SharedTrims.in(plain), asIs);
+        ? new SheetLayout(settings.rim()).lay(SharedTrims.in(onItsSide), asIs.turned())
+        : new SheetLayout(settings.rim()).lay(SharedTrims.in(plain), asIs);
   }
 
-  private static FilledTree filled(CutTree tree, boolean onItsSide, List<List<Piece>> pieces) {
-    List<CutTree.Slot> slots = new ArrayList<>();
+  private static FilledTree filled(
+      GuillotineTree tree, boolean onItsSide, List<List<Piece>> pieces) {
+    List<GuillotineTree.Slot> slots = new ArrayList<>();
     collect(tree, slots);
     List<Optional<FilledTree>> contents = new ArrayList<>();
     slots.forEach(slot -> contents.add(Optional.empty()));
@@ -67,18 +69,18 @@ final class SheetFiller {
     return Optional.empty();
   }
 
-  private static void collect(CutTree tree, List<CutTree.Slot> into) {
-    if (tree instanceof CutTree.Split split) {
+  private static void collect(GuillotineTree tree, List<GuillotineTree.Slot> into) {
+    if (tree instanceof GuillotineTree.Split split) {
       collect(split.first(), into);
       collect(split.second(), into);
     } else {
-      into.add((CutTree.Slot) tree);
+      into.add((GuillotineTree.Slot) tree);
     }
   }
 
   private static Optional<FilledTree> join(
-      CutTree tree, boolean onItsSide, Iterator<Optional<FilledTree>> contents) {
-    if (!(tree instanceof CutTree.Split split)) {
+      GuillotineTree tree, boolean onItsSide, Iterator<Optional<FilledTree>> contents) {
+    if (!(tree instanceof GuillotineTree.Split split)) {
       return contents.next();
     }
     Optional<FilledTree> first = join(split.first(), onItsSide, contents);

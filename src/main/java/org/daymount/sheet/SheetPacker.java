@@ -13,11 +13,11 @@ import org.daymount.unit.PaperSize;
  * Pieces onto the fewest sheets, by cuts that run from edge to edge.
  *
  * <p>All ways to cut one sheet are listed by piece size ({@link PatternFinder}), an integer
- * programme says how many sheets are needed ({@link SheetCover}), and the sheets are put in the
- * order of the days ({@link SheetSequence}). Where there are too many sizes to list all ways, only
- * those that help are made ({@link PatternsAsNeeded}), or pieces are placed largest first ({@link
- * FirstFit}); {@link Packing#provenFewest} says whether the result is certainly the fewest. The
- * same pieces always give the same sheets.
+ * programme says how many sheets are needed ({@link CuttingStockSolver}), and the sheets are put in
+ * the order of the days ({@link SheetSequence}). Where there are too many sizes to list all ways,
+ * only those that help are made ({@link ColumnGeneration}, starting from {@link FirstFit}); {@link
+ * Packing#provenFewest} says whether the result is certainly the fewest. The same pieces always
+ * give the same sheets.
  */
 public final class SheetPacker {
   private static final long MOST_COMBINATIONS = 3_000_000; // about a second
@@ -28,23 +28,18 @@ public final class SheetPacker {
    * @throws IllegalArgumentException if a piece is larger than the sheet
    */
   public Packing pack(List<Piece> pieces, SheetSettings settings) {
-    pieces.forEach(piece -> requireFits(piece, settings.sheet()));
+    pieces.forEach(piece -> requireFits(piece, settings.usable()));
     if (pieces.isEmpty()) {
       return new Packing(List.of(), true, "no sheets: there is nothing to cut");
     }
     Order order = Order.of(pieces);
-    SheetKinds wanted = order.kinds(settings.sheet());
+    CuttingInstance wanted = order.kinds(settings.usable());
     Optional<List<Pattern>> all = PatternFinder.all(wanted, MOST_COMBINATIONS);
     if (all.isPresent()) {
       return byProgramme(order, wanted, all.get(), OptionalLong.empty(), settings);
     }
-    List<Pattern> largestFirst = FirstFit.pack(wanted);
-    PatternsAsNeeded some = PatternsAsNeeded.from(largestFirst, wanted);
-    Packing packing =
-        byProgramme(order, wanted, some.patterns(), OptionalLong.of(some.atLeast()), settings);
-    return packing.sheets().size() <= largestFirst.size()
-        ? packing
-        : asPlaced(order, largestFirst, some.atLeast(), settings);
+    ColumnGeneration some = ColumnGeneration.from(FirstFit.pack(wanted), wanted);
+    return byProgramme(order, wanted, some.patterns(), OptionalLong.of(some.atLeast()), settings);
   }
 
   private static void requireFits(Piece piece, PaperSize sheet) {
@@ -61,26 +56,18 @@ public final class SheetPacker {
    */
   private static Packing byProgramme(
       Order order,
-      SheetKinds wanted,
+      CuttingInstance wanted,
       List<Pattern> patterns,
       OptionalLong bound,
       SheetSettings settings) {
-    SheetCover cover = new SheetCover(patterns.stream().map(Pattern::counts).toList());
-    SheetCover.Cover answer = cover.fewest(wanted.demand(), MOST_NODES);
+    CuttingStockSolver cover =
+        new CuttingStockSolver(patterns.stream().map(Pattern::counts).toList());
+    CuttingStockSolver.Cover answer = cover.fewest(wanted.demand(), MOST_NODES);
     List<SheetSequence.Step> steps =
         new SheetSequence(patterns, cover, answer.prices()).inOrder(order.ranks(), answer.times());
     List<Sheet> sheets = order.fill(steps, settings);
     long atLeast = bound.orElse(answer.atLeast());
     boolean fewest = bound.isEmpty() && answer.fewest() || sheets.size() <= atLeast;
-    return new Packing(sheets, fewest, how(sheets.size(), fewest, atLeast));
-  }
-
-  private static Packing asPlaced(
-      Order order, List<Pattern> bySheet, long atLeast, SheetSettings settings) {
-    List<SheetSequence.Step> steps =
-        bySheet.stream().map(pattern -> new SheetSequence.Step(pattern, pattern.counts())).toList();
-    List<Sheet> sheets = order.fill(steps, settings);
-    boolean fewest = sheets.size() <= atLeast;
     return new Packing(sheets, fewest, how(sheets.size(), fewest, atLeast));
   }
 
@@ -114,8 +101,8 @@ public final class SheetPacker {
       return new Order(List.copyOf(places.keySet()), byKind, ranks);
     }
 
-    SheetKinds kinds(PaperSize sheet) {
-      return new SheetKinds(
+    CuttingInstance kinds(PaperSize sheet) {
+      return new CuttingInstance(
           sheet.width().nanometres(),
           sheet.height().nanometres(),
           kinds,

@@ -19,12 +19,12 @@ final class SheetSequence {
   private static final int MOST_NODES = 60; // of one such programme
 
   private final List<Pattern> patterns;
-  private final SheetCover cover;
+  private final CuttingStockSolver cover;
   private final long[] prices;
   private final Set<IntBuffer> hopeless = new HashSet<>();
   private int solved;
 
-  SheetSequence(List<Pattern> patterns, SheetCover cover, long[] prices) {
+  SheetSequence(List<Pattern> patterns, CuttingStockSolver cover, long[] prices) {
     this.patterns = patterns;
     this.cover = cover;
     this.prices = prices.clone();
@@ -41,7 +41,7 @@ final class SheetSequence {
     int[] done = new int[ranks.size()];
     int[] plan = times.clone();
     List<Step> steps = new ArrayList<>();
-    while (SheetCover.total(open(ranks, done)) > 0) {
+    while (CuttingStockSolver.total(open(ranks, done)) > 0) {
       int[] open = open(ranks, done);
       Choice choice = choose(ranks, done, open, plan);
       int[] taken = taken(patterns.get(choice.pattern()), open);
@@ -58,7 +58,7 @@ final class SheetSequence {
 
   private Choice choose(List<int[]> ranks, int[] done, int[] open, int[] plan) {
     List<Integer> wanted = byOrder(ranks, done, open);
-    long sheetsAfter = SheetCover.total(plan) - 1;
+    long sheetsAfter = CuttingStockSolver.total(plan) - 1;
     for (int tried = 0; tried < wanted.size(); tried++) {
       int pattern = wanted.get(tried);
       if (plan[pattern] > 0) {
@@ -78,7 +78,7 @@ final class SheetSequence {
   }
 
   private Optional<int[]> planFor(int[] open, long sheets) {
-    if (SheetCover.total(open) == 0) {
+    if (CuttingStockSolver.total(open) == 0) {
       return Optional.of(new int[patterns.size()]);
     }
     IntBuffer key = IntBuffer.wrap(open);
@@ -108,7 +108,7 @@ final class SheetSequence {
   }
 
   private static int[] places(List<int[]> ranks, int[] done, int[] taken) {
-    int[] places = new int[(int) SheetCover.total(taken)];
+    int[] places = new int[(int) CuttingStockSolver.total(taken)];
     int next = 0;
     for (int kind = 0; kind < taken.length; kind++) {
       for (int n = 0; n < taken[kind]; n++) {

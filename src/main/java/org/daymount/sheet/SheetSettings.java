@@ -10,12 +10,37 @@ import org.daymount.unit.PaperSize;
  * @param sheet size of one sheet; it may be used upright or lying
  * @param labTrim how far pieces stay from the sheet's edge where waste allows it, because a lab
  *     enlarges a borderless print a little and loses its rim; zero to use the sheet to its edge
+ * @param margin how far every piece stays from the sheet's edge, because a printer at home cannot
+ *     print there; zero for prints of a lab
  */
-public record SheetSettings(PaperSize sheet, Length labTrim) {
+public record SheetSettings(PaperSize sheet, Length labTrim, Length margin) {
   public SheetSettings {
+    if (margin.nanometres() < 0) {
+      throw new IllegalArgumentException("the margin cannot be below zero, was " + margin);
+    }
+    Length shorter = sheet.width().min(sheet.height());
+    if (!shorter.isLongerThan(margin.times(2))) {
+      throw new IllegalArgumentException(
+          "a margin of " + margin + " leaves nothing of a " + sheet + " sheet");
+    }
     if (labTrim.nanometres() < 0) {
       throw new IllegalArgumentException("the lab trim cannot be below zero, was " + labTrim);
     }
+  }
+
+  /** Without a margin. */
+  public SheetSettings(PaperSize sheet, Length labTrim) {
+    this(sheet, labTrim, Length.ZERO);
+  }
+
+  /** The part of the sheet that pieces may lie on. */
+  public PaperSize usable() {
+    return sheet.inset(margin);
+  }
+
+  /** Kept free at each edge where waste allows it; the margin always is. */
+  Length rim() {
+    return labTrim.max(margin);
   }
 
   /** Whether the lab may cut into the piece: it lies closer to the sheet's edge than the trim. */

@@ -121,4 +121,12 @@ class CommandLinesTest {
     Result there = new Shell(home).run("days", "@june.txt");
     assertTrue(!there.out().startsWith("For example"), there.out());
   }
+
+  @Test
+  void thePhotosFolderIsNoPlaceForTheOutputAndThatIsTheReasonGiven() throws Exception {
+    ExifPhoto.painted().original("2026:06:03 12:00:00").write(home.resolve("June/a.jpg"));
+    Result result = new Shell(home).run("sheets", "June", "--out", "June");
+    assertEquals(2, result.code(), result.err());
+    assertTrue(result.err().contains("--out June is the folder of the photos"), result.err());
+  }
 }

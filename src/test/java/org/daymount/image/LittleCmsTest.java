@@ -129,7 +129,7 @@ class LittleCmsTest {
   @ParameterizedTest
   @CsvSource({"TIFF, tif, 8", "TIFF, tif, 16", "WEBP, webp, 8"})
   void otherFormatsAgreeToo(PhotoFormat format, String ending, int bits) throws IOException {
-    Tool convert = Tool.orSkip("convert", "-version");
+    Tool convert = Tool.imageMagickOrSkip();
     double[][] colours = colours();
     double[][] ofOne = new double[COLOURS][3];
     for (int x = 0; x < COLOURS; x++) {
@@ -199,7 +199,7 @@ class LittleCmsTest {
     "jpeg/cmyk-sample-custom-icc-bright.jpg, 4256, 2832"
   })
   void inksAgree(String resource, int width, int height) throws IOException {
-    Tool convert = Tool.orSkip("convert", "-version");
+    Tool convert = Tool.imageMagickOrSkip();
     Tool.orSkip("transicc");
     Path photo = TestPhotos.fromJar(resource, folder);
     PixelBox window = new PixelBox(width / 3, height / 3, width / 3, 80);

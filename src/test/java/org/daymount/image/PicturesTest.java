@@ -80,7 +80,7 @@ class PicturesTest {
     "jpeg/cmyk-sample-no-icc.jpg, 114, 199", "jpeg/adobe-unknown-rgb-ids.jpg, 225, 156"
   })
   void unusualJpegsAgreeWithImageMagick(String resource, int width, int height) throws IOException {
-    Tool convert = Tool.orSkip("convert", "-version");
+    Tool convert = Tool.imageMagickOrSkip();
     Path file = TestPhotos.fromJar(resource, folder);
     Path srgb =
         Files.write(

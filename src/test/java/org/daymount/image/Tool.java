@@ -23,6 +23,22 @@ record Tool(String name) {
     return tool;
   }
 
+  /** ImageMagick's; a program of that name that comes earlier in the path may only look like it. */
+  static Tool imageMagickOrSkip() throws IOException {
+    for (String name : List.of("/usr/bin/convert", "magick", "convert")) {
+      try {
+        Tool tool = new Tool(name);
+        if (tool.run("-version").contains("ImageMagick")) {
+          return tool;
+        }
+      } catch (IOException e) {
+        // not installed under that name
+      }
+    }
+    assumeTrue(false, "ImageMagick is not installed");
+    throw new IOException("no ImageMagick");
+  }
+
   /** What it prints, on both streams. */
   String run(String... arguments) throws IOException {
     return printed(process(arguments).redirectErrorStream(true));

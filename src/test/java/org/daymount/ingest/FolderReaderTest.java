@@ -260,4 +260,22 @@ class FolderReaderTest {
       assertEquals(1, files.count());
     }
   }
+
+  /** Of another run's output, below the photos or beside them, only what it made is left out. */
+  @Test
+  void whatAnotherRunMadeIsNoPhoto(@TempDir Path home) throws IOException {
+    Path made = Files.createDirectories(home.resolve("June/album/sheets"));
+    byte[] jpeg = ExifPhoto.painted().bytes();
+    for (String name : List.of("sheets/sheet-01.jpg", "sheets/mine.jpg", "pier.jpg")) {
+      Files.write(home.resolve("June/album").resolve(name), jpeg);
+    }
+    Files.createDirectories(home.resolve("June/album/set-aside"));
+    Files.write(home.resolve("June/album/set-aside/sheet-01-1.jpg"), jpeg);
+    Files.writeString(
+        made.resolveSibling(".daymount-made"), "a".repeat(64) + "  sheets/sheet-01.jpg\n");
+    Listing listing = new FolderReader().list(List.of(home.resolve("June")));
+    assertEquals(
+        List.of("album/pier.jpg", "album/sheets/mine.jpg"),
+        listing.pictures().stream().map(PhotoFile::name).toList());
+  }
 }

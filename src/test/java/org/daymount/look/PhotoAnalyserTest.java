@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
+import org.daymount.image.Pictures;
 import org.daymount.look.cache.Memory;
 import org.daymount.photo.Photo;
 import org.daymount.problem.Problem;
@@ -21,7 +23,7 @@ class PhotoAnalyserTest {
   @Test
   void photosComeBackInTheirOrderWhateverTheNumberOfJobs() {
     List<Photo> photos = photos();
-    PhotoAnalyser looker = new PhotoAnalyser((photo, edge) -> Painted.scene(90, 60, photo.bytes()));
+    PhotoAnalyser looker = new PhotoAnalyser((photo, edge) -> scene(photo));
     AtomicInteger done = new AtomicInteger();
     Analysis alone = looker.first(photos, 1, done::incrementAndGet);
     Analysis together = looker.first(photos, 4, done::incrementAndGet);
@@ -41,7 +43,7 @@ class PhotoAnalyserTest {
               if (photo.bytes() == 5) {
                 throw new ArrayIndexOutOfBoundsException("in a decoder");
               }
-              return Painted.scene(90, 60, photo.bytes());
+              return scene(photo);
             });
     Analysis result = looker.first(photos(), 3, () -> {});
     assertEquals(PHOTOS - 2, result.looked().size());
@@ -59,7 +61,7 @@ class PhotoAnalyserTest {
         new PhotoAnalyser(
             (photo, edge) -> {
               most.accumulateAndGet(held.incrementAndGet(), Math::max);
-              var picture = Painted.scene(90, 60, photo.bytes());
+              var picture = scene(photo);
               held.decrementAndGet();
               return picture;
             });
@@ -86,7 +88,7 @@ class PhotoAnalyserTest {
         new PhotoAnalyser(
             (photo, edge) -> {
               decoded.incrementAndGet();
-              return Painted.scene(90, 60, photo.bytes());
+              return scene(photo);
             },
             memory);
     List<Photo> photos = photos();
@@ -94,10 +96,12 @@ class PhotoAnalyserTest {
     Analysis all = looker.first(photos, 2, () -> {});
     assertEquals(PHOTOS, decoded.get());
     assertEquals(before.looked(), all.looked().subList(0, PHOTOS - 2));
-    Analysis fresh =
-        new PhotoAnalyser((photo, edge) -> Painted.scene(90, 60, photo.bytes()))
-            .first(photos, 2, () -> {});
+    Analysis fresh = new PhotoAnalyser((photo, edge) -> scene(photo)).first(photos, 2, () -> {});
     assertEquals(fresh, all);
+  }
+
+  private static Pictures.Examined scene(Photo photo) {
+    return new Pictures.Examined(Painted.scene(90, 60, photo.bytes()), Optional.empty());
   }
 
   private static List<Photo> photos() {

@@ -65,6 +65,7 @@ class GuidePdfTest {
               "Have ready",
               "Take care with blades",
               "Still missing",
+              "Cut in batches",
               "Cut the sheets",
               "Mount the pages",
               "Tips of the trade"),

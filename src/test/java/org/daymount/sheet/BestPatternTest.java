@@ -12,7 +12,7 @@ class BestPatternTest {
   @Test
   void aSheetIsHalvedEitherWay() {
     for (PieceKind half : List.of(new PieceKind(4, 3, false), new PieceKind(2, 6, false))) {
-      SheetKinds wanted = new SheetKinds(4, 6, List.of(half), new int[] {9});
+      CuttingInstance wanted = new CuttingInstance(4, 6, List.of(half), new int[] {9});
       BestPattern best = BestPattern.of(wanted, new long[] {5}).orElseThrow();
       assertEquals(10, best.value());
       assertArrayEquals(new int[] {2}, best.pattern().counts());
@@ -21,7 +21,8 @@ class BestPatternTest {
 
   @Test
   void nothingOfWorthIsNoPattern() {
-    SheetKinds wanted = new SheetKinds(4, 6, List.of(new PieceKind(4, 3, false)), new int[] {9});
+    CuttingInstance wanted =
+        new CuttingInstance(4, 6, List.of(new PieceKind(4, 3, false)), new int[] {9});
     assertTrue(BestPattern.of(wanted, new long[] {0}).isEmpty());
   }
 }

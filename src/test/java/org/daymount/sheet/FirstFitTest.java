@@ -40,8 +40,8 @@ class FirstFitTest {
   @Test
   void aPieceIsTurnedWhereItLiesInNoOtherWay() {
     PieceKind lying = new PieceKind(6, 4, true);
-    CutTree tree = pack(4, 6, new int[] {1}, lying).get(0).tree();
-    assertEquals(new CutTree.Slot(0, true), tree);
+    GuillotineTree tree = pack(4, 6, new int[] {1}, lying).get(0).tree();
+    assertEquals(new GuillotineTree.Slot(0, true), tree);
   }
 
   @Test
@@ -60,14 +60,14 @@ class FirstFitTest {
   }
 
   private static List<Pattern> pack(long width, long height, int[] demand, PieceKind... kinds) {
-    return FirstFit.pack(new SheetKinds(width, height, List.of(kinds), demand));
+    return FirstFit.pack(new CuttingInstance(width, height, List.of(kinds), demand));
   }
 
-  private static long[] extent(CutTree tree, PieceKind... kinds) {
-    if (tree instanceof CutTree.Slot slot) {
+  private static long[] extent(GuillotineTree tree, PieceKind... kinds) {
+    if (tree instanceof GuillotineTree.Slot slot) {
       return new long[] {kinds[slot.kind()].width(), kinds[slot.kind()].height()};
     }
-    CutTree.Split split = (CutTree.Split) tree;
+    GuillotineTree.Split split = (GuillotineTree.Split) tree;
     long[] one = extent(split.first(), kinds);
     long[] other = extent(split.second(), kinds);
     return split.axis() == Cut.Axis.X

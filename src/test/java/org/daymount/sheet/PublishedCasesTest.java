@@ -35,7 +35,7 @@ class PublishedCasesTest {
       int[] demand = new int[kinds.size()];
       Arrays.fill(demand, NO_LIMIT);
       long[] areas = kinds.stream().mapToLong(PieceKind::area).toArray();
-      return BestPattern.of(new SheetKinds(250, 250, kinds, demand), areas).orElseThrow();
+      return BestPattern.of(new CuttingInstance(250, 250, kinds, demand), areas).orElseThrow();
     }
 
     @Override
@@ -70,8 +70,8 @@ class PublishedCasesTest {
   // R. Fourer, D. M. Gay and B. W. Kernighan, "AMPL: A Modeling Language for Mathematical
   // Programming", 2nd edition, chapter 15: raw rolls of 110 in; 46.25 rolls in the linear
   // relaxation, 47 whole ones.
-  private static final SheetKinds PAPER_ROLLS =
-      new SheetKinds(
+  private static final CuttingInstance PAPER_ROLLS =
+      new CuttingInstance(
           110,
           1,
           Stream.of(20, 45, 50, 55, 75).map(width -> new PieceKind(width, 1, false)).toList(),
@@ -85,14 +85,14 @@ class PublishedCasesTest {
 
   @Test
   void thePaperRollsOfTheAmplBookNeedFortySevenWhenPatternsAreMadeAsNeeded() {
-    PatternsAsNeeded patterns = PatternsAsNeeded.from(FirstFit.pack(PAPER_ROLLS), PAPER_ROLLS);
+    ColumnGeneration patterns = ColumnGeneration.from(FirstFit.pack(PAPER_ROLLS), PAPER_ROLLS);
     assertEquals(47, patterns.atLeast());
     assertRolls(patterns.patterns());
   }
 
   private static void assertRolls(List<Pattern> patterns) {
-    SheetCover.Cover cover =
-        new SheetCover(patterns.stream().map(Pattern::counts).toList())
+    CuttingStockSolver.Cover cover =
+        new CuttingStockSolver(patterns.stream().map(Pattern::counts).toList())
             .fewest(PAPER_ROLLS.demand(), 1_500);
     assertEquals(46.25, cover.linear(), 1e-9);
     assertEquals(47, cover.atLeast());
@@ -112,13 +112,13 @@ class PublishedCasesTest {
     assertTrue(extent[0] <= 250 && extent[1] <= 250, Arrays.toString(extent));
   }
 
-  private static long[] extent(CutTree tree, CuttingCase published, boolean mayTurn) {
-    if (tree instanceof CutTree.Slot slot) {
+  private static long[] extent(GuillotineTree tree, CuttingCase published, boolean mayTurn) {
+    if (tree instanceof GuillotineTree.Slot slot) {
       assertTrue(mayTurn || !slot.turned());
       long[] size = published.pieces().get(slot.kind());
       return slot.turned() ? new long[] {size[1], size[0]} : size;
     }
-    CutTree.Split split = (CutTree.Split) tree;
+    GuillotineTree.Split split = (GuillotineTree.Split) tree;
     long[] one = extent(split.first(), published, mayTurn);
     long[] other = extent(split.second(), published, mayTurn);
     return split.axis() == Cut.Axis.X

@@ -293,8 +293,9 @@ class SheetPackerTest {
 
   @Test
   void theListOfAllWaysIsGivenUpInsteadOfCutShort() {
-    SheetKinds one =
-        new SheetKinds(6, 8, List.of(new PieceKind(1, 2, true)), new int[] {Integer.MAX_VALUE});
+    CuttingInstance one =
+        new CuttingInstance(
+            6, 8, List.of(new PieceKind(1, 2, true)), new int[] {Integer.MAX_VALUE});
     assertTrue(PatternFinder.all(one, 10).isEmpty());
     List<Pattern> all = PatternFinder.all(one, 100_000).orElseThrow();
     assertEquals(24, all.get(0).counts()[0]); // 48 / 2

@@ -88,6 +88,37 @@ class PrivacyTest {
     }
   }
 
+  /** The way to a folder often holds its owner's name; two folders of one name are told apart. */
+  @Test
+  void noFileTellsWhereThePhotosLay() throws Exception {
+    Path secret = Files.createDirectories(folder.resolve("Users/Wrenna Quillfeather"));
+    Path one = secret.resolve("phone/June");
+    Path other = secret.resolve("camera/June");
+    planted(1).write(one.resolve("IMG_1.jpg"));
+    planted(2).write(other.resolve("IMG_2.jpg"));
+    Files.write(one.resolve("cut.jpg"), new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF});
+    Files.writeString(one.resolve("note.txt"), "June 2026\n\n3 two 4x6 on zebra\nA story.\n");
+    Path out = secret.resolve("out");
+    Files.createDirectories(out);
+    Files.writeString(out.resolve("choices.json"), "{\"schema\":1,\"dayz\":1}");
+    List<String> arguments = new ArrayList<>(Runs.arguments(one, out, "--json", "--quiet"));
+    arguments.add(other.toString());
+    Runs.Ended ended = Runs.here(arguments);
+    assertTrue(ended.code() == 0 || ended.code() == 3, ended.text());
+    assertFalse(ended.text().contains("Quillfeather"), "month.json on standard output");
+    Map<String, byte[]> files = Runs.files(out);
+    for (Map.Entry<String, byte[]> file : files.entrySet()) {
+      for (String part : List.of("Quillfeather", folder.getFileName().toString())) {
+        assertFalse(holds(file.getValue(), part), file.getKey() + " holds \"" + part + "\"");
+      }
+    }
+    String record = new String(files.get("month.json"), StandardCharsets.UTF_8);
+    assertTrue(record.contains("\"folder\" : \"June\""), record);
+    assertTrue(record.contains("\"folder\" : \"June (2)\""), record);
+    arguments.add("--verbose-record");
+    assertTrue(Runs.here(arguments).text().contains("Quillfeather/phone/June"), "as typed");
+  }
+
   @Test
   void theModelOfTheCameraIsRecordedOnlyWhereThatIsAskedFor() throws Exception {
     Path photos = folder.resolve("photos");

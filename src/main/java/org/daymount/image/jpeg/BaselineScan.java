@@ -28,7 +28,7 @@ final class BaselineScan extends ScanReader {
     acLookups = new int[parts][];
     acSkips = new int[parts][];
     for (int n = 0; n < parts; n++) {
-      dcTables[n] = present(header.parts().get(n).dc());
+      dcTables[n] = presentDc(header.parts().get(n).dc());
       acTables[n] = present(header.parts().get(n).ac());
       acLookups[n] = acTables[n].lookup();
       acSkips[n] = acTables[n].skipping();
@@ -38,6 +38,9 @@ final class BaselineScan extends ScanReader {
   @Override
   void block(int n, Component component, int blockX, int blockY) throws JpegRefused {
     dcBefore[n] += dcStep(dcTables[n]);
+    if (!component.canBe(dcBefore[n])) {
+      throw noSuchCode();
+    }
     boolean wanted = component.isWanted(blockX, blockY);
     if (cells == null || !wanted) {
       skipOthers(acSkips[n], acTables[n]);
@@ -135,7 +138,10 @@ final class BaselineScan extends ScanReader {
           break;
         }
         k += HuffmanTable.run(entry) + 1;
-        if (k >= Block.COEFFICIENTS) {
+        if (k > Block.COEFFICIENTS) {
+          throw noSuchCode();
+        }
+        if (k == Block.COEFFICIENTS) {
           break;
         }
       }

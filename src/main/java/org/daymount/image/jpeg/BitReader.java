@@ -11,7 +11,7 @@ import java.util.Arrays;
  * no marker; the zeros are taken out here, a window of the stretch at a time, and bits can then be
  * read eight bytes at once.
  */
-final class BitReader {
+final class BitReader extends CodedStretch {
   /** Bytes; more than the longest block has: 64 times a code of 16 and a value of 15 bits. */
   private static final int PADDING = 512;
 
@@ -34,7 +34,7 @@ final class BitReader {
   /** The bit that comes next. The decoders keep it in a local variable while they run. */
   long position;
 
-  /** Takes the stretch that begins at {@code from}. */
+  @Override
   void load(CodedFile coded, long from) {
     file = coded;
     next = from;
@@ -45,6 +45,7 @@ final class BitReader {
   }
 
   /** To be called before each block: sees to it that all of its bits are there. */
+  @Override
   void prepare() {
     if (position > safe) {
       fill();
@@ -92,7 +93,20 @@ final class BitReader {
     }
   }
 
-  /** Where in the file the stretch ends: at a marker, or at the file's end. */
+  /**
+   * Whether all bits of the stretch have been read, but for those that fill up its last byte
+   * (F.1.2.3), and none beyond.
+   */
+  @Override
+  boolean isUsedUp() {
+    if (!isAll) {
+      fill();
+    }
+    long left = 8L * length - position;
+    return isAll && left >= 0 && left < 8;
+  }
+
+  @Override
   long end() {
     while (!isAll) {
       next = file.nextFf(next);
@@ -142,6 +156,7 @@ final class BitReader {
   }
 
   /** Whether more bits were asked for than there are; up to a block's worth gives zeros. */
+  @Override
   boolean isPastEnd() {
     return isAll && position > 8L * length;
   }

@@ -39,9 +39,15 @@ final class CodedFile {
   }
 
   static CodedFile of(FileChannel channel) throws IOException {
+    return of(channel, 0, channel.size());
+  }
+
+  /** A stretch of a file as if it were one of its own. */
+  static CodedFile of(FileChannel channel, long from, long size) {
     return new CodedFile(
-        (position, to, offset, length) -> read(channel, position, to, offset, length),
-        channel.size());
+        (position, to, offset, length) ->
+            read(channel, from + position, to, offset, (int) Math.min(length, size - position)),
+        size);
   }
 
   private static int read(FileChannel channel, long position, byte[] to, int offset, int length) {

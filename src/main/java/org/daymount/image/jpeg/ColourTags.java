@@ -13,18 +13,25 @@ final class ColourTags {
   private static final byte[] ICC = "ICC_PROFILE\0".getBytes(StandardCharsets.US_ASCII);
   private static final byte[] JFIF = "JFIF\0".getBytes(StandardCharsets.US_ASCII);
   private static final byte[] ADOBE = "Adobe".getBytes(StandardCharsets.US_ASCII);
+  private static final int JFIF_LENGTH = 14; // T.871, 10.1, without the segment's own length
   private static final int ADOBE_TRANSFORM = 11;
   private static final int BRIGHTNESS_AND_DIFFERENCES = 1;
 
   private final TreeMap<Integer, byte[]> profile = new TreeMap<>();
   private int profileParts;
   private boolean jfif;
+  private boolean otherVersion;
   private Optional<Integer> adobe = Optional.empty();
 
   void read(MarkerReader in) throws JpegRefused {
     byte[] content = in.bytes(in.left());
     switch (in.marker()) {
-      case MarkerReader.APP0 -> jfif |= begins(content, JFIF);
+      case MarkerReader.APP0 -> {
+        if (begins(content, JFIF) && content.length >= JFIF_LENGTH) {
+          jfif = true;
+          otherVersion |= content[JFIF.length] != 1;
+        }
+      }
       case MarkerReader.APP14 -> {
         if (begins(content, ADOBE) && content.length > ADOBE_TRANSFORM) {
           adobe = Optional.of(content[ADOBE_TRANSFORM] & 0xff);
@@ -50,6 +57,21 @@ final class ColourTags {
       }
     }
     return true;
+  }
+
+  /**
+   * Whether it says a kind of colours that there is: 0 to 2 in an Adobe segment, and major version
+   * 1 in a JFIF one.
+   */
+  boolean areKnown(Frame frame) {
+    int count = frame.components().size();
+    boolean known =
+        jfif
+            || count < 3
+            || adobe.isEmpty()
+            || adobe.get() == 0
+            || adobe.get() == (count == 3 ? 1 : 2);
+    return known && !otherVersion;
   }
 
   /** Red, green and blue themselves are left to others. */

@@ -8,6 +8,7 @@ import java.util.Arrays;
  */
 final class Component {
   private static final byte GREY = (byte) 128;
+  private static final int LARGEST_DC = 8 * 160; // a quarter more than there can be
 
   final int id;
 
@@ -76,12 +77,21 @@ final class Component {
       quantization = quantizationTables[table];
     }
     if (quantization == null) {
-      throw new JpegRefused("a quantization table is missing");
+      throw new JpegDamaged("a table of its steps is missing");
     }
   }
 
   boolean isScanned() {
     return quantization != null;
+  }
+
+  /**
+   * Whether a DC coefficient can be: it is 8 times the mean of its block, whose samples are -128 to
+   * 127 (A.3.1, A.3.3), but for what rounding adds. Behind damage that breaks no code, steps from
+   * one block to the next add up to others.
+   */
+  boolean canBe(int dc) {
+    return Math.abs((long) dc * quantization[0]) <= LARGEST_DC + 2L * quantization[0];
   }
 
   /** Steps of the 64 coefficients, in zigzag order. */

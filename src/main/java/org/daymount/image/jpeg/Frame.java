@@ -30,10 +30,10 @@ record Frame(
     int width = in.u16();
     int count = in.u8();
     if (width == 0 || height == 0) {
-      throw new JpegRefused("does not say its size in its header");
+      throw new JpegDamaged("its header does not say its size");
     }
-    if (count != 1 && count != 3) {
-      throw new JpegRefused("has " + count + " components, only grey and colour are read");
+    if (in.left() != 3 * count || count == 0) {
+      throw new JpegDamaged("its header is broken");
     }
     List<Component> components = new ArrayList<>();
     int mostAcross = 1;
@@ -45,11 +45,22 @@ record Frame(
       int down = sampling & 15;
       int table = in.u8();
       if (across < 1 || across > 4 || down < 1 || down > 4 || table > 3) {
-        throw new JpegRefused("has a broken frame header");
+        throw new JpegDamaged("its header is broken");
       }
       components.add(new Component(id, across, down, table));
       mostAcross = Math.max(mostAcross, across);
       mostDown = Math.max(mostDown, down);
+    }
+    return new Frame(width, height, progressive, List.copyOf(components), mostAcross, mostDown);
+  }
+
+  /**
+   * @throws JpegRefused for divisions that only full decoders read
+   */
+  void refuseOtherDivisions() throws JpegRefused {
+    int count = components.size();
+    if (count != 1 && count != 3) {
+      throw new JpegRefused("has " + count + " components, only grey and colour are read");
     }
     for (Component component : components) {
       if (mostAcross % component.across != 0 || mostDown % component.down != 0) {
@@ -59,7 +70,6 @@ record Frame(
     if (components.get(0).across != mostAcross || components.get(0).down != mostDown) {
       throw new JpegRefused("has more detail in its colours than in its brightness");
     }
-    return new Frame(width, height, progressive, List.copyOf(components), mostAcross, mostDown);
   }
 
   int unitsAcross() {
@@ -80,15 +90,17 @@ record Frame(
   }
 
   /**
-   * Takes the memory for the samples that are wanted.
-   *
-   * @param codedBytes of the whole file: each block takes two bits of it at least, one of them in a
-   *     first scan, so a header that claims more is not believed before memory is taken
+   * Each block takes two bits of the file at least, one of them in a first scan, so a header that
+   * claims more is not believed before memory is taken. (Arithmetic coding may spend less.)
    */
-  void allocate(UnitWindow wanted, Reduction reduction, long codedBytes) throws JpegRefused {
+  void refuseMoreThanFits(long codedBytes) throws JpegDamaged {
     if (blocks(unitsAcross(), unitsDown()) > 8L * codedBytes) {
-      throw new JpegRefused("claims more pixels than its data can hold");
+      throw new JpegDamaged("its header claims more pixels than its data can hold");
     }
+  }
+
+  /** Takes the memory for the samples that are wanted. */
+  void allocate(UnitWindow wanted, Reduction reduction) throws JpegRefused {
     int side = reduction.blockSide();
     if (blocks(wanted.across(), wanted.down()) * side * side > MOST_SAMPLES) {
       throw new JpegRefused("has too many pixels");

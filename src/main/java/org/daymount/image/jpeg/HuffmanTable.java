@@ -13,6 +13,7 @@ import java.util.Arrays;
 final class HuffmanTable {
   static final int LOOK_BITS = 12;
   static final int LONGEST_CODE = 16;
+  private static final int LARGEST_DC_SIZE = 15;
 
   /** No symbol has these bits for a code. */
   static final int NO_CODE = -1;
@@ -45,7 +46,7 @@ final class HuffmanTable {
     for (int length = 1; length <= LONGEST_CODE; length++) {
       for (int i = 0; i < counts[length]; i++, code++, n++) {
         if (code >= 1 << length) {
-          throw new JpegRefused("a Huffman table has more codes than there can be");
+          throw new JpegDamaged("a table of its codes has more of them than there can be");
         }
         if (length <= LOOK_BITS) {
           fill(code, length, symbols[n] & 0xff);
@@ -53,6 +54,16 @@ final class HuffmanTable {
       }
       code <<= 1;
     }
+  }
+
+  /** Whether its symbols can be sizes of DC steps (F.1.2.1: up to 11, and 15 with 12 bits). */
+  boolean isForDc() {
+    for (byte symbol : symbols) {
+      if ((symbol & 0xff) > LARGEST_DC_SIZE) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private void fill(int code, int length, int symbol) {

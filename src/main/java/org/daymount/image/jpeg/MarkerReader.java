@@ -14,22 +14,26 @@ final class MarkerReader {
   static final int BASELINE = 0xc0;
   static final int EXTENDED = 0xc1;
   static final int PROGRESSIVE = 0xc2;
+  static final int ARITHMETIC = 0xc9;
+  static final int ARITHMETIC_PROGRESSIVE = 0xca;
   static final int ARITHMETIC_CONDITIONING = 0xcc;
   static final int RESTART_FIRST = 0xd0;
   static final int RESTART_LAST = 0xd7;
   static final int APP2 = 0xe2;
   static final int APP0 = 0xe0;
   static final int APP14 = 0xee;
+  static final int COMMENT = 0xfe;
   private static final int TEMPORARY = 0x01;
 
   private final CodedFile file;
   private long position;
   private long segmentEnd;
   private int marker;
+  private boolean hasStrayBytes;
 
   MarkerReader(CodedFile file) throws JpegRefused {
     if (file.length() < 4 || file.u8(0) != 0xff || file.u8(1) != START_OF_IMAGE) {
-      throw new JpegRefused("does not begin like a JPEG file");
+      throw new JpegDamaged("it does not begin like a JPEG file");
     }
     this.file = file;
     this.segmentEnd = 2;
@@ -44,7 +48,9 @@ final class MarkerReader {
   boolean next() {
     position = segmentEnd;
     do {
+      long expected = position;
       position = file.nextFf(position);
+      hasStrayBytes |= position > expected;
       while (file.u8(position) == 0xff) {
         position++; // any number of 0xFF may come before the code (B.1.1.2)
       }
@@ -52,6 +58,7 @@ final class MarkerReader {
         return false;
       }
       marker = file.u8(position++);
+      hasStrayBytes |= marker == 0 || marker == START_OF_IMAGE;
     } while (standsAlone(marker));
     if (marker == END_OF_IMAGE) {
       return true;
@@ -60,9 +67,15 @@ final class MarkerReader {
       return false;
     }
     int length = file.u8(position) << 8 | file.u8(position + 1);
+    hasStrayBytes |= length < 2;
     segmentEnd = position + Math.max(2, length);
     position += 2;
     return segmentEnd <= file.length();
+  }
+
+  /** Whether the end of the image is told at that place. */
+  static boolean isEnd(CodedFile file, long place) {
+    return file.u8(place) == 0xff && file.u8(place + 1) == END_OF_IMAGE;
   }
 
   private static boolean standsAlone(int code) {
@@ -74,6 +87,24 @@ final class MarkerReader {
 
   int marker() {
     return marker;
+  }
+
+  /** Whether bytes that belong to nothing were stepped over so far. */
+  boolean hasStrayBytes() {
+    return hasStrayBytes;
+  }
+
+  /**
+   * Whether the code means anything in a file of a picture: frames, tables, scans, application
+   * segments and comments (table B.1, without what is reserved or of the hierarchical mode).
+   */
+  boolean isKnown() {
+    return isFrame()
+        || marker == HUFFMAN_TABLES
+        || marker == ARITHMETIC_CONDITIONING
+        || marker >= END_OF_IMAGE && marker <= RESTART_INTERVAL
+        || marker >= APP0 && marker <= APP0 + 15
+        || marker == COMMENT;
   }
 
   /** A frame of any kind: SOF0 to SOF15, without the three other codes among them. */
@@ -91,7 +122,7 @@ final class MarkerReader {
 
   int u8() throws JpegRefused {
     if (position >= segmentEnd) {
-      throw new JpegRefused("a segment is shorter than what it should hold");
+      throw new JpegDamaged("a segment is shorter than what it should hold");
     }
     return file.u8(position++);
   }
@@ -102,7 +133,7 @@ final class MarkerReader {
 
   byte[] bytes(int count) throws JpegRefused {
     if (count > segmentEnd - position) {
-      throw new JpegRefused("a segment is shorter than what it should hold");
+      throw new JpegDamaged("a segment is shorter than what it should hold");
     }
     byte[] copy = new byte[count];
     file.read(position, copy, 0, count);

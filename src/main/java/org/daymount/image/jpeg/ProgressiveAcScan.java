@@ -19,9 +19,6 @@ final class ProgressiveAcScan extends ScanReader {
 
   ProgressiveAcScan(Frame frame, ScanHeader header, BitReader bits) throws JpegRefused {
     super(frame, header, bits);
-    if (header.parts().size() != 1) {
-      throw new JpegRefused("has a broken scan header");
-    }
     table = present(header.parts().get(0).ac());
     first = header.bitsBefore() == 0;
     from = header.firstCoefficient();
@@ -91,6 +88,9 @@ final class ProgressiveAcScan extends ScanReader {
           break;
         }
       } else {
+        if (HuffmanTable.size(entry) > 1) { // G.1.2.3: 1 or -1
+          throw noSuchCode();
+        }
         value = take(1) == 1 ? 1 << lowestBit : -1 << lowestBit;
       }
       int next = zero(before, k, zeros);

@@ -15,7 +15,7 @@ final class ProgressiveDcScan extends ScanReader {
     this.lowestBit = header.lowestBit();
     tables = new HuffmanTable[header.parts().size()];
     for (int n = 0; first && n < tables.length; n++) {
-      tables[n] = present(header.parts().get(n).dc());
+      tables[n] = presentDc(header.parts().get(n).dc());
     }
   }
 
@@ -25,6 +25,9 @@ final class ProgressiveDcScan extends ScanReader {
     int kept = blocks.kept(blockX, blockY);
     if (first) {
       dcBefore[n] += dcStep(tables[n]);
+      if (!component.canBe(dcBefore[n] << lowestBit)) {
+        throw noSuchCode();
+      }
       blocks.put(kept, 0, dcBefore[n] << lowestBit);
     } else {
       int bit = (int) (bits.peek() >>> Long.SIZE - 1);

@@ -25,15 +25,45 @@ final class ReducedDecoder {
   private Frame frame;
   private long behindFrame;
   private boolean cutOff;
+  private boolean inOrder = true; // so far, and all of it was read
+  private final boolean checking;
+  private boolean arithmetic;
+  private final ArithmeticConditioning conditioning = new ArithmeticConditioning();
+  private final Progression progression = new Progression();
 
   /**
    * @param region stored pixels that are wanted; what lies beyond the picture is ignored
    */
   ReducedDecoder(CodedFile file, Reduction reduction, PixelBox region) throws JpegRefused {
+    this(file, reduction, region, false);
+  }
+
+  private ReducedDecoder(CodedFile file, Reduction reduction, PixelBox region, boolean checking)
+      throws JpegRefused {
     this.file = file;
     this.in = new MarkerReader(file);
     this.reduction = reduction;
     this.region = region;
+    this.checking = checking;
+    HuffmanTables.putUsual(dcTables, acTables);
+  }
+
+  /**
+   * Goes through all of a file without making pixels.
+   *
+   * @throws JpegDamaged when it is not as it should be
+   * @throws JpegRefused when it is of a kind that is not checked here
+   */
+  static void check(CodedFile file) throws JpegRefused {
+    ReducedDecoder decoder = new ReducedDecoder(file, Reduction.HALF, null, true);
+    decoder.readThrough();
+    if (decoder.cutOff) {
+      throw new JpegDamaged("it ends before its picture does");
+    }
+    decoder.check();
+    if (!decoder.inOrder) {
+      throw new JpegDamaged("there are bytes in it that belong to nothing");
+    }
   }
 
   /**
@@ -58,6 +88,7 @@ final class ReducedDecoder {
           break;
         }
         beginStrip(top);
+        progression.forget();
         in = new MarkerReader(file);
         restartInterval = 0;
         cutOff = false;
@@ -66,7 +97,7 @@ final class ReducedDecoder {
       frame.components().forEach(Component::forgetBlocks);
     }
     Optional<byte[]> profile = colours.profile();
-    return new ReducedJpeg(frame, reduction, wanted.pixels(frame), profile, cutOff);
+    return new ReducedJpeg(frame, reduction, wanted.pixels(frame), profile, cutOff, inOrder);
   }
 
   private void readThrough() throws JpegRefused {
@@ -76,19 +107,20 @@ final class ReducedDecoder {
         cutOff = true;
         break;
       }
+      inOrder &= !in.hasStrayBytes();
       ended = segment();
     }
   }
 
   private void check() throws JpegRefused {
     if (frame == null) {
-      throw new JpegRefused("has no picture in it");
+      throw new JpegDamaged("there is no picture in it");
     }
     if (!cutOff && !isScanned()) {
-      throw new JpegRefused("ends without some of its colours");
+      throw new JpegDamaged("it ends without some of its colours");
     }
     if (frame.components().stream().noneMatch(Component::isScanned)) {
-      throw new JpegRefused("ends before its picture");
+      throw new JpegDamaged("it ends before its picture");
     }
   }
 
@@ -109,14 +141,21 @@ final class ReducedDecoder {
     }
     switch (in.marker()) {
       case MarkerReader.QUANTIZATION_TABLES -> readQuantization();
-      case MarkerReader.HUFFMAN_TABLES -> readHuffman();
-      case MarkerReader.RESTART_INTERVAL -> restartInterval = in.u16();
+      case MarkerReader.HUFFMAN_TABLES -> HuffmanTables.read(in, dcTables, acTables);
+      case MarkerReader.ARITHMETIC_CONDITIONING -> conditioning.read(in);
+      case MarkerReader.RESTART_INTERVAL -> {
+        restartInterval = in.u16();
+        inOrder &= in.left() == 0;
+      }
       case MarkerReader.APP0, MarkerReader.APP2, MarkerReader.APP14 -> colours.read(in);
       case MarkerReader.START_OF_SCAN -> readScan();
       case MarkerReader.END_OF_IMAGE -> {
         return true;
       }
-      default -> {}
+      default -> inOrder &= in.isKnown();
+    }
+    if (checking) {
+      return false;
     }
     return frame != null && !frame.progressive() && isScanned();
   }
@@ -126,19 +165,35 @@ final class ReducedDecoder {
   }
 
   private void readFrame() throws JpegRefused {
-    boolean progressive = in.marker() == MarkerReader.PROGRESSIVE;
-    if (!progressive
-        && in.marker() != MarkerReader.BASELINE
-        && in.marker() != MarkerReader.EXTENDED) {
-      throw new JpegRefused("is coded in a way that only full decoders read");
-    }
     if (frame != null) {
-      throw new JpegRefused("has more than one frame");
+      throw new JpegDamaged("it has two headers");
+    }
+    boolean progressive =
+        in.marker() == MarkerReader.PROGRESSIVE
+            || in.marker() == MarkerReader.ARITHMETIC_PROGRESSIVE;
+    arithmetic =
+        in.marker() == MarkerReader.ARITHMETIC
+            || in.marker() == MarkerReader.ARITHMETIC_PROGRESSIVE;
+    boolean sequential =
+        in.marker() == MarkerReader.BASELINE
+            || in.marker() == MarkerReader.EXTENDED
+            || in.marker() == MarkerReader.ARITHMETIC;
+    if (!progressive && !sequential || arithmetic && !checking) {
+      throw new JpegRefused("is coded in a way that only full decoders read");
     }
     frame = Frame.read(in, progressive);
     behindFrame = in.behindSegment();
-    wanted = UnitWindow.around(region, frame);
-    frame.allocate(wanted, reduction, file.length());
+    if (checking) {
+      wanted = UnitWindow.none(frame);
+    } else {
+      frame.refuseOtherDivisions();
+      wanted = UnitWindow.around(region, frame);
+      inOrder &= wanted.bottom() == frame.unitsDown();
+    }
+    if (!arithmetic) {
+      frame.refuseMoreThanFits(file.length());
+    }
+    frame.allocate(wanted, reduction);
     if (progressive) {
       allocateBlocks();
     }
@@ -147,7 +202,8 @@ final class ReducedDecoder {
   private void allocateBlocks() {
     CellMeans cells = cells();
     long unitRow = frame.blocks(wanted.across(), 1) * ProgressiveBlocks.needed(cells);
-    stripRows = (int) Math.max(1, Math.min(wanted.down(), MOST_COEFFICIENTS / unitRow));
+    stripRows =
+        (int) Math.max(1, Math.min(wanted.down(), MOST_COEFFICIENTS / Math.max(1, unitRow)));
     for (Component component : frame.components()) {
       component.allocateBlocks(cells, frame.unitsAcross(), frame.unitsDown(), stripRows);
     }
@@ -159,6 +215,9 @@ final class ReducedDecoder {
     while (in.hasMore()) {
       int precisionAndPlace = in.u8();
       int[] steps = new int[Block.COEFFICIENTS];
+      if ((precisionAndPlace & 15) >= TABLES) {
+        throw new JpegDamaged("a table inside of it cannot be");
+      }
       for (int k = 0; k < steps.length; k++) {
         steps[k] = precisionAndPlace >> 4 == 0 ? in.u8() : in.u16();
       }
@@ -166,38 +225,31 @@ final class ReducedDecoder {
     }
   }
 
-  /** B.2.4.2. */
-  private void readHuffman() throws JpegRefused {
-    while (in.hasMore()) {
-      int kindAndPlace = in.u8();
-      int[] counts = new int[HuffmanTable.LONGEST_CODE + 1];
-      int all = 0;
-      for (int length = 1; length <= HuffmanTable.LONGEST_CODE; length++) {
-        counts[length] = in.u8();
-        all += counts[length];
-      }
-      HuffmanTable table = new HuffmanTable(counts, in.bytes(all));
-      (kindAndPlace >> 4 == 0 ? dcTables : acTables)[kindAndPlace & 3] = table;
-    }
-  }
-
   private void readScan() throws JpegRefused {
     if (frame == null) {
-      throw new JpegRefused("has a scan without a frame");
+      throw new JpegDamaged("its picture comes before its header");
     }
-    colours.refuseOtherColours(frame);
+    if (checking) {
+      inOrder &= colours.areKnown(frame);
+    } else {
+      colours.refuseOtherColours(frame);
+    }
     ScanHeader header = ScanHeader.read(in, frame, dcTables, acTables);
     long from = in.behindSegment();
     boolean dc = header.firstCoefficient() == 0;
     if (frame.progressive() && !dc && reduction == Reduction.EIGHTH) {
+      inOrder = false;
       in.continueAt(from); // the data hold no marker but restarts, which are stepped over
       return;
     }
     for (ScanHeader.Part part : header.parts()) {
       part.component().latch(quantization);
     }
+    inOrder &= frame.progressive() ? progression.goesOn(frame, header) : header.isSequential();
     ScanReader scan;
-    if (!frame.progressive()) {
+    if (arithmetic) {
+      scan = new ArithmeticScan(frame, header, new ArithmeticDecoder(), conditioning);
+    } else if (!frame.progressive()) {
       scan = new BaselineScan(frame, header, bits, cells());
     } else if (dc) {
       scan = new ProgressiveDcScan(frame, header, bits);
@@ -206,7 +258,11 @@ final class ReducedDecoder {
     }
     ScanReader.End end = scan.read(file, from, restartInterval);
     cutOff |= end.isCutOff();
+    inOrder &= end.isInOrder();
     in.continueAt(end.place());
+    if (!checking && !frame.progressive() && isScanned()) {
+      inOrder &= MarkerReader.isEnd(file, end.place()); // it is not gone through further
+    }
   }
 
   private CellMeans cells() {

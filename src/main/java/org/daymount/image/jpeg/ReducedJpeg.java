@@ -23,15 +23,22 @@ public final class ReducedJpeg {
   private final Frame frame;
   private final Optional<byte[]> profile;
   private final boolean cutOff;
+  private final boolean inOrder;
 
   ReducedJpeg(
-      Frame frame, Reduction reduction, PixelBox area, Optional<byte[]> profile, boolean cutOff) {
+      Frame frame,
+      Reduction reduction,
+      PixelBox area,
+      Optional<byte[]> profile,
+      boolean cutOff,
+      boolean inOrder) {
     this.stored = new PixelSize(frame.width(), frame.height());
     this.area = area;
     this.size = reduction.of(area.size());
     this.frame = frame;
     this.profile = profile;
     this.cutOff = cutOff;
+    this.inOrder = inOrder;
   }
 
   /**
@@ -94,6 +101,14 @@ public final class ReducedJpeg {
   /** Whether the file ends, or a part of it ends, before the picture does; the rest is grey. */
   public boolean isCutOff() {
     return cutOff;
+  }
+
+  /**
+   * Whether all coded data of the file were read on the way and nothing was wrong with them. Where
+   * it is not known, {@link JpegCheck} tells.
+   */
+  public boolean isKnownSound() {
+    return inOrder && !cutOff;
   }
 
   /** The ICC profile as stored; empty: sRGB. */

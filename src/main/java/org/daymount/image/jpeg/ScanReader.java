@@ -4,8 +4,10 @@ import java.util.Arrays;
 import org.daymount.image.jpeg.ScanHeader.Part;
 
 /** The order of the blocks in a scan (A.2) and its restarts (E.2.4); subclasses read the blocks. */
-abstract sealed class ScanReader permits BaselineScan, ProgressiveDcScan, ProgressiveAcScan {
+abstract sealed class ScanReader
+    permits BaselineScan, ProgressiveDcScan, ProgressiveAcScan, ArithmeticScan {
   final BitReader bits;
+  private final CodedStretch stretch;
   private final Frame frame;
   private final ScanHeader header;
 
@@ -13,8 +15,17 @@ abstract sealed class ScanReader permits BaselineScan, ProgressiveDcScan, Progre
   final int[] dcBefore;
 
   ScanReader(Frame frame, ScanHeader header, BitReader bits) {
+    this(frame, header, bits, bits);
+  }
+
+  ScanReader(Frame frame, ScanHeader header, ArithmeticDecoder arithmetic) {
+    this(frame, header, arithmetic, null);
+  }
+
+  private ScanReader(Frame frame, ScanHeader header, CodedStretch stretch, BitReader bits) {
     this.frame = frame;
     this.header = header;
+    this.stretch = stretch;
     this.bits = bits;
     this.dcBefore = new int[header.parts().size()];
   }
@@ -27,48 +38,56 @@ abstract sealed class ScanReader permits BaselineScan, ProgressiveDcScan, Progre
   /** What is remembered from block to block is forgotten (E.1.3). */
   void restart() {}
 
-  /** Where a scan ended, and whether that was too early. */
-  record End(long place, boolean isCutOff) {}
+  /**
+   * Where a scan ended, whether the file ended before it, and whether each of its stretches held
+   * what it should: known only of those that were read to their ends.
+   */
+  record End(long place, boolean isCutOff, boolean isInOrder) {}
 
   /**
-   * Reads the whole scan.
+   * Reads the whole scan, or as far down as something is wanted.
    *
    * @param from where its coded data begin
    * @param restartInterval units between restart markers; 0: there are none
+   * @throws JpegDamaged when the data end before the picture does, but the file goes on
    */
   End read(CodedFile file, long from, int restartInterval) throws JpegRefused {
     boolean alone = header.parts().size() == 1;
     Component first = header.parts().get(0).component();
     int across = alone ? frame.blocksAcrossAlone(first) : frame.unitsAcross();
+    int all = across * (alone ? frame.blocksDownAlone(first) : frame.unitsDown());
     int units =
-        across
-            * (alone
-                ? Math.min(frame.blocksDownAlone(first), first.unitBottom() * first.down)
-                : first.unitBottom()); // what lies below is of no use to what is wanted
+        Math.min(all, across * (alone ? first.unitBottom() * first.down : first.unitBottom()));
+    boolean inOrder = units == all; // what lies below is of no use to what is wanted
     for (int unit = 0; unit < units; unit++) {
       if (unit == 0 || restartInterval > 0 && unit % restartInterval == 0) {
         long start = from;
         if (unit > 0) {
-          if (bits.end() >= file.length()) {
-            return new End(bits.end(), true);
+          inOrder &= stretch.isUsedUp();
+          if (stretch.end() >= file.length()) {
+            return new End(stretch.end(), true, false);
           }
-          start = behindRestart(file, bits.end(), unit / restartInterval - 1);
+          start = behindRestart(file, stretch.end(), unit / restartInterval - 1);
         }
-        bits.load(file, start);
+        stretch.load(file, start);
         Arrays.fill(dcBefore, 0);
         restart();
       }
       if (alone) {
-        bits.prepare();
+        stretch.prepare();
         block(0, first, unit % across, unit / across);
       } else {
         unit(unit % across, unit / across);
       }
-      if (bits.isPastEnd()) {
-        return new End(bits.end(), true);
+      if (stretch.isPastEnd()) {
+        if (stretch.end() >= file.length()) {
+          return new End(stretch.end(), true, false);
+        }
+        throw new JpegDamaged("some of its picture data are missing");
       }
     }
-    return new End(units == 0 ? from : bits.end(), false);
+    return new End(
+        units == 0 ? from : stretch.end(), false, inOrder && (units == 0 || stretch.isUsedUp()));
   }
 
   private void unit(int unitX, int unitY) throws JpegRefused {
@@ -77,9 +96,9 @@ abstract sealed class ScanReader permits BaselineScan, ProgressiveDcScan, Progre
       Component component = part.component();
       for (int y = 0; y < component.down; y++) {
         for (int x = 0; x < component.across; x++) {
-          bits.prepare();
+          stretch.prepare();
           block(n, component, unitX * component.across + x, unitY * component.down + y);
-          if (bits.isPastEnd()) {
+          if (stretch.isPastEnd()) {
             return;
           }
         }
@@ -94,14 +113,21 @@ abstract sealed class ScanReader permits BaselineScan, ProgressiveDcScan, Progre
     }
     int expected = MarkerReader.RESTART_FIRST + number % 8;
     if (file.u8(at) != expected) {
-      throw new JpegRefused("a restart marker is missing");
+      throw new JpegDamaged("a mark in its picture data is missing or out of step");
     }
     return at + 1;
   }
 
   static HuffmanTable present(HuffmanTable table) throws JpegRefused {
     if (table == null) {
-      throw new JpegRefused("a Huffman table is missing");
+      throw new JpegDamaged("a table of its codes is missing");
+    }
+    return table;
+  }
+
+  static HuffmanTable presentDc(HuffmanTable table) throws JpegRefused {
+    if (!present(table).isForDc()) {
+      throw new JpegDamaged("a table of its codes cannot be");
     }
     return table;
   }
@@ -131,7 +157,7 @@ abstract sealed class ScanReader permits BaselineScan, ProgressiveDcScan, Progre
     return entry;
   }
 
-  static JpegRefused noSuchCode() {
-    return new JpegRefused("its coded data are damaged");
+  static JpegDamaged noSuchCode() {
+    return new JpegDamaged("some of its picture data mean nothing");
   }
 }

@@ -21,6 +21,11 @@ record UnitWindow(int left, int top, int right, int bottom) {
         Math.min(frame.unitsDown(), Frame.ceil(inside.bottom(), height) + 1));
   }
 
+  /** No unit, but of each row: all have to be gone through. */
+  static UnitWindow none(Frame frame) {
+    return new UnitWindow(0, 0, 0, frame.unitsDown());
+  }
+
   int across() {
     return right - left;
   }

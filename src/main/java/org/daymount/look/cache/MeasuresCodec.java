@@ -53,6 +53,7 @@ final class MeasuresCodec {
           for (float share : map.shares()) {
             out.writeFloat(share);
           }
+          out.writeUTF(measures.damage().orElse(""));
         });
   }
 
@@ -85,7 +86,8 @@ final class MeasuresCodec {
               exposure,
               new Fingerprint(horizontal, vertical, moments),
               SaliencyMap.ofShares(columns, rows, shares),
-              Optional.empty());
+              Optional.empty(),
+              Optional.of(in.readUTF()).filter(damage -> !damage.isEmpty()));
         });
   }
 

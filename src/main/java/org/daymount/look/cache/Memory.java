@@ -28,7 +28,7 @@ public final class Memory implements Remembered, KnownContents {
   public static final String FILE = ".daymount-cache";
 
   /** To be raised with every change of what is measured, or how. */
-  private static final int MEASURING = 9;
+  private static final int MEASURING = 10;
 
   /** How the names of made things begin. */
   private static final String MADE = "made ";

@@ -91,6 +91,21 @@ final class Djpeg {
     return Arrays.copyOfRange(pnm, at, pnm.length);
   }
 
+  /** What it says of a file that it decodes; empty when all is well. */
+  static String warning(Path file) throws IOException {
+    Process process;
+    try {
+      process =
+          new ProcessBuilder("djpeg", file.toString())
+              .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+              .start();
+    } catch (IOException e) {
+      assumeTrue(false, "djpeg is not installed");
+      throw e;
+    }
+    return new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8).strip();
+  }
+
   /** The first samples that differ, in words; none when all are the same. */
   static List<String> differences(byte[] expected, byte[] actual, int width) {
     if (expected.length != actual.length) {

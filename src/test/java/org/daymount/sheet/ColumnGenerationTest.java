@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-class PatternsAsNeededTest {
+class ColumnGenerationTest {
   @Test
   void wherePiecesAreOfTooManySizesTheirAreaStillBoundsTheSheets() {
     // Strips of one height, two of each length, which together fill three sheets exactly.
@@ -27,8 +27,8 @@ class PatternsAsNeededTest {
     assertEquals(0, sum % 3);
     int[] demand = new int[kinds.size()];
     Arrays.fill(demand, 2);
-    SheetKinds wanted = new SheetKinds(sum / 3, 1, kinds, demand);
+    CuttingInstance wanted = new CuttingInstance(sum / 3, 1, kinds, demand);
     assertTrue(BestPattern.of(wanted, new long[kinds.size()]).isEmpty());
-    assertEquals(3, PatternsAsNeeded.from(FirstFit.pack(wanted), wanted).atLeast());
+    assertEquals(3, ColumnGeneration.from(FirstFit.pack(wanted), wanted).atLeast());
   }
 }

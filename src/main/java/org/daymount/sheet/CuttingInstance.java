@@ -10,8 +10,8 @@ import java.util.Optional;
  * @param height of the sheet
  * @param demand how many pieces of each kind are wanted in all
  */
-record SheetKinds(long width, long height, List<PieceKind> kinds, int[] demand) {
-  SheetKinds {
+record CuttingInstance(long width, long height, List<PieceKind> kinds, int[] demand) {
+  CuttingInstance {
     kinds = List.copyOf(kinds);
     demand = demand.clone();
     if (kinds.size() != demand.length) {

@@ -12,18 +12,18 @@ import java.util.Optional;
  * @param patterns enough to cut every piece
  * @param atLeast sheets that any plan needs, in exact arithmetic
  */
-record PatternsAsNeeded(List<Pattern> patterns, long atLeast) {
+record ColumnGeneration(List<Pattern> patterns, long atLeast) {
   private static final int MOST_ROUNDS = 120;
   private static final long MOST_STEPS = 600_000_000; // of all searches; a few seconds
 
-  PatternsAsNeeded {
+  ColumnGeneration {
     patterns = List.copyOf(patterns);
   }
 
   /**
    * @param start patterns that together give every kind
    */
-  static PatternsAsNeeded from(List<Pattern> start, SheetKinds wanted) {
+  static ColumnGeneration from(List<Pattern> start, CuttingInstance wanted) {
     List<Pattern> patterns = new ArrayList<>();
     for (Pattern pattern : start) {
       addIfNew(patterns, pattern);
@@ -31,7 +31,8 @@ record PatternsAsNeeded(List<Pattern> patterns, long atLeast) {
     long atLeast = byArea(wanted);
     long stepsLeft = MOST_STEPS;
     for (int round = 0; round < MOST_ROUNDS && stepsLeft > 0; round++) {
-      SheetCover cover = new SheetCover(patterns.stream().map(Pattern::counts).toList());
+      CuttingStockSolver cover =
+          new CuttingStockSolver(patterns.stream().map(Pattern::counts).toList());
       long[] prices = cover.prices(wanted.demand());
       Optional<BestPattern> best = BestPattern.of(wanted, prices);
       if (best.isEmpty()) {
@@ -41,12 +42,13 @@ record PatternsAsNeeded(List<Pattern> patterns, long atLeast) {
       atLeast =
           Math.max(
               atLeast,
-              SheetCover.ceilingOf(SheetCover.worth(prices, wanted.demand()), best.get().value()));
+              CuttingStockSolver.ceilingOf(
+                  CuttingStockSolver.worth(prices, wanted.demand()), best.get().value()));
       if (!addIfNew(patterns, best.get().pattern())) {
         break; // the relaxation has all it can use
       }
     }
-    return new PatternsAsNeeded(patterns, atLeast);
+    return new ColumnGeneration(patterns, atLeast);
   }
 
   private static boolean addIfNew(List<Pattern> patterns, Pattern pattern) {
@@ -58,7 +60,7 @@ record PatternsAsNeeded(List<Pattern> patterns, long atLeast) {
   }
 
   /** The bound for a sheet that could be filled without waste. */
-  private static long byArea(SheetKinds wanted) {
+  private static long byArea(CuttingInstance wanted) {
     double area = 0;
     for (int kind = 0; kind < wanted.demand().length; kind++) {
       area += (double) wanted.kinds().get(kind).area() * wanted.demand()[kind];

@@ -17,7 +17,7 @@ import org.ojalgo.optimisation.integer.IntegerStrategy;
  * bound in exact arithmetic; rounding its answer up usually meets that bound, and then there is
  * nothing left to search. Only otherwise is the integer programme solved.
  */
-final class SheetCover {
+final class CuttingStockSolver {
   // Steps of a solver, not seconds, so that a slow machine finds the same plan as a fast one.
   private static final int MOST_STEPS = 20_000;
   private static final double PRICE_SCALE = 1e6; // prices as millionths of a sheet
@@ -28,7 +28,7 @@ final class SheetCover {
   /**
    * @param patterns pieces of each kind that one sheet gives
    */
-  SheetCover(List<int[]> patterns) {
+  CuttingStockSolver(List<int[]> patterns) {
     this.patterns = List.copyOf(patterns);
   }
 

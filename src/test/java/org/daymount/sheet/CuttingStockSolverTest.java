@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-class SheetCoverTest {
+class CuttingStockSolverTest {
   private static final int NODES = 1_500;
   private static final int BAR = 132;
 
@@ -30,7 +30,7 @@ class SheetCoverTest {
 
   @Test
   void aSheetMoreThanTheBoundIsProvenWhereTheBoundCannotBeMet() {
-    SheetCover.Cover cover = bars().fewest(DEMAND, NODES);
+    CuttingStockSolver.Cover cover = bars().fewest(DEMAND, NODES);
     assertEquals(2 / 3.0 + 3 / 4.0 + 6 / 11.0, cover.linear(), 1e-9);
     assertEquals(2, cover.atLeast());
     assertEquals(3, cover.sheets());
@@ -46,7 +46,7 @@ class SheetCoverTest {
       int[] lengths = {20 + random.nextInt(60), 20 + random.nextInt(60), 10 + random.nextInt(40)};
       int[] demand = {random.nextInt(5), random.nextInt(5), 1 + random.nextInt(5)};
       List<int[]> patterns = patterns(lengths);
-      SheetCover.Cover cover = new SheetCover(patterns).fewest(demand, NODES);
+      CuttingStockSolver.Cover cover = new CuttingStockSolver(patterns).fewest(demand, NODES);
       String what = Arrays.toString(lengths) + " " + Arrays.toString(demand);
       assertEquals(fewestBars(patterns, demand, new HashMap<>()), cover.sheets(), what);
       assertTrue(cover.fewest(), what);
@@ -69,7 +69,7 @@ class SheetCoverTest {
       Arrays.fill(demand, 1);
       List<int[]> patterns = new ArrayList<>();
       addSubsets(patterns, lengths, new int[lengths.length], 0, BAR);
-      SheetCover.Cover cover = new SheetCover(patterns).fewest(demand, NODES);
+      CuttingStockSolver.Cover cover = new CuttingStockSolver(patterns).fewest(demand, NODES);
       assertEquals(4, cover.sheets(), "seed " + seed);
       assertTrue(cover.fewest(), "seed " + seed);
       assertTrue(isMet(demand, patterns, cover.times()), "seed " + seed);
@@ -115,7 +115,7 @@ class SheetCoverTest {
 
   @Test
   void aPlanWithSoManySheetsIsFoundOrThereIsNone() {
-    SheetCover bars = bars();
+    CuttingStockSolver bars = bars();
     long[] prices = bars.prices(DEMAND);
     assertEquals(Optional.empty(), bars.within(DEMAND, 2, prices, NODES));
     assertMeets(bars.within(DEMAND, 3, prices, NODES).orElseThrow());
@@ -123,21 +123,21 @@ class SheetCoverTest {
 
   @Test
   void piecesThatNoPatternHasAreRefused() {
-    SheetCover cover = new SheetCover(List.of(new int[] {1, 0}));
+    CuttingStockSolver cover = new CuttingStockSolver(List.of(new int[] {1, 0}));
     assertThrows(IllegalArgumentException.class, () -> cover.fewest(new int[] {1, 1}, NODES));
   }
 
   @Test
   void partOfASheetIsAWholeOne() {
-    assertEquals(0, SheetCover.ceilingOf(0, 3));
-    assertEquals(1, SheetCover.ceilingOf(1, 3));
-    assertEquals(1, SheetCover.ceilingOf(3, 3));
-    assertEquals(2, SheetCover.ceilingOf(4, 3));
+    assertEquals(0, CuttingStockSolver.ceilingOf(0, 3));
+    assertEquals(1, CuttingStockSolver.ceilingOf(1, 3));
+    assertEquals(1, CuttingStockSolver.ceilingOf(3, 3));
+    assertEquals(2, CuttingStockSolver.ceilingOf(4, 3));
   }
 
   @Test
   void theBoundIsTheWorthOfAllPiecesInSheetsOfTheDearestPattern() {
-    SheetCover cover = new SheetCover(List.of(new int[] {2, 0}, new int[] {1, 1}));
+    CuttingStockSolver cover = new CuttingStockSolver(List.of(new int[] {2, 0}, new int[] {1, 1}));
     // 3 x 2 + 4 x 5 = 26; the dearest pattern is worth 7
     assertEquals(4, cover.atLeast(new long[] {2, 5}, new int[] {3, 4}));
     assertEquals(0, cover.atLeast(new long[] {0, 0}, new int[] {3, 4}));
@@ -161,8 +161,8 @@ class SheetCoverTest {
     return true;
   }
 
-  private static SheetCover bars() {
-    return new SheetCover(patterns(LENGTHS));
+  private static CuttingStockSolver bars() {
+    return new CuttingStockSolver(patterns(LENGTHS));
   }
 
   /** The fillings of a bar of 132 to which no piece of the last length could be added. */
