@@ -14,9 +14,15 @@ import picocli.CommandLine.ParseResult;
 public final class CommandLines {
   private CommandLines() {}
 
-  /** The program as a person starts it: on this computer, now. */
+  /**
+   * The program as a person starts it: on this computer, now. Without arguments and without a
+   * terminal it was a double-click, and nobody would see the help.
+   */
   public static int runHere(PrintStream out, PrintStream err, String... arguments) {
-    return run(CommandContext.ofThisComputer(out, err), arguments);
+    CommandContext context = CommandContext.ofThisComputer(out, err);
+    return arguments.length == 0 && !context.terminal()
+        ? run(context, "open")
+        : run(context, arguments);
   }
 
   static int run(CommandContext around, String... arguments) {

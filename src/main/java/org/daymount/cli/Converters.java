@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.YearMonth;
 import java.util.Locale;
 import java.util.function.Function;
+import org.daymount.album.TradeSizes;
 import org.daymount.day.DayNumbers;
 import org.daymount.day.DayStart;
 import org.daymount.month.Settings;
@@ -19,6 +20,17 @@ import picocli.CommandLine.TypeConversionException;
 final class Converters {
   private Converters() {}
 
+  /** A size of paper, by the trade's names too. */
+  static final class Sheet implements ITypeConverter<PaperSize> {
+    @Override
+    public PaperSize convert(String text) {
+      return text.strip().equalsIgnoreCase("letter")
+          ? PaperSize.LETTER
+          : Converters.<PaperSize>read(
+              size -> TradeSizes.asPrinted(SizeText.parseSize(size)), text);
+    }
+  }
+
   static void register(CommandLine line) {
     line.registerConverter(PaperSize.class, converter(SizeText::parseSize));
     line.registerConverter(Length.class, converter(SizeText::parseLength));
@@ -30,13 +42,15 @@ final class Converters {
   }
 
   private static <T> ITypeConverter<T> converter(Function<String, T> parser) {
-    return text -> {
-      try {
-        return parser.apply(text);
-      } catch (IllegalArgumentException e) {
-        throw new TypeConversionException(e.getMessage());
-      }
-    };
+    return text -> read(parser, text);
+  }
+
+  private static <T> T read(Function<String, T> parser, String text) {
+    try {
+      return parser.apply(text);
+    } catch (IllegalArgumentException e) {
+      throw new TypeConversionException(e.getMessage());
+    }
   }
 
   private static Ppi ppi(String text) {

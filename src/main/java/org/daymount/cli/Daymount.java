@@ -20,6 +20,7 @@ import picocli.CommandLine.HelpCommand;
     subcommands = {
       SheetsCommand.class,
       ReviewCommand.class,
+      OpenCommand.class,
       DaysCommand.class,
       LookCommand.class,
       NoteCommand.class,

@@ -50,8 +50,24 @@ final class PageOptions {
       names = "--sheet",
       paramLabel = "4x6",
       description =
-          "Size of the prints the lab or printer makes: 4x6, 5x7, 6x8, A6, 10x15cm. Default: 4x6.")
+          "Size of the prints the lab or printer makes: 4x6, 5x7, 6x8, A6, 10x15cm; or letter or a4,"
+              + " to cut the pieces straight out of a home printer's paper. Default: 4x6.",
+      converter = Converters.Sheet.class)
   PaperSize sheet = PaperSize.inches(4, 6);
+
+  @Option(
+      names = "--margin",
+      paramLabel = "1/4in",
+      description =
+          "What a printer at home leaves unprinted at each edge of --sheet; no piece lies there."
+              + " Default: 1/4in on letter and a4, else 0.")
+  Length margin;
+
+  /** As told, or as printers at home usually need it (common practice, no source). */
+  Length margin() {
+    boolean atHome = sheet.equals(PaperSize.LETTER) || sheet.equals(PaperSize.A4);
+    return margin != null ? margin : atHome ? Length.inchFraction(1, 4) : Length.ZERO;
+  }
 
   @Option(
       names = "--lab-trim",

@@ -51,7 +51,8 @@ final class Requests {
               pages.minPpi,
               pages.sheet,
               pages.labTrim,
-              pages.paper),
+              pages.paper,
+              pages.margin()),
           Optional.ofNullable(pages.cards),
           around.locale(),
           jobs(spec, photos));

@@ -69,7 +69,7 @@ final class ReviewCommand extends ContextCommand {
       throw new ParameterException(
           spec.commandLine(), "--port takes a number from 0 to " + LAST_PORT + ", was " + port);
     }
-    Request request = Requests.of(spec, around, photos, pages, Optional.ofNullable(out.out));
+    Request request = request();
     String token = token();
     try (ReviewServer server = ReviewServer.start(port, token)) {
       around
@@ -86,8 +86,12 @@ final class ReviewCommand extends ContextCommand {
     return ExitCode.DONE;
   }
 
+  Request request() {
+    return Requests.of(spec, around, photos, pages, Optional.ofNullable(out.out));
+  }
+
   /** The page is there before the month is: it shows how far the look at the pictures has come. */
-  private void open(ReviewServer server, Request request) {
+  void open(ReviewServer server, Request request) {
     Optional<Memory> memory = out.memory(around, request);
     Progress terminal =
         talk.quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
@@ -120,7 +124,7 @@ final class ReviewCommand extends ContextCommand {
     around.err().flush();
   }
 
-  private static String token() {
+  static String token() {
     byte[] random = new byte[TOKEN_BYTES];
     new SecureRandom().nextBytes(random);
     return HexFormat.of().formatHex(random);

@@ -18,6 +18,8 @@ import org.daymount.unit.PixelSize;
  */
 final class CropSearch {
   private static final double SURE_SUBJECT = 0.5;
+  private static final double ALSO_MAIN = 0.6; // of the weight of the main thing
+  private static final double MARGIN = 0.025; // of the window; at the edge it looks cut
   private static final double AS_MUCH = 0.0002; // of all interest; a tie to the eye
   private static final double AIR_MAY_COST = 0.02; // of all interest
   private static final double LOPSIDED = 0.1; // a tenth as bad as a middle that is off
@@ -52,8 +54,7 @@ final class CropSearch {
     }
     this.holdsFaces = all;
     Offsets withFaces = allowed;
-    Offsets withMain =
-        main().flatMap(box -> withFaces.holding(slide.along(box.box()), slide)).orElse(withFaces);
+    Offsets withMain = holdingThings(withFaces);
     for (Face face : MainFaces.bystanders(looked.measures().faces(), picture)) {
       withMain = withMain.holding(slide.along(room.head(face)), slide).orElse(withMain);
     }
@@ -69,6 +70,34 @@ final class CropSearch {
     boolean airIsCheap = mostWithAir >= mostWithMain - AIR_MAY_COST;
     this.hasAir = air && airIsCheap;
     this.offset = airIsCheap ? best(withAir, mostWithAir) : best(withMain, mostWithMain);
+  }
+
+  /**
+   * Holds the main thing with a margin, or without one. Several of a kind that are as weighty, two
+   * giraffes or a box of donuts, are one thing; where there is no room for all of them, none is
+   * held before the others.
+   */
+  private Offsets holdingThings(Offsets withFaces) {
+    if (sure.isEmpty()) {
+      return withFaces;
+    }
+    WeightedBox main = sure.get(0);
+    List<WeightedBox> group =
+        sure.stream()
+            .filter(box -> box.subject().what().equals(main.subject().what()))
+            .filter(box -> box.weight() >= ALSO_MAIN * main.weight())
+            .toList();
+    PixelBox around = group.stream().map(WeightedBox::box).reduce(PixelBox::around).orElseThrow();
+    Optional<Offsets> all = holding(withFaces, around);
+    return all.isPresent() || group.size() > 1
+        ? all.orElse(withFaces)
+        : holding(withFaces, main.box()).orElse(withFaces);
+  }
+
+  private Optional<Offsets> holding(Offsets allowed, PixelBox box) {
+    Extent exact = slide.along(box);
+    Extent roomy = exact.grown((int) Math.ceil(MARGIN * slide.window()), slide.length());
+    return allowed.holding(roomy, slide).or(() -> allowed.holding(exact, slide));
   }
 
   private double mostKept(Offsets allowed) {

@@ -15,10 +15,10 @@ public final class Completeness {
 
   /**
    * JPEG must reach its end marker behind at least one scan (what follows it, such as the film of a
-   * motion photo, does not matter), PNG its IEND, GIF its trailer; a WebP file must be as long as
-   * its RIFF header says, the strips or tiles of a TIFF's first picture and the rows of a BMP must
-   * lie within the file, and so must all parts of HEIF and AVIF. A raw file must have a preview to
-   * print.
+   * motion photo, does not matter), PNG its IEND, GIF the end of its first frame; a WebP file must
+   * be as long as its RIFF header says, the strips or tiles of a TIFF's first picture and the rows
+   * of a BMP must lie within the file, and so must all parts of HEIF and AVIF. A raw file must have
+   * a preview to print.
    *
    * @throws UnusablePicture CUT_OFF with the bytes that are there; UNREADABLE when it cannot be
    *     read; NOT_YET_READABLE for a raw file without a preview
@@ -52,7 +52,7 @@ public final class Completeness {
       case PNG -> png(bytes);
       case WEBP -> 8 + bytes.u32(4, false) <= bytes.size();
       case TIFF -> tiff(bytes);
-      case GIF -> gif(bytes);
+      case GIF -> GifBlocks.isWhole(bytes);
       case BMP -> bmp(bytes);
       case HEIF, AVIF -> HeifPicture.primary(bytes, HeifItems.read(bytes)).tiles().size() > 0;
       case RAW -> RawPreview.find(bytes).length() > 0;
@@ -111,39 +111,6 @@ public final class Completeness {
       }
     }
     return true;
-  }
-
-  /** GIF89a: blocks of sub-blocks until the trailer 0x3B. */
-  private static boolean gif(FileBytes bytes) throws IOException {
-    long at = 13 + colours(bytes.u8(10));
-    while (true) {
-      int block = bytes.u8(at);
-      if (block == 0x3b) {
-        return true;
-      }
-      if (block == 0x21) {
-        at = afterSubBlocks(bytes, at + 2);
-      } else if (block == 0x2c) {
-        at = afterSubBlocks(bytes, at + 10 + colours(bytes.u8(at + 9)) + 1);
-      } else {
-        return false;
-      }
-    }
-  }
-
-  /** Bytes of the colour table that the flags announce. */
-  private static int colours(int flags) {
-    return (flags & 0x80) == 0 ? 0 : 3 << (flags & 7) + 1;
-  }
-
-  private static long afterSubBlocks(FileBytes bytes, long from) throws IOException {
-    long at = from;
-    int length;
-    do {
-      length = bytes.u8(at);
-      at += 1 + length;
-    } while (length > 0);
-    return at;
   }
 
   /** Uncompressed rows are padded to four bytes; for others only the header's own length counts. */

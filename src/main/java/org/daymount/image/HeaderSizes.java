@@ -54,10 +54,6 @@ final class HeaderSizes {
     return bytes.u16(at, false) | (long) bytes.u8(at + 2) << 16;
   }
 
-  static StoredSize gif(FileBytes bytes) throws IOException {
-    return new StoredSize(bytes.u16(6, false), bytes.u16(8, false));
-  }
-
   /** A negative height means that rows run from the top. */
   static StoredSize bmp(FileBytes bytes) throws IOException {
     if (bytes.u32(14, false) == 12) { // the oldest header, 16-bit sides

@@ -128,7 +128,7 @@ public final class PictureHeaders {
             case JPEG -> HeaderSizes.jpeg(bytes);
             case PNG -> HeaderSizes.png(bytes);
             case WEBP -> HeaderSizes.webp(bytes);
-            case GIF -> HeaderSizes.gif(bytes);
+            case GIF -> GifBlocks.size(bytes);
             case BMP -> HeaderSizes.bmp(bytes);
             case TIFF -> TiffDirectory.largest(bytes);
             case RAW -> raw(bytes);

@@ -23,8 +23,8 @@ public final class MainFaces {
 
   private static final double SMALLEST = 0.02; // of the long edge: 3 mm on a 6 in print
   private static final double PORTRAIT = 0.12; // from here on a face fills its picture
-  private static final double TURNED_AWAY = 0.6; // of the worth of one that looks at us
-  private static final double AT_THE_EDGE = 0.4; // of the worth of one in the middle
+  private static final double TURNED_AWAY = 0.5; // of the worth of one that looks at us
+  private static final double AT_THE_EDGE = 0.3; // of the worth of one in the middle
   private static final double MIDDLE_SIGMA = 0.45; // of each side
   private static final double CUT_BY_PICTURE = 0.5;
 

@@ -111,6 +111,7 @@ public final class MonthJson {
     node.put("minPpi", settings.minPpi().value());
     node.put("sheet", settings.sheet().toString());
     node.put("labTrim", inches(settings.labTrim()));
+    node.put("margin", inches(settings.margin()));
     node.put("paper", settings.paper().name().toLowerCase(java.util.Locale.ROOT));
     return node;
   }

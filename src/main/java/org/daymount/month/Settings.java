@@ -1,6 +1,7 @@
 package org.daymount.month;
 
 import java.time.LocalTime;
+import org.daymount.sheet.SheetSettings;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.Ppi;
@@ -10,6 +11,7 @@ import org.daymount.unit.Ppi;
  *
  * @param space the default for every day, as written
  * @param labTrim how much of each edge a lab may lose; zero unless told
+ * @param margin what a printer at home leaves unprinted at each edge; zero for prints of a lab
  */
 public record Settings(
     LocalTime dayStarts,
@@ -19,7 +21,30 @@ public record Settings(
     Ppi minPpi,
     PaperSize sheet,
     Length labTrim,
-    Paper paper) {
+    Paper paper,
+    Length margin) {
+  /** For a lab: no margin. */
+  public Settings(
+      LocalTime dayStarts,
+      String space,
+      Length reveal,
+      Ppi ppi,
+      Ppi minPpi,
+      PaperSize sheet,
+      Length labTrim,
+      Paper paper) {
+    this(dayStarts, space, reveal, ppi, minPpi, sheet, labTrim, paper, Length.ZERO);
+  }
+
+  public Settings {
+    new SheetSettings(sheet, labTrim, margin); // says what is wrong with them
+  }
+
+  /** What the pieces are cut out of. */
+  public SheetSettings sheets() {
+    return new SheetSettings(sheet, labTrim, margin);
+  }
+
   /** How sheets.pdf is paged. */
   public enum Paper {
     /** One page a sheet, at the sheet's size. */

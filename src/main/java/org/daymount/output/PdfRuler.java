@@ -1,9 +1,11 @@
 package org.daymount.output;
 
 import java.io.IOException;
+import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.daymount.output.PdfText.Weight;
+import org.daymount.sheet.Sheet;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
@@ -15,6 +17,16 @@ final class PdfRuler {
   private static final double NUMBER_TYPE = 5.5;
   private static final double WORDS_TYPE = 7.5;
 
+  /** The scale and the words beside it. */
+  private static final Length WIDTH = Length.inchFraction(27, 4);
+
+  private static final Length HEIGHT = Length.inchFraction(5, 8);
+
+  /** Room for the names and marks of pieces nearby. */
+  private static final Length CLEAR = Length.inchFraction(1, 4);
+
+  private static final Length STEP = Length.inchFraction(1, 8);
+
   private final PdfText text;
   private final PDPageContentStream page;
   private final PaperSize paper;
@@ -23,6 +35,30 @@ final class PdfRuler {
     this.text = text;
     this.page = page;
     this.paper = paper;
+  }
+
+  /** An empty strip of the sheet's waste that holds the ruler and its words, as low as can be. */
+  static Optional<PaperBox> room(Sheet sheet, Length margin) {
+    Waste waste = new Waste(sheet);
+    PaperSize inside = sheet.size().inset(margin);
+    for (int step = 0; HEIGHT.plus(STEP.times(step)).compareTo(inside.height()) <= 0; step++) {
+      Length top = sheet.size().height().minus(margin).minus(HEIGHT).minus(STEP.times(step));
+      for (Length x = margin;
+          !x.plus(WIDTH).isLongerThan(margin.plus(inside.width()));
+          x = x.plus(STEP)) {
+        PaperBox strip = new PaperBox(x, top, WIDTH, HEIGHT);
+        PaperBox clear =
+            new PaperBox(
+                x.minus(CLEAR),
+                top.minus(CLEAR),
+                WIDTH.plus(CLEAR.times(2)),
+                HEIGHT.plus(CLEAR.times(2)));
+        if (waste.isEmpty(clear)) {
+          return Optional.of(strip);
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   void draw(PaperBox strip, String title) throws IOException {

@@ -28,8 +28,7 @@ import org.daymount.unit.PaperSize;
  * sheets it is the whole paper, because there is no one box to trim to.
  */
 public final class SheetsPdf {
-  private static final PaperSize LETTER = PaperSize.inches(8.5, 11); // ANSI/ASME Y14.1, A
-  private static final PaperSize A4 = PaperSize.millimetres(210, 297); // ISO 216
+  private static final double NAME_TYPE = 6.5;
 
   /** Where the sheets' files are. */
   @FunctionalInterface
@@ -59,7 +58,8 @@ public final class SheetsPdf {
         images.put(sheet, pictures.embed(jpeg));
       }
       pdf.dependsOn(
-          month.settings().paper().name().getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+          (month.settings().paper().name() + month.settings().margin())
+              .getBytes(java.nio.charset.StandardCharsets.US_ASCII));
       addPages(month, images, pdf);
       return pdf.bytes();
     }
@@ -71,6 +71,9 @@ public final class SheetsPdf {
     if (paper.isEmpty()) {
       for (Map.Entry<MonthSheet, PDImageXObject> entry : images.entrySet()) {
         addSheetPage(entry.getKey(), entry.getValue(), pdf);
+        if (month.settings().margin().isPositive()) {
+          rule(month, entry.getKey(), pdf);
+        }
       }
       label(pdf, images.keySet().stream().map(SheetsPdf::name).toList());
     } else {
@@ -81,8 +84,8 @@ public final class SheetsPdf {
   static Optional<PaperSize> paper(Settings.Paper paper) {
     return switch (paper) {
       case SHEET -> Optional.empty();
-      case LETTER -> Optional.of(LETTER);
-      case A4 -> Optional.of(A4);
+      case LETTER -> Optional.of(PaperSize.LETTER);
+      case A4 -> Optional.of(PaperSize.A4);
     };
   }
 
@@ -93,6 +96,20 @@ public final class SheetsPdf {
     try (PDPageContentStream stream = new PDPageContentStream(pdf.document(), page)) {
       PDRectangle box = page.getMediaBox();
       stream.drawImage(image, 0, 0, box.getWidth(), box.getHeight());
+    }
+  }
+
+  /** A ruler on the sheet's own page, where its waste has room for one. */
+  private static void rule(Month month, MonthSheet sheet, PdfFile pdf) throws IOException {
+    Optional<PaperBox> room = PdfRuler.room(sheet.sheet(), month.settings().margin());
+    if (room.isPresent()) {
+      PDPage page = pdf.document().getPage(pdf.document().getNumberOfPages() - 1);
+      try (PDPageContentStream stream =
+          new PDPageContentStream(
+              pdf.document(), page, PDPageContentStream.AppendMode.APPEND, true, true)) {
+        new PdfRuler(new PdfText(pdf.document()), stream, sheet.sheet().size())
+            .draw(room.get(), DayWords.month(month.month()) + " · " + name(sheet));
+      }
     }
   }
 
@@ -116,6 +133,14 @@ public final class SheetsPdf {
           PaperBox place = grid.get().place(i);
           put(group.get(i), images.get(group.get(i)), place, paper, stream);
           CutMarks.draw(place, paper, stream);
+          PDRectangle box = rectangle(place, paper);
+          text.draw(
+              stream,
+              name(group.get(i)),
+              PdfText.Weight.PLAIN,
+              NAME_TYPE,
+              box.getLowerLeftX() + 12,
+              box.getUpperRightY() + 4);
         }
         ruler.draw(grid.get().foot(), DayWords.month(month.month()) + " · " + names(group));
       }

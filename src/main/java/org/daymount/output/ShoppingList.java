@@ -40,6 +40,15 @@ final class ShoppingList {
   }
 
   private List<String> prints() {
+    if (month.settings().margin().isPositive()) {
+      return month.sheets().isEmpty()
+          ? List.of()
+          : List.of(
+              DayWords.counted(month.sheets().size(), "sheet")
+                  + " of photo paper, "
+                  + name(month.settings().sheet())
+                  + " in, for sheets.pdf, printed at 100%.");
+    }
     Map<String, Integer> counts = new LinkedHashMap<>();
     for (MonthSheet sheet : month.sheets()) {
       counts.merge(name(sheet.sheet().size()), 1, Integer::sum);

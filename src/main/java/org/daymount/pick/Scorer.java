@@ -21,9 +21,9 @@ final class Scorer {
   static final String DAMAGE = "damage";
   private static final double FACES_WORTH = 1.0;
   private static final double SUBJECT_WORTH = 0.7;
-  private static final double LIGHT_WORTH = 0.4;
+  private static final double LIGHT_WORTH = 0.25;
   private static final double CRISP_WORTH = 0.3;
-  private static final double CROP_WORTH = 0.4;
+  private static final double CROP_WORTH = 0.25;
   private static final double RESOLUTION_WORTH = 0.4;
   private static final double BORDER_COST = 0.2;
 

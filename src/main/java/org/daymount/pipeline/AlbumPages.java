@@ -11,6 +11,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.daymount.album.AlbumRemark;
 import org.daymount.album.DayPage;
+import org.daymount.album.TradeSizes;
 import org.daymount.choices.AlbumPlan;
 import org.daymount.choices.AlbumPlanner;
 import org.daymount.choices.Choices;
@@ -48,6 +49,7 @@ record AlbumPages(
     AlbumPlan plan = AlbumPlanner.plan(month, wanted, note, request.defaults(), merged.choices());
     Map<LocalDate, DayPage> noted =
         AlbumPlanner.plan(month, day -> true, note, request.defaults()).pages().stream()
+            .map(page -> TradeSizes.servedBy(request.settings().sheet(), page))
             .collect(Collectors.toMap(DayPage::day, Function.identity()));
     List<Warning> warnings = new ArrayList<>();
     for (NoteRemark remark : note.map(MonthNote::remarks).orElse(List.of())) {
@@ -57,7 +59,11 @@ record AlbumPages(
     addAll(warnings, IgnoredChoices.of(made, month));
     addAll(warnings, plan.remarks());
     addAll(warnings, merged.remarks());
-    return new AlbumPages(plan.pages(), noted, merged.choices(), warnings);
+    List<DayPage> pages =
+        plan.pages().stream()
+            .map(page -> TradeSizes.servedBy(request.settings().sheet(), page))
+            .toList();
+    return new AlbumPages(pages, noted, merged.choices(), warnings);
   }
 
   private static void addAll(List<Warning> warnings, List<AlbumRemark> remarks) {

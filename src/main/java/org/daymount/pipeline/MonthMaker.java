@@ -34,7 +34,6 @@ import org.daymount.sheet.Packing;
 import org.daymount.sheet.PieceMaker;
 import org.daymount.sheet.SheetJoins;
 import org.daymount.sheet.SheetPacker;
-import org.daymount.sheet.SheetSettings;
 
 /**
  * The whole decision, from folders to a finished month; nothing is written. Read {@link #make}
@@ -131,11 +130,7 @@ public final class MonthMaker {
     Stories stories = Stories.set(picked.album().pages(), request.cards());
     PieceMaker pieces = pieces(request, picked.picks(), stories);
     progress.stage("packing " + pieces.pieces().size() + " pieces", 0);
-    Packing packing =
-        new SheetPacker()
-            .pack(
-                pieces.pieces(),
-                new SheetSettings(request.settings().sheet(), request.settings().labTrim()));
+    Packing packing = new SheetPacker().pack(pieces.pieces(), request.settings().sheets());
     Month made = new MonthAssembler(request, surveyed, picked, stories).assemble(pieces, packing);
     progress.end();
     return made;
@@ -169,7 +164,7 @@ public final class MonthMaker {
   /** Those of earlier picks, as long as the request stays the same. */
   private Trials trials(Request request) {
     if (!trialsOf.equals(Optional.of(request))) {
-      Seams seams = new SheetJoins(request.settings().sheet());
+      Seams seams = new SheetJoins(request.settings().sheets().usable());
       trials = new Trials(new PickSettings(request.crop().with(seams)));
       trialsOf = Optional.of(request);
     }
@@ -177,7 +172,7 @@ public final class MonthMaker {
   }
 
   private static PieceMaker pieces(Request request, List<DayPick> picks, Stories stories) {
-    PieceMaker pieces = new PieceMaker(request.settings().sheet());
+    PieceMaker pieces = new PieceMaker(request.settings().sheets().usable());
     for (DayPick day : picks) {
       pieces.add(day);
       stories.cards(day.page().day()).forEach(card -> pieces.add(card, day.spaces().size()));

@@ -12,6 +12,7 @@ import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
+import java.util.function.Function;
 import org.daymount.image.Pictures;
 import org.daymount.look.cache.Memory;
 import org.daymount.month.MonthJson;
@@ -21,6 +22,7 @@ import org.daymount.pipeline.Request;
 import org.daymount.pipeline.RunFailed;
 import org.daymount.pipeline.Surveyed;
 import org.daymount.problem.UnusablePicture;
+import org.daymount.start.UserFolders;
 
 /**
  * The review's own web server, on the loopback address only. It answers at once; until the month is
@@ -39,7 +41,8 @@ public final class ReviewServer implements AutoCloseable {
   private final HttpServer server;
   private final ExecutorService workers;
   private final RequestGuard gate;
-  private Optional<ApiHandler> prepared = Optional.empty();
+  private final Optional<StartApi> start;
+  private volatile Optional<ApiHandler> prepared = Optional.empty();
   private volatile ApiHandler desk;
 
   /**
@@ -51,7 +54,9 @@ public final class ReviewServer implements AutoCloseable {
    */
   public static ReviewServer start(int port, String token) {
     try {
-      return new ReviewServer(port, token);
+      ReviewServer server = new ReviewServer(port, token, Optional.empty());
+      server.opening.begin("finding pictures");
+      return server;
     } catch (BindException e) {
       throw new RunFailed(
           "port " + port + " is taken or not allowed; choose another with --port, or leave it out");
@@ -60,8 +65,22 @@ public final class ReviewServer implements AutoCloseable {
     }
   }
 
-  private ReviewServer(int port, String token) throws IOException {
-    opening.begin("finding pictures");
+  /**
+   * Starts to answer with the start page, where a month is chosen.
+   *
+   * @param opener does what is chosen there
+   */
+  public static ReviewServer startWithPage(String token, UserFolders user, MonthOpener opener) {
+    try {
+      return new ReviewServer(0, token, Optional.of(server -> new StartApi(user, opener, server)));
+    } catch (IOException e) {
+      throw new RunFailed("the start page cannot be shown: " + e.getMessage());
+    }
+  }
+
+  private ReviewServer(int port, String token, Optional<Function<ReviewServer, StartApi>> startPage)
+      throws IOException {
+    this.start = startPage.map(page -> page.apply(this));
     InetAddress here = InetAddress.getByAddress("localhost", new byte[] {127, 0, 0, 1});
     this.server = HttpServer.create(new InetSocketAddress(here, port), 0);
     this.gate = new RequestGuard(server.getAddress().getPort(), token);
@@ -109,6 +128,40 @@ public final class ReviewServer implements AutoCloseable {
     desk = prepared.orElseThrow();
     opening.done("");
     desk.warmUp();
+  }
+
+  /**
+   * Another month is about to be opened; the one that is open, if any, is let go.
+   *
+   * @return false when something is being made
+   */
+  boolean beginMonth() {
+    if (isBusy() || !opening.begin("finding pictures")) {
+      return false;
+    }
+    desk = null;
+    prepared.ifPresent(ApiHandler::close);
+    prepared = Optional.empty();
+    return true;
+  }
+
+  boolean isOpen() {
+    return desk != null;
+  }
+
+  boolean isOpening() {
+    return opening.now().isRunning();
+  }
+
+  /** Whether a month is being opened or its sheets are being made. */
+  boolean isBusy() {
+    ApiHandler month = desk;
+    return isOpening() || month != null && month.board().now().isRunning();
+  }
+
+  /** Until the person ends the program on the start page. */
+  public void awaitEnd() throws InterruptedException {
+    start.orElseThrow().awaitEnd();
   }
 
   /** The month cannot be opened: whoever has the page open already hears why. */
@@ -179,6 +232,11 @@ public final class ReviewServer implements AutoCloseable {
       gate.checkToken(exchange.key());
       return ApiResponse.jpeg(desk().picture(path.split("/")));
     }
+    if (start.isPresent() && path.matches("/earlier/\\d{1,3}")) {
+      gate.checkToken(exchange.key());
+      return ApiResponse.jpeg(
+          start.get().firstSheet(Integer.parseInt(path.substring("/earlier/".length()))));
+    }
     String file = path.equals("/") ? "review.html" : path.replaceFirst("^/", "");
     String type =
         ApiResponse.typeOf(file)
@@ -195,13 +253,22 @@ public final class ReviewServer implements AutoCloseable {
     gate.checkToken(exchange.headers().getFirst("X-Review-Token"));
     String what = exchange.path().substring("/api/".length());
     Optional<JsonNode> posted = Optional.empty();
-    if (ApiHandler.isPosted(what) || exchange.isPost() && ApiHandler.isOfView(what)) {
+    if (ApiHandler.isPosted(what) || exchange.isPost() && isEither(what)) {
       exchange.needPost();
       posted = Optional.of(exchange.body());
     } else {
       exchange.needGet();
     }
-    return ApiResponse.json(ApiResponse.OK, desk().reply(what, posted));
+    return ApiResponse.json(
+        ApiResponse.OK,
+        start.isPresent() && StartApi.isOfStart(what)
+            ? start.get().reply(what, posted)
+            : desk().reply(what, posted));
+  }
+
+  /** Whether the method says what is asked at this address. */
+  private boolean isEither(String what) {
+    return ApiHandler.isOfView(what) || start.isPresent() && StartApi.isOfStart(what);
   }
 
   private ApiHandler desk() throws HttpException {

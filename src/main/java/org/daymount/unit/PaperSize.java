@@ -2,6 +2,12 @@ package org.daymount.unit;
 
 /** The size of a piece of paper, width first. {@code 4x6} is 4 in wide and 6 in tall. */
 public record PaperSize(Length width, Length height) {
+  /** ANSI/ASME Y14.1, size A. */
+  public static final PaperSize LETTER = inches(8.5, 11);
+
+  /** ISO 216. */
+  public static final PaperSize A4 = millimetres(210, 297);
+
   public PaperSize {
     if (!width.isPositive() || !height.isPositive()) {
       throw new IllegalArgumentException(

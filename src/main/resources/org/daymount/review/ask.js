@@ -2,7 +2,7 @@
 
 const KEPT_AS = 'review-token';
 
-export const state = { month: null };
+export const state = { month: null, start: null };
 const listeners = new Set();
 const waiting = [];
 let sending = false;
@@ -27,6 +27,7 @@ export const pictureAddress = (id, turns, edge) => `/picture/${id}/${turns}/${ed
 export const detailAddress = (id, x, y) => `/detail/${id}/${x}/${y}?key=${word}`;
 export const sheetAddress = (index, run) => `/sheet/${index}/${run}?key=${word}`;
 export const progressAddress = () => `/api/progress?key=${word}`;
+export const earlierAddress = (index) => `/earlier/${index}?key=${word}`;
 export const openingAddress = () => `/api/opening?key=${word}`;
 
 /** The status of a reply before the month is open. */
@@ -50,7 +51,7 @@ async function ask(path, options) {
       headers: { 'X-Review-Token': word, 'Content-Type': 'application/json' },
     });
   } catch {
-    throw new Failure('the review has ended; start daymount review again', 0);
+    throw new Failure('Daymount has ended; start it again', 0);
   }
   const body = await reply.json();
   if (!reply.ok) {

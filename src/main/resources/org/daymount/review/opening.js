@@ -37,6 +37,23 @@ export function showOpening(root) {
     };
   });
 
+  let since = { words: '', at: 0 };
+
+  /** How long this part will still take, once enough of it is done to tell. */
+  function left(now) {
+    if (since.words !== now.words) {
+      since = { words: now.words, at: performance.now(), done: now.done };
+    }
+    const done = now.done - since.done;
+    const seconds = (((performance.now() - since.at) / done) * (now.steps - now.done)) / 1000;
+    if (done < 5 || seconds < 3) {
+      return '';
+    }
+    return seconds < 90
+      ? `, about ${Math.ceil(seconds / 5) * 5} seconds left`
+      : `, about ${Math.ceil(seconds / 60)} minutes left`;
+  }
+
   function say(now) {
     const known = now.steps > 0;
     // a screen reader is told of each part once, not of each picture
@@ -45,7 +62,7 @@ export function showOpening(root) {
       words.dataset.of = now.words;
       words.textContent = known ? `${text} (${now.steps})` : `${text} …`;
     }
-    count.textContent = known ? `${now.done} of ${now.steps}` : '';
+    count.textContent = known ? `${now.done} of ${now.steps}${left(now)}` : '';
     if (known) {
       bar.max = now.steps;
       bar.value = now.done;

@@ -34,8 +34,9 @@ import { showOpening } from './opening.js';
 import { el, redraw } from './parts.js';
 import { view as undated } from './photos.js';
 import { view as sheets } from './sheets.js';
+import { quit, readStart, showStart, view as start } from './start.js';
 
-const VIEWS = [month, day, undated, sheets];
+const VIEWS = [month, day, undated, sheets, start];
 
 const main = document.getElementById('main');
 const bar = document.getElementById('views');
@@ -132,6 +133,28 @@ document.addEventListener('visibilitychange', () => {
 
 takeWord();
 try {
+  state.start = await readStart();
+  const quitButton = document.getElementById('quit');
+  quitButton.hidden = !state.start;
+  quitButton.addEventListener('click', quit);
+  if (state.start && !state.start.open && !state.start.opening) {
+    chooseMonth();
+  } else {
+    await showOpenedMonth();
+  }
+} catch (failure) {
+  main.replaceChildren();
+  notice(failure.message);
+  if (state.start) chooseMonth();
+}
+
+function chooseMonth() {
+  document.querySelector('header').classList.add('before');
+  document.title = 'Start · Daymount';
+  view = showStart(main);
+}
+
+async function showOpenedMonth() {
   try {
     await readMonth();
   } catch (failure) {
@@ -143,7 +166,4 @@ try {
   }
   open();
   requestAnimationFrame(() => performance.mark('month usable'));
-} catch (failure) {
-  main.replaceChildren();
-  notice(failure.message);
 }

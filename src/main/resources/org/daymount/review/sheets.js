@@ -5,8 +5,27 @@ import { counted, el } from './parts.js';
 
 export const view = { path: 'sheets', words: () => 'Sheets', show: showSheets };
 
+/** What is made, with what a person does with it. */
+const FILES = [
+  ['sheets.pdf', 'Print at home (sheets.pdf)'],
+  ['sheets', 'Pictures for the lab (folder)'],
+  ['guide.pdf', 'How to cut and mount (guide.pdf)'],
+  ['index.html', 'The month at a glance (index.html)'],
+  ['', 'Show the folder'],
+];
+
+/** By the program of this computer that a double-click would start. */
+async function showFile(file) {
+  try {
+    const { shown, place } = await post('start/show', { file });
+    notice(shown ? '' : `It cannot be opened from here; it is ${place}.`);
+  } catch (failure) {
+    notice(failure.message);
+  }
+}
+
 function showSheets(root) {
-  const make = el('button', { type: 'button', class: 'main', onclick: start }, 'Make the sheets');
+  const make = el('button', { type: 'button', class: 'main', id: 'make', onclick: start }, 'Make the sheets');
   const words = el('p', { role: 'status', id: 'made' });
   const bar = el('progress', { 'aria-label': 'Making the sheets', hidden: true });
   const list = el('ol', { class: 'sheets' });
@@ -19,6 +38,8 @@ function showSheets(root) {
       trueSize.setAttribute('aria-pressed', String(large));
     },
   }, 'At true size');
+  const files = el('div', { class: 'buttons files', hidden: true }, FILES.map(([file, text]) =>
+    el('button', { type: 'button', onclick: () => showFile(file) }, text)));
   root.replaceChildren(
     el('h1', {}, 'Sheets'),
     el(
@@ -29,6 +50,7 @@ function showSheets(root) {
     el('div', { class: 'buttons' }, make, trueSize),
     words,
     bar,
+    files,
     list,
   );
   let events = null;
@@ -84,6 +106,7 @@ function showSheets(root) {
       words.textContent = 'something was changed since these were made; make them again';
       words.classList.add('warn');
     }
+    files.hidden = !state.start || made.sheets.length === 0;
     trueSize.hidden = made.sheets.length === 0;
     list.replaceChildren(
       ...made.sheets.map((sheet, i) => {

@@ -423,4 +423,38 @@ class CropperTest {
     }
     return some.looked();
   }
+
+  @Test
+  void aStandingPersonWhoDoesNotFitIsShownWholeLikeAnyOtherThing() {
+    AnalysedPhoto standing =
+        SomePhoto.of(3000, 4000).subject(1000, 300, 900, 3200, "person", 0.8).looked();
+    assertEquals(Crop.Fit.BORDER, cropper.crop(standing, WIDE, SETTINGS).fit());
+    AnalysedPhoto clock =
+        SomePhoto.of(3000, 4000).subject(1000, 300, 900, 3200, "clock", 0.8).looked();
+    assertEquals(Crop.Fit.BORDER, cropper.crop(clock, WIDE, SETTINGS).fit());
+  }
+
+  @Test
+  void aThingThatFitsStandsClearOfThePiecesEdge() {
+    AnalysedPhoto two =
+        SomePhoto.of(6000, 3000)
+            .subject(3000, 800, 1600, 1600, "cat", 0.8)
+            .subject(100, 800, 1700, 1700, "table", 0.9)
+            .looked();
+    PixelBox window = cropper.crop(two, TALL, SETTINGS).window();
+    int margin = (int) (0.025 * window.width());
+    assertTrue(window.x() <= 3000 - margin, window.toString());
+    assertTrue(window.right() >= 4600 + margin, window.toString());
+  }
+
+  @Test
+  void twoOfAKindAreHeldTogetherWhereThereIsRoom() {
+    AnalysedPhoto giraffes =
+        SomePhoto.of(4500, 3000)
+            .subject(700, 500, 700, 2000, "giraffe", 0.8)
+            .subject(1800, 500, 650, 2000, "giraffe", 0.7)
+            .looked();
+    PixelBox window = cropper.crop(giraffes, TALL, SETTINGS).window();
+    assertTrue(window.x() <= 700 && window.right() >= 2450, window.toString());
+  }
 }

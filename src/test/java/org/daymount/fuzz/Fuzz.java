@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
+import org.daymount.testphoto.JpegDamager;
 
 /**
  * Damages pictures by the thousand and reads each in a Java of its own with 512 MB: none may bring
@@ -26,13 +27,21 @@ public final class Fuzz {
   private static final long MOST_WAIT_SECONDS = 600; // of a batch, on a machine with other work
   private static final int BATCH = 250;
 
+  /** Printed without a word, printed with one, refused with one, or no picture any more. */
+  private static final List<String> OUTCOMES = List.of("used", "damaged", "named", "left");
+
+  /** The kinds of damage that are told apart beside the kinds of files. */
+  private static final String IN_EXIF = "exif";
+
+  private static final String IN_SCAN = "scan";
+
   /** What became of the files. */
   record Tally(
       Map<String, int[]> byKind, List<String> faults, long slowestMillis, long mostMemoryKb) {}
 
   private final Path work;
   private final Map<String, List<byte[]>> seeds;
-  private final Map<String, int[]> byKind = new TreeMap<>(); // used, named, left
+  private final Map<String, int[]> byKind = new TreeMap<>(); // in the order of OUTCOMES
   private final List<String> faults = new ArrayList<>();
   private long slowest;
   private long mostMemory;
@@ -47,10 +56,12 @@ public final class Fuzz {
     int count = Integer.parseInt(arguments[0]);
     Fuzz fuzz = new Fuzz(Path.of(arguments[2]));
     Tally tally = fuzz.run(count, Long.parseLong(arguments[1]));
-    System.out.println("kind   used  named  other kind of file");
+    System.out.println("kind   used  damaged, said so  named  other kind of file");
     tally
         .byKind()
-        .forEach((kind, n) -> System.out.printf("%-5s %5d  %5d  %5d%n", kind, n[0], n[1], n[2]));
+        .forEach(
+            (kind, n) ->
+                System.out.printf("%-5s %5d  %16d  %5d  %5d%n", kind, n[0], n[1], n[2], n[3]));
     System.out.println("slowest file: " + tally.slowestMillis() + " ms of processor time");
     System.out.println("most memory: " + tally.mostMemoryKb() / 1000 + " MB");
     tally.faults().forEach(fault -> System.out.println("FAULT " + fault));
@@ -62,11 +73,17 @@ public final class Fuzz {
 
   Tally run(int count, long seed) throws IOException {
     Mutator mutator = new Mutator(seed);
+    JpegDamager inScans = new JpegDamager(seed);
     List<String> kinds = new ArrayList<>(seeds.keySet());
-    kinds.add("exif");
+    kinds.add(IN_EXIF);
+    kinds.add(IN_SCAN);
     List<Path> batch = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      batch.add(damaged(mutator, kinds.get(i % kinds.size()), i));
+      String kind = kinds.get(i % kinds.size());
+      batch.add(
+          kind.equals(IN_SCAN)
+              ? damaged(inScans, i, i / kinds.size())
+              : damaged(mutator, kind, i, i / kinds.size()));
       if (batch.size() == BATCH || i == count - 1) {
         read(batch);
         batch.clear();
@@ -75,12 +92,19 @@ public final class Fuzz {
     return new Tally(byKind, faults, slowest, mostMemory);
   }
 
-  private Path damaged(Mutator mutator, String kind, int number) throws IOException {
-    List<byte[]> whole = seeds.get(kind.equals("exif") ? "jpeg" : kind);
-    byte[] chosen = whole.get(number / (seeds.size() + 1) % whole.size());
+  /** As cards and cables damage a JPEG. */
+  private Path damaged(JpegDamager damager, int number, int seed) throws IOException {
+    List<byte[]> whole = seeds.get("jpeg");
+    byte[] bytes = damager.damaged(whole.get(seed % whole.size()), whole);
+    return Files.write(work.resolve(number + "." + IN_SCAN), bytes);
+  }
+
+  private Path damaged(Mutator mutator, String kind, int number, int seed) throws IOException {
+    List<byte[]> whole = seeds.get(kind.equals(IN_EXIF) ? "jpeg" : kind);
+    byte[] chosen = whole.get(seed % whole.size());
     int from = 0;
     int length = chosen.length;
-    if (kind.equals("exif")) {
+    if (kind.equals(IN_EXIF)) {
       from = exif(chosen);
       length = Math.min(chosen.length - from, 4000);
     }
@@ -149,11 +173,11 @@ public final class Fuzz {
     try (BufferedReader lines = Files.newBufferedReader(output, StandardCharsets.ISO_8859_1)) {
       for (String line = lines.readLine(); line != null; line = lines.readLine()) {
         String[] words = line.split(" ", 4);
-        int column = List.of("used", "named", "left").indexOf(words[0]);
+        int column = OUTCOMES.indexOf(words[0]);
         if (column >= 0) {
           done++;
           String kind = words[1].substring(words[1].indexOf('.') + 1);
-          byKind.computeIfAbsent(kind, k -> new int[3])[column]++;
+          byKind.computeIfAbsent(kind, k -> new int[OUTCOMES.size()])[column]++;
           long millis = Long.parseLong(words[2]);
           slowest = Math.max(slowest, millis);
           if (millis > MOST_CPU_MILLIS) {

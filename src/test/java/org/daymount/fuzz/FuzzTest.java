@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,9 +21,10 @@ class FuzzTest {
     assertTrue(tally.byKind().containsKey("heif"), "no HEIC among " + tally.byKind().keySet());
     assertEquals(
         200,
-        tally.byKind().values().stream().mapToInt(n -> n[0] + n[1] + n[2]).sum(),
+        tally.byKind().values().stream().mapToInt(n -> Arrays.stream(n).sum()).sum(),
         "files told of");
     assertTrue(
-        tally.byKind().values().stream().allMatch(n -> n[1] > 0), "nothing was damaged enough");
+        tally.byKind().values().stream().allMatch(n -> n[1] + n[2] > 0),
+        "nothing was damaged enough");
   }
 }

@@ -19,8 +19,8 @@ import org.daymount.unit.PixelSize;
 
 /**
  * Reads damaged files as a run would, one after the other, and says on standard output what became
- * of each: {@code begin NAME}, then {@code used|named|left NAME CPU-MILLISECONDS REASON}. Anything
- * else on the way out is a fault.
+ * of each: {@code begin NAME}, then {@code used|damaged|named|left NAME CPU-MILLISECONDS REASON}.
+ * Anything else on the way out is a fault.
  */
 final class FuzzWorker {
   private static final IngestSettings SETTINGS =
@@ -82,13 +82,14 @@ final class FuzzWorker {
     Photo photo = read.photos().get(0);
     Pictures pictures = new Pictures();
     try {
+      boolean damaged = pictures.examined(photo, 640).damage().isPresent();
       pictures.whole(photo, 512);
       PixelSize middle =
           new PixelSize(
               Math.max(1, photo.size().width() / 2), Math.max(1, photo.size().height() / 2));
       pictures.part(photo, middle.whole(), new PixelSize(60, 40));
       pictures.part(photo, middle.whole(), middle.within(1000)); // a full decoder's turn
-      return "used " + photo.format();
+      return (damaged ? "damaged " : "used ") + photo.format();
     } catch (UnusablePicture e) {
       return "named " + oneLine(e.getMessage());
     }

@@ -18,6 +18,7 @@ import org.daymount.photo.PhotoFormat;
 import org.daymount.problem.Problem;
 import org.daymount.problem.UnusablePicture;
 import org.daymount.testphoto.ExifPhoto;
+import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,7 +40,7 @@ class CompletenessTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"jpeg, JPEG", "png, PNG", "gif, GIF", "bmp, BMP", "tiff, TIFF"})
+  @CsvSource({"jpeg, JPEG", "png, PNG", "bmp, BMP", "tiff, TIFF"})
   void aWholePictureIsWholeAndACutOneIsNot(String written, PhotoFormat format) throws IOException {
     byte[] whole = encoded(written);
     assertDoesNotThrow(() -> check(whole, format));
@@ -48,6 +49,27 @@ class CompletenessTest {
       UnusablePicture e = assertThrows(UnusablePicture.class, () -> check(cut, format));
       assertEquals(Problem.Kind.CUT_OFF, e.kind());
     }
+  }
+
+  /** GIF89a, 27: the trailer ends the stream; the frame before it is a picture without it. */
+  @Test
+  void aGifNeedsItsFirstFrameButNotItsTrailer() throws IOException {
+    byte[] whole = encoded("gif");
+    check(whole, PhotoFormat.GIF);
+    check(Arrays.copyOf(whole, whole.length - 1), PhotoFormat.GIF);
+    for (int kept : new int[] {whole.length - 2, whole.length / 2, 20}) {
+      byte[] cut = Arrays.copyOf(whole, kept);
+      assertThrows(UnusablePicture.class, () -> check(cut, PhotoFormat.GIF));
+    }
+  }
+
+  /** As viewers do: the frame counts, whatever the logical screen around it says. */
+  @Test
+  void aGifIsAsLargeAsItsFirstFrame() throws IOException {
+    byte[] larger = encoded("gif");
+    larger[6]++; // the screen's width, lower byte
+    Path file = Files.write(folder.resolve("larger.gif"), larger);
+    assertEquals(new PixelSize(300, 200), new PictureHeaders().stated(file).stored());
   }
 
   @Test

@@ -143,7 +143,11 @@ class PictureHeadersTest {
             yield put(jpeg, frameHeader(jpeg), ByteOrder.BIG_ENDIAN, (short) 60_000);
           }
           case PNG -> put(encoded("png", 64, 48), 16, ByteOrder.BIG_ENDIAN, 60_000);
-          case GIF -> put(encoded("gif", 64, 48), 6, ByteOrder.LITTLE_ENDIAN, (short) 60_000);
+          case GIF -> {
+            byte[] gif = encoded("gif", 64, 48);
+            int frame = new String(gif, StandardCharsets.ISO_8859_1).indexOf(",\0\0\0\0@\0000\0");
+            yield put(gif, frame + 5, ByteOrder.LITTLE_ENDIAN, (short) 60_000);
+          }
           case BMP -> put(encoded("bmp", 64, 48), 18, ByteOrder.LITTLE_ENDIAN, 60_000);
           case TIFF -> tiff(false);
           case RAW -> tiff(true);

@@ -7,6 +7,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -43,6 +44,20 @@ final class RunningReview implements AutoCloseable {
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     List<String> all = new ArrayList<>(List.of("review", "--quiet"));
     all.addAll(List.of(arguments));
+    return started(all, out, err);
+  }
+
+  /** {@code daymount open} for a person whose home is that folder; no browser is opened. */
+  static RunningReview startPage(Path home) throws InterruptedException {
+    return started(
+        List.of("open", "--no-browser", "--home", home.toString()),
+        new ByteArrayOutputStream(),
+        new ByteArrayOutputStream());
+  }
+
+  private static RunningReview started(
+      List<String> all, ByteArrayOutputStream out, ByteArrayOutputStream err)
+      throws InterruptedException {
     Thread command =
         new Thread(
             () ->
@@ -70,6 +85,12 @@ final class RunningReview implements AutoCloseable {
       }
       Thread.sleep(50);
     }
+  }
+
+  /** Whether it ended by itself within some seconds. */
+  boolean hasEnded() throws InterruptedException {
+    command.join(20_000);
+    return !command.isAlive();
   }
 
   String address() {

@@ -26,7 +26,7 @@ public final class JpegDamager {
     List<int[]> segments = segments(whole);
     int scan = segments.isEmpty() ? 2 : segments.get(segments.size() - 1)[1];
     int length = whole.length - 2 - scan;
-    int kind = length < 8 ? 8 : chance.nextInt(11);
+    int kind = segments.isEmpty() || length < 8 ? 8 : chance.nextInt(11);
     byte[] bytes = whole.clone();
     int at = length < 8 ? scan : scan + chance.nextInt(length);
     switch (kind) {

@@ -19,8 +19,8 @@ import org.daymount.look.Remembered;
 import org.daymount.photo.Photo;
 
 /**
- * All that a run need not find out again: what a file holds, by its length, its time and its first
- * and last bytes; and what was measured in a picture, by what the file holds. Safe for several
+ * All that a run need not find out again: what a file holds, by its length, its time and a checksum
+ * of its bytes; and what was measured in a picture, by what the file holds. Safe for several
  * threads.
  */
 public final class Memory implements Remembered, KnownContents {
@@ -28,7 +28,7 @@ public final class Memory implements Remembered, KnownContents {
   public static final String FILE = ".daymount-cache";
 
   /** To be raised with every change of what is measured, or how. */
-  private static final int MEASURING = 10;
+  private static final int MEASURING = 11;
 
   /** How the names of made things begin. */
   private static final String MADE = "made ";
@@ -101,7 +101,7 @@ public final class Memory implements Remembered, KnownContents {
   @Override
   public byte[] content(Path file, long bytes, FileTime modified, Reading reading)
       throws IOException {
-    String key = "file " + bytes + " " + modified.toMillis() + " " + QuickHash.of(file, bytes);
+    String key = "file " + bytes + " " + modified.toMillis() + " " + QuickHash.of(file);
     Optional<byte[]> known = get(key);
     if (known.isPresent()) {
       return known.get();

@@ -123,7 +123,7 @@ public final class Detectors implements AutoCloseable {
     PixelSize size = new PixelSize(picture.width(), picture.height());
     List<Face> faces = faces(picture, square, things);
     List<Subject> subjects = new ArrayList<>();
-    for (Thing thing : things) {
+    for (Thing thing : AgreeingThings.joined(things)) {
       if (thing.spot().confidence() >= SUBJECT) {
         PixelBox box = thing.spot().box().within(size);
         subjects.add(new Subject(box, thing.kind().word(), thing.spot().confidence()));

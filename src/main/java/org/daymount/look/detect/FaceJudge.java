@@ -36,6 +36,7 @@ final class FaceJudge {
   /** A detector that is this sure needs neither a person nor the other detector. */
   private static final double SURE_ALONE = PROTECT / WITHOUT_PERSON;
 
+  private static final double SURE_SSD = 0.65;
   private static final double SURE_MESH = 0.8;
   private static final double LIKELY_MESH = 0.5;
   private static final double UNLIKELY_MESH = 0.1;
@@ -125,9 +126,11 @@ final class FaceJudge {
         : face;
   }
 
-  /** Whether both detectors see a face there. */
+  /** Whether both detectors see a face there, or the more modest one is sure alone. */
   static boolean isSeconded(Spot face, List<Spot> blazeFaces, List<Spot> ssdFaces) {
-    return seconded(face, blazeFaces) && seconded(face, ssdFaces);
+    return ssdFaces.stream()
+        .filter(other -> face.overlap(other) > SAME_OVERLAP)
+        .anyMatch(other -> other.confidence() >= SURE_SSD || seconded(face, blazeFaces));
   }
 
   /** Both detectors' faces; where both see one, it is BlazeFace's box and doubted by neither. */

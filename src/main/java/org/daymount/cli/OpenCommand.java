@@ -1,0 +1,95 @@
+package org.daymount.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.daymount.output.FolderLock;
+import org.daymount.pipeline.RunFailed;
+import org.daymount.review.ReviewServer;
+import org.daymount.start.StartSettings;
+import org.daymount.start.UserFolders;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code daymount open}: the way in without a terminal. */
+@Command(
+    name = "open",
+    mixinStandardHelpOptions = true,
+    abbreviateSynopsis = true,
+    headerHeading = "For example: daymount open%n%n",
+    header = "Opens the start page in the browser, to choose folder, note and album there.",
+    description = {
+      "",
+      "The same happens when daymount is started by a double-click. A second start opens the page of"
+          + " the one that runs already. 'End Daymount' on the page ends it, or Ctrl-C.",
+      ""
+    },
+    exitCodeListHeading = ExitCode.HEADING,
+    exitCodeList = {ExitCode.IS_DONE, ExitCode.IS_FAILED, ExitCode.IS_WRONG},
+    sortOptions = false)
+final class OpenCommand extends ContextCommand {
+  private static final String LOCK = "running";
+
+  @Option(names = "--no-browser", description = "Prints the address only; no browser is opened.")
+  boolean noBrowser;
+
+  @Option(
+      names = "--home",
+      paramLabel = "DIR",
+      hidden = true,
+      description = "Another home folder, for tests.")
+  Path home;
+
+  @Mixin OutputOptions talk;
+
+  OpenCommand(CommandContext around) {
+    super(around);
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    String system = System.getProperty("os.name", "");
+    SystemOpener opener = new SystemOpener(system);
+    UserFolders user =
+        home == null
+            ? UserFolders.of(system, System.getenv(), Path.of(System.getProperty("user.home")))
+            : new UserFolders(
+                home.toAbsolutePath(),
+                home.toAbsolutePath().resolve(".config/daymount"),
+                List.of());
+    Path settings = new StartSettings(user.settings()).folder();
+    String token = ReviewCommand.token();
+    try (ReviewServer server =
+        ReviewServer.startWithPage(token, user, new MonthOpening(around, opener))) {
+      String address = "http://127.0.0.1:" + server.port() + "/#" + token;
+      Optional<FolderLock> lock = FolderLock.take(settings, LOCK, address);
+      if (lock.isEmpty()) {
+        String running = FolderLock.text(settings, LOCK).strip();
+        if (!running.startsWith("http://127.0.0.1:")) {
+          throw new RunFailed("daymount is running already; look for it in the browser");
+        }
+        around.out().println("daymount is running already, at this address:");
+        show(opener, running);
+        return ExitCode.DONE;
+      }
+      try (FolderLock held = lock.get()) {
+        around.out().println("the start page is at this address, on this computer only:");
+        show(opener, address);
+        server.awaitEnd();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+    return ExitCode.DONE;
+  }
+
+  private void show(SystemOpener opener, String address) {
+    around.out().println(address);
+    if (!noBrowser && !opener.open(address)) {
+      around.out().println("no browser could be opened; copy the address into one");
+    }
+    around.out().flush();
+  }
+}

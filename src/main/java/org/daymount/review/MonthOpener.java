@@ -1,0 +1,44 @@
+package org.daymount.review;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.daymount.start.MonthChoice;
+
+/** What the start page can have done; whoever starts the server does it. */
+public interface MonthOpener {
+  /**
+   * When pictures were taken.
+   *
+   * @param undated how many do not say
+   */
+  record Dates(SortedMap<LocalDate, Integer> days, int undated) {
+    public Dates {
+      days = Collections.unmodifiableSortedMap(new TreeMap<>(days));
+    }
+  }
+
+  /** Reads dates only; no picture is decoded. */
+  Dates dates(List<Path> folders);
+
+  /** What is wrong with the choice, in words for the person; empty when a month can be opened. */
+  Optional<String> wrong(MonthChoice choice);
+
+  /**
+   * Looks at the pictures and shows the month; takes a while.
+   *
+   * @throws org.daymount.pipeline.RunFailed with the reason, which the server was told too
+   */
+  void open(MonthChoice choice, ReviewServer server);
+
+  /**
+   * Opens a file or folder as a double-click would.
+   *
+   * @return whether this computer has a way to
+   */
+  boolean show(Path file);
+}

@@ -1,0 +1,276 @@
+package org.daymount.review;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CountDownLatch;
+import org.daymount.pipeline.RunFailed;
+import org.daymount.start.FolderBrowser;
+import org.daymount.start.MonthChoice;
+import org.daymount.start.NoteFile;
+import org.daymount.start.SampleMonth;
+import org.daymount.start.StartSettings;
+import org.daymount.start.UserFolders;
+
+/**
+ * The addresses of the start page, {@code /api/start…}: choosing a month, and ending the program.
+ * Folders go by the numbers of {@link FolderBrowser} and a path stands in no address. All but the
+ * page itself is posted, so that no other page can have a folder listed by a link.
+ */
+final class StartApi {
+  private static final long LAST_ANSWER = 400; // ms, so that the page hears that it is the end
+  private static final int FIRST_SHEET_MOST = 20_000_000; // bytes
+  private static final Set<String> FILES =
+      Set.of("index.html", "sheets.pdf", "pages.pdf", "guide.pdf", "sheets");
+
+  private final UserFolders user;
+  private final StartSettings settings;
+  private final MonthOpener opener;
+  private final FolderBrowser folders;
+  private final ReviewServer server;
+  private final CountDownLatch ended = new CountDownLatch(1);
+  private volatile MonthChoice opened;
+
+  StartApi(UserFolders user, MonthOpener opener, ReviewServer server) {
+    this.user = user;
+    this.settings = new StartSettings(user.settings());
+    this.opener = opener;
+    this.folders = new FolderBrowser(user);
+    this.server = server;
+  }
+
+  static boolean isOfStart(String what) {
+    return what.equals("start") || what.startsWith("start/");
+  }
+
+  /**
+   * @param what the address below /api/
+   * @param posted the body of what is posted; empty for GET
+   */
+  ObjectNode reply(String what, Optional<JsonNode> posted) throws HttpException, IOException {
+    if (what.equals("start") && posted.isEmpty()) {
+      return start();
+    }
+    JsonNode body =
+        posted.orElseThrow(
+            () -> new HttpException(HttpException.NOT_FOUND, "there is no such page"));
+    return switch (what) {
+      case "start/folder" -> folder(body);
+      case "start/dates" -> dates(body);
+      case "start/open" -> open(choice(body));
+      case "start/sample" -> open(SampleMonth.unpack(user.months()));
+      case "start/earlier" -> open(earlier(body.path("month").asInt(-1)));
+      case "start/show" -> show(body.path("file").asText(""));
+      case "start/quit" -> quit(body.path("sure").asBoolean());
+      default -> throw new HttpException(HttpException.NOT_FOUND, "there is no such page");
+    };
+  }
+
+  /** The first sheet of an earlier month. */
+  byte[] firstSheet(int index) throws HttpException, IOException {
+    Path file = earlier(index).out().resolve("sheets/sheet-01.jpg");
+    if (!Files.isRegularFile(file) || Files.size(file) > FIRST_SHEET_MOST) {
+      throw new HttpException(HttpException.NOT_FOUND, "there is no such picture");
+    }
+    return Files.readAllBytes(file);
+  }
+
+  void awaitEnd() throws InterruptedException {
+    ended.await();
+  }
+
+  private ObjectNode start() {
+    ObjectNode root = node();
+    root.put("sample", SampleMonth.isThere());
+    root.put("months", user.months().toString());
+    root.put("open", server.isOpen());
+    root.put("opening", server.isOpening());
+    ArrayNode places = root.putArray("places");
+    folders.places().forEach(place -> places.add(node(place)));
+    settings.album().forEach(root.putObject("album")::put);
+    ArrayNode earlier = root.putArray("earlier");
+    for (MonthChoice month : settings.months()) {
+      ObjectNode one = earlier.addObject();
+      one.put("month", month.month());
+      one.put("out", month.out().toString());
+      one.put("there", month.folders().stream().allMatch(Files::isDirectory));
+      one.put("picture", Files.isRegularFile(month.out().resolve("sheets/sheet-01.jpg")));
+    }
+    return root;
+  }
+
+  private ObjectNode folder(JsonNode body) throws HttpException {
+    try {
+      Path place =
+          body.hasNonNull("typed")
+              ? folders.typed(body.path("typed").asText())
+              : path(body.path("in").asText());
+      FolderBrowser.Opened found = folders.open(place);
+      ObjectNode root = node();
+      root.set("folder", node(found.folder()));
+      root.put("up", found.up().orElse(null));
+      root.put("hasNote", found.hasNote());
+      ArrayNode list = root.putArray("folders");
+      found.folders().forEach(each -> list.add(node(each)));
+      return root;
+    } catch (IOException e) {
+      throw new HttpException(HttpException.BAD_REQUEST, e.getMessage());
+    }
+  }
+
+  private ObjectNode dates(JsonNode body) throws HttpException {
+    MonthOpener.Dates dates = opener.dates(paths(body));
+    ObjectNode root = node();
+    ObjectNode days = root.putObject("days");
+    dates.days().forEach((day, count) -> days.put(day.toString(), count));
+    root.put("undated", dates.undated());
+    return root;
+  }
+
+  private MonthChoice choice(JsonNode body) throws HttpException, IOException {
+    List<Path> photos = paths(body);
+    String month = body.path("month").asText("");
+    try {
+      YearMonth.parse(month);
+    } catch (DateTimeException e) {
+      throw new HttpException(HttpException.BAD_REQUEST, "choose a month first");
+    }
+    Map<String, String> album = new LinkedHashMap<>();
+    body.path("album")
+        .fields()
+        .forEachRemaining(
+            each -> {
+              if (!each.getValue().asText().isBlank()) {
+                album.put(each.getKey(), each.getValue().asText().strip());
+              }
+            });
+    Path out = user.months().resolve(month);
+    String note = body.path("note").asText("");
+    MonthChoice wish = new MonthChoice(photos, month, Optional.empty(), album, out);
+    if (note.isBlank()) {
+      return wish;
+    }
+    Optional<String> wrong = opener.wrong(wish); // before anything is written
+    if (wrong.isPresent()) {
+      throw new HttpException(HttpException.BAD_REQUEST, wrong.get());
+    }
+    return new MonthChoice(photos, month, Optional.of(NoteFile.write(out, note)), album, out);
+  }
+
+  private ObjectNode open(MonthChoice choice) throws HttpException, IOException {
+    Optional<String> wrong = opener.wrong(choice);
+    if (wrong.isPresent()) {
+      throw new HttpException(HttpException.BAD_REQUEST, wrong.get());
+    }
+    if (!server.beginMonth()) {
+      throw new HttpException(
+          HttpException.CONFLICT, "something is being made just now; wait for its end");
+    }
+    settings.remember(choice);
+    opened = choice;
+    Thread worker = new Thread(() -> opener(choice), "opening a month");
+    worker.setDaemon(true);
+    worker.start();
+    return node();
+  }
+
+  private void opener(MonthChoice choice) {
+    try {
+      opener.open(choice, server);
+    } catch (RunFailed e) {
+      // the server was told
+    } catch (RuntimeException e) {
+      server.fail("something went wrong that should not have (" + e + ")");
+    }
+  }
+
+  private MonthChoice earlier(int index) throws HttpException {
+    List<MonthChoice> months = settings.months();
+    if (index < 0 || index >= months.size()) {
+      throw new HttpException(HttpException.NOT_FOUND, "there is no such month");
+    }
+    return months.get(index);
+  }
+
+  private ObjectNode show(String name) throws HttpException {
+    MonthChoice month = opened;
+    if (month == null || !name.isEmpty() && !FILES.contains(name)) {
+      throw new HttpException(HttpException.NOT_FOUND, "there is no such file");
+    }
+    Path file = month.out().resolve(name);
+    if (!Files.exists(file)) {
+      throw new HttpException(HttpException.NOT_FOUND, "it is not made yet; make the sheets first");
+    }
+    ObjectNode root = node();
+    root.put("shown", opener.show(file));
+    root.put("place", file.toString());
+    return root;
+  }
+
+  private ObjectNode quit(boolean sure) {
+    ObjectNode root = node();
+    if (server.isBusy() && !sure) {
+      root.put("asks", "Something is still being made. Stop it and end Daymount?");
+      return root;
+    }
+    root.put("ended", true);
+    Thread last =
+        new Thread(
+            () -> {
+              try {
+                Thread.sleep(LAST_ANSWER);
+              } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+              }
+              ended.countDown();
+            },
+            "quit");
+    last.setDaemon(true);
+    last.start();
+    return root;
+  }
+
+  private List<Path> paths(JsonNode body) throws HttpException {
+    List<Path> paths = new ArrayList<>();
+    for (JsonNode id : body.path("folders")) {
+      paths.add(path(id.asText()));
+    }
+    if (paths.isEmpty()) {
+      throw new HttpException(HttpException.BAD_REQUEST, "choose a folder with pictures first");
+    }
+    return paths;
+  }
+
+  private Path path(String id) throws HttpException {
+    return folders
+        .path(id)
+        .orElseThrow(() -> new HttpException(HttpException.NOT_FOUND, "there is no such folder"));
+  }
+
+  private static ObjectNode node(FolderBrowser.Folder folder) {
+    ObjectNode node = node();
+    node.put("id", folder.id());
+    node.put("name", folder.name());
+    node.put("place", folder.place().toString());
+    node.put("link", folder.link());
+    node.put("pictures", folder.pictures());
+    node.put("more", folder.more());
+    return node;
+  }
+
+  private static ObjectNode node() {
+    return JsonNodeFactory.instance.objectNode();
+  }
+}

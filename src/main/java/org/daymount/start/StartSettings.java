@@ -1,0 +1,115 @@
+package org.daymount.start;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the start page remembers on this computer, in start.json: what the album is, and the months
+ * opened, the newest first. A file that cannot be read is set aside as start.json.unreadable.
+ */
+public final class StartSettings {
+  private static final String FILE = "start.json";
+  private static final int MOST_MONTHS = 60;
+
+  private final ObjectMapper json = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+  private final Path folder;
+
+  public StartSettings(Path folder) {
+    this.folder = folder;
+  }
+
+  /** Made if need be, for this person alone where the system knows such rights. */
+  public Path folder() throws IOException {
+    if (!Files.isDirectory(folder)) {
+      Files.createDirectories(folder);
+      if (Files.getFileStore(folder).supportsFileAttributeView("posix")) {
+        Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
+      }
+    }
+    return folder;
+  }
+
+  /** By option, without its dashes. */
+  public Map<String, String> album() {
+    return texts(read().path("album"));
+  }
+
+  public List<MonthChoice> months() {
+    List<MonthChoice> months = new ArrayList<>();
+    for (JsonNode node : read().path("months")) {
+      List<Path> folders = new ArrayList<>();
+      node.path("folders").forEach(each -> folders.add(Path.of(each.asText())));
+      String note = node.path("note").asText("");
+      months.add(
+          new MonthChoice(
+              folders,
+              node.path("month").asText(""),
+              note.isEmpty() ? Optional.empty() : Optional.of(Path.of(note)),
+              texts(node.path("album")),
+              Path.of(node.path("out").asText(""))));
+    }
+    return months;
+  }
+
+  /** Written whole or not at all. */
+  public synchronized void remember(MonthChoice opened) throws IOException {
+    ObjectNode root = read();
+    ObjectNode album = root.putObject("album");
+    opened.album().forEach(album::put);
+    List<MonthChoice> months = new ArrayList<>(months());
+    months.removeIf(each -> each.out().equals(opened.out()));
+    months.add(0, opened);
+    ArrayNode list = root.putArray("months");
+    for (MonthChoice month : months.subList(0, Math.min(MOST_MONTHS, months.size()))) {
+      ObjectNode node = list.addObject();
+      node.put("month", month.month());
+      ArrayNode folders = node.putArray("folders");
+      month.folders().forEach(each -> folders.add(each.toString()));
+      node.put("note", month.note().map(Path::toString).orElse(null));
+      node.put("out", month.out().toString());
+      month.album().forEach(node.putObject("album")::put);
+    }
+    Path part = folder().resolve(FILE + ".part");
+    Files.write(part, json.writeValueAsBytes(root));
+    Files.move(part, folder.resolve(FILE), StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  private ObjectNode read() {
+    Path file = folder.resolve(FILE);
+    if (!Files.exists(file)) {
+      return json.createObjectNode();
+    }
+    try {
+      if (json.readTree(Files.readAllBytes(file)) instanceof ObjectNode root) {
+        return root;
+      }
+    } catch (IOException e) {
+      // as for a file that holds something else
+    }
+    try {
+      Files.move(file, folder.resolve(FILE + ".unreadable"), StandardCopyOption.REPLACE_EXISTING);
+    } catch (IOException e) {
+      // it stays, and is replaced by the next month that is opened
+    }
+    return json.createObjectNode();
+  }
+
+  private static Map<String, String> texts(JsonNode node) {
+    Map<String, String> texts = new LinkedHashMap<>();
+    node.fields().forEachRemaining(each -> texts.put(each.getKey(), each.getValue().asText()));
+    return texts;
+  }
+}

@@ -1,0 +1,78 @@
+package org.daymount.review;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** From the start page to the sheets and the end, as a person without a terminal goes. */
+class StartPageTest {
+  private static final List<String> FEW =
+      List.of("20260601_171240.jpg", "20260601_181502.jpg", "20260602_094410.jpg");
+
+  @TempDir Path home;
+
+  @Test
+  void folderNoteMonthChangeSheetsAndQuitInChromium() throws Exception {
+    Path pictures = Files.createDirectories(home.resolve("Pictures/Island June"));
+    for (String name : FEW) {
+      Files.copy(Path.of("sample-photos", name), pictures.resolve(name));
+    }
+    try (RunningReview start = RunningReview.startPage(home);
+        Browser browser = Browser.start(1280, 900)) {
+      browser.open(start.address());
+      browser.waitForText("h1", "Which month");
+      browser.checkAccessible("the start page");
+      shootIfAsked(browser, "start.jpg");
+      browser.click(".folders button"); // Pictures
+      browser.waitForText(".walk .here", "Pictures");
+      browser.click(".folders button"); // Island June
+      browser.waitForText(".walk .here", "Island June");
+      browser.click("#take");
+      browser.waitForText("#go", "Open June 2026");
+      assertEquals(30, browser.all(".dates li").size(), "a count for each day of June");
+      browser.find("#note-text").sendKeys("June 2026\n\n1 4x6\nThe ferry came late.\n");
+      browser.click("#album-cards option[value='3x4']");
+      browser.checkAccessible("the start page, filled in");
+      shootIfAsked(browser, "start-filled.jpg");
+      browser.click("#go");
+      browser.find(".month li");
+      browser.checkAccessible("the month");
+      browser.go("#/day/2026-06-01");
+      browser.find(".photos li");
+      browser.click("[data-at='turn-left']");
+      browser.saved();
+      browser.go("#/sheets");
+      browser.click("#make");
+      browser.waitForText("#made", "made:");
+      browser.checkAccessible("the sheets");
+      shootIfAsked(browser, "start-sheets.jpg");
+      browser.go("#/start");
+      browser.waitForText(".earlier", "June 2026");
+      browser.click("#quit");
+      browser.waitForText("h1", "has ended");
+      assertTrue(start.hasEnded(), "the program ended");
+    }
+    Path out = home.resolve("Daymount/2026-06");
+    for (String name :
+        List.of("note.txt", "choices.json", "sheets.pdf", "guide.pdf", "index.html")) {
+      assertTrue(Files.size(out.resolve(name)) > 0, name);
+    }
+    assertTrue(Files.readString(out.resolve("choices.json")).contains("2026-06-01"));
+    try (Stream<Path> left = Files.list(pictures)) {
+      assertEquals(FEW.size(), left.count(), "nothing was written beside the pictures");
+    }
+  }
+
+  private static void shootIfAsked(Browser browser, String name) throws Exception {
+    String folder = System.getProperty("review.shots", "");
+    if (!folder.isEmpty()) {
+      browser.shoot(Path.of(folder, name), 150_000);
+    }
+  }
+}
