@@ -20,6 +20,7 @@ import org.daymount.pick.Candidate;
 import org.daymount.pick.Score;
 import org.daymount.pick.SpacePick;
 import org.daymount.sheet.Cut;
+import org.daymount.sheet.PieceContent;
 import org.daymount.sheet.PlacedPiece;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;

@@ -3,6 +3,7 @@ package org.daymount.month;
 import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;
+import org.daymount.sheet.PieceContent;
 import org.daymount.sheet.Sheet;
 
 /**

@@ -5,7 +5,7 @@ import java.util.Map;
 import org.daymount.card.StoryCard;
 import org.daymount.month.Month;
 import org.daymount.month.MonthSheet;
-import org.daymount.month.PieceContent;
+import org.daymount.sheet.PieceContent;
 import org.daymount.sheet.PlacedPiece;
 
 /** What pieces are and on which sheet they are found. */

@@ -11,9 +11,9 @@ import org.daymount.month.Month;
 import org.daymount.month.MonthDay;
 import org.daymount.month.MonthSheet;
 import org.daymount.month.MonthSpace;
-import org.daymount.month.PieceContent;
 import org.daymount.month.Settings;
 import org.daymount.sheet.MatPlan;
+import org.daymount.sheet.PieceContent;
 import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
 

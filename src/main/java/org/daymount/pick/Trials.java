@@ -1,21 +1,26 @@
 package org.daymount.pick;
 
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.daymount.album.Space;
-import org.daymount.look.AnalysedPhoto;
+import org.daymount.look.Measures.CloseLook;
+import org.daymount.photo.ExifOrientation;
 
 /**
- * How well pictures suit spaces. It depends on nothing but the two, so it is found out once,
- * however often a month is picked from again: of a month of 3,000 pictures a change costs what it
- * changes. Not for several threads at once.
+ * A cache beside the picking: how well pictures suit spaces. It depends on nothing but the two, so
+ * it is found out once, however often a month is picked from again: of a month of 3,000 pictures a
+ * change costs what it changes. Not for several threads at once.
  */
 public final class Trials {
-  private final PickSettings settings;
+  private static final int MOST = 100_000; // of some hundred bytes; then it begins anew
 
-  /** By the very picture as it was looked at: after a closer look it is another one. */
-  private final Map<AnalysedPhoto, Map<Space, SpaceTrial>> known = new IdentityHashMap<>();
+  private final PickSettings settings;
+  private final Map<Key, SpaceTrial> known = new HashMap<>();
+
+  /** All that a trial follows from; what else was measured follows from the content. */
+  private record Key(
+      String sha256, ExifOrientation orientation, Optional<CloseLook> close, Space space) {}
 
   public Trials(PickSettings settings) {
     this.settings = settings;
@@ -26,10 +31,17 @@ public final class Trials {
   }
 
   SpaceTrial best(Contender contender, Space space) {
+    if (known.size() >= MOST) {
+      known.clear();
+    }
     SpaceTrial trial =
-        known
-            .computeIfAbsent(contender.looked(), any -> new HashMap<>())
-            .computeIfAbsent(space, any -> SpaceTrial.best(contender, space, settings));
+        known.computeIfAbsent(
+            new Key(
+                contender.looked().photo().sha256(),
+                contender.looked().photo().orientation(),
+                contender.looked().measures().close(),
+                space),
+            any -> SpaceTrial.best(contender, space, settings));
     return new SpaceTrial(contender, trial.way(), trial.crop(), trial.score());
   }
 }

@@ -20,6 +20,7 @@ import org.daymount.month.MonthPhoto;
 import org.daymount.month.Warning;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
+import org.daymount.pick.Copies;
 import org.daymount.problem.Problem;
 
 /** The first part of the story alone: what was taken on which day. No picture is decoded. */

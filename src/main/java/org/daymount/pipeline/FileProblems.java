@@ -9,6 +9,7 @@ import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Analysis;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
+import org.daymount.pick.Copies;
 import org.daymount.problem.Problem;
 
 /** One problem per file: what explains best why it is not printed. */

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.daymount.choices.Choices;
+import org.daymount.choices.DaysByPerson;
+import org.daymount.choices.PersonsWord;
 import org.daymount.crop.Seams;
 import org.daymount.day.DaySorter;
 import org.daymount.day.Days;
@@ -13,29 +15,41 @@ import org.daymount.ingest.FolderReader;
 import org.daymount.ingest.Ingested;
 import org.daymount.ingest.KnownContents;
 import org.daymount.ingest.Listing;
-import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Analysis;
 import org.daymount.look.PhotoAnalyser;
 import org.daymount.look.Remembered;
 import org.daymount.look.cache.Memory;
+import org.daymount.look.detect.CloseLookStage;
+import org.daymount.look.detect.CloseLooks;
 import org.daymount.month.Month;
 import org.daymount.page.PagePlanner;
 import org.daymount.photo.Photo;
+import org.daymount.pick.Bursts;
+import org.daymount.pick.ChosenByPerson;
+import org.daymount.pick.Copies;
 import org.daymount.pick.DayPick;
 import org.daymount.pick.HeroPicker;
 import org.daymount.pick.PickSettings;
 import org.daymount.pick.Trials;
 import org.daymount.sheet.Packing;
+import org.daymount.sheet.PieceMaker;
+import org.daymount.sheet.SheetJoins;
 import org.daymount.sheet.SheetPacker;
 
 /**
  * The whole decision, from folders to a finished month; nothing is written. Read {@link #make}
- * first: it is the order of everything.
+ * first: it is the order of everything. Not for several threads at once.
  */
 public final class MonthMaker {
   private final Pictures pictures;
   private final Progress progress;
   private final Optional<Memory> memory;
+
+  // caches beside the story: they save time and change nothing
+  private final Remembered earlierRuns;
+  private final Remembered remembered;
+  private Optional<Request> trialsOf = Optional.empty();
+  private Trials trials;
 
   public MonthMaker(Pictures pictures, Progress progress) {
     this(pictures, progress, Optional.empty());
@@ -48,16 +62,24 @@ public final class MonthMaker {
     this.pictures = pictures;
     this.progress = progress;
     this.memory = memory;
+    this.earlierRuns = memory.isPresent() ? memory.get() : Remembered.NOTHING;
+    this.remembered = memory.orElseGet(() -> Memory.empty("this run alone"));
   }
 
   /**
+   * The order of everything, in three parts that take values and give values: what there is, what
+   * is picked from it, and how that is printed. {@link #survey}, {@link #pick} and {@link #finish}
+   * below are each to be read from top to bottom; the review does the first once, the second
+   * whenever a person changes something, and the third when sheets are asked for.
+   *
    * @throws RunFailed when there is nothing to make a month of, or the note cannot be read
    */
   public Month make(Request request) {
     Surveyed surveyed = survey(request);
     Choices choices =
         PersonsFiles.choices(request.out().choices(surveyed.month()), surveyed.month());
-    return finish(request, surveyed, pick(request, surveyed, choices));
+    Picked picked = pick(request, surveyed, choices);
+    return finish(request, surveyed, picked);
   }
 
   /** Reads and looks at everything; what a person chose makes no difference yet. */
@@ -65,17 +87,10 @@ public final class MonthMaker {
     Ingested found = read(request);
     Days days = new DaySorter().sort(found.photos(), request.daySettings());
     YearMonth month = days.month().orElseThrow(() -> NothingToDo.noDatedPhoto(request, found));
-    Copies copies = Copies.exact(found.photos());
-    Analysis firstLook = firstLook(request, copies.withoutCopies(Wanted.of(days)));
-    CloseLookStage close = new CloseLookStage(pictures, request.jobs(), progress, remembered());
-    return new Surveyed(
-        month,
-        found,
-        days,
-        copies.andSmaller(firstLook.looked()),
-        firstLook,
-        close,
-        new Trials(new PickSettings(request.crop().with(joins(request)))));
+    Copies exact = Copies.exact(found.photos());
+    Analysis firstLook = firstLook(request, exact.withoutCopies(Wanted.of(days)), earlierRuns);
+    Copies copies = exact.andSmaller(firstLook.looked());
+    return new Surveyed(month, found, days, copies, firstLook);
   }
 
   /**
@@ -87,25 +102,28 @@ public final class MonthMaker {
   public Picked pick(Request request, Surveyed surveyed, Choices made) {
     AlbumPages album = AlbumPages.read(request, surveyed.month(), surveyed.photos(), made);
     Choices choices = album.choices();
-    Set<String> chosen = ChosenByPerson.daysByContent(choices).keySet();
-    List<Photo> unseen = surveyed.notYetLookedAt(chosen);
-    if (!unseen.isEmpty()) {
-      surveyed.add(firstLook(request, unseen));
-    }
     Days days = DaysByPerson.of(surveyed.days(), choices);
-    List<AnalysedPhoto> looked = surveyed.firstLook().looked();
-    Bursts bursts = Bursts.find(days, looked, surveyed.copies(), choices);
+    Set<String> chosen = ChosenByPerson.daysByContent(choices).keySet();
+    Analysis looked =
+        surveyed.firstLook().and(firstLook(request, surveyed.notYetLookedAt(chosen), remembered));
+    Bursts bursts =
+        Bursts.find(
+            days,
+            looked.looked(),
+            photo -> PersonsWord.takesPart(photo, surveyed.copies().isCopy(photo), choices));
     CloseLooks close =
-        surveyed
-            .close()
+        closeLook(request)
             .look(
-                bursts, looked.stream().filter(l -> chosen.contains(l.photo().sha256())).toList());
+                bursts.promising(),
+                looked.looked().stream()
+                    .filter(one -> chosen.contains(one.photo().sha256()))
+                    .toList());
     ChosenByPerson person =
-        new ChosenByPerson(choices, surveyed.looked(close).values(), surveyed.photos());
+        new ChosenByPerson(choices, close.over(looked).values(), surveyed.photos());
     List<DayPick> picks =
-        new HeroPicker(surveyed.trials(), person)
-            .pick(album.pages(), ChosenByPerson.leftFor(close.contenders(), choices));
-    return new Picked(surveyed, album, days, bursts, close, picks);
+        new HeroPicker(trials(request), person)
+            .pick(album.pages(), ChosenByPerson.leftFor(bursts.contenders(close), choices));
+    return new Picked(surveyed, album, days, looked, bursts, close, picks);
   }
 
   /** Lays the picks and stories out on sheets. */
@@ -130,17 +148,31 @@ public final class MonthMaker {
     return new FolderReader(known).read(listing, request.ingest(), request.jobs(), progress::step);
   }
 
-  private Analysis firstLook(Request request, List<Photo> photos) {
+  private Analysis firstLook(Request request, List<Photo> photos, Remembered known) {
+    if (photos.isEmpty()) {
+      return new Analysis(List.of(), List.of());
+    }
     progress.stage("looking at pictures", photos.size());
-    return new PhotoAnalyser(pictures, remembered()).first(photos, request.jobs(), progress::step);
+    return new PhotoAnalyser(pictures, known).first(photos, request.jobs(), progress::step);
   }
 
-  private static Seams joins(Request request) {
-    return new SheetJoins(request.settings().sheets().usable());
+  private CloseLookStage closeLook(Request request) {
+    return new CloseLookStage(
+        pictures,
+        request.jobs(),
+        remembered,
+        groups -> progress.stage("looking for faces and subjects", groups),
+        progress::step);
   }
 
-  private Remembered remembered() {
-    return memory.isPresent() ? memory.get() : Remembered.NOTHING;
+  /** Those of earlier picks, as long as the request stays the same. */
+  private Trials trials(Request request) {
+    if (!trialsOf.equals(Optional.of(request))) {
+      Seams seams = new SheetJoins(request.settings().sheets().usable());
+      trials = new Trials(new PickSettings(request.crop().with(seams)));
+      trialsOf = Optional.of(request);
+    }
+    return trials;
   }
 
   private static PieceMaker pieces(Request request, List<DayPick> picks, Stories stories) {

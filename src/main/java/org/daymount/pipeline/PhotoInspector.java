@@ -20,10 +20,13 @@ import org.daymount.ingest.Listing;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Analysis;
 import org.daymount.look.PhotoAnalyser;
+import org.daymount.look.Remembered;
+import org.daymount.look.detect.CloseLookStage;
+import org.daymount.look.detect.CloseLooks;
 import org.daymount.month.MonthPhoto;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
-import org.daymount.pick.Burst;
+import org.daymount.pick.Copies;
 import org.daymount.problem.Problem;
 import org.daymount.unit.PaperSize;
 
@@ -71,14 +74,20 @@ public final class PhotoInspector {
     Ingested found = new FolderReader().read(listing, ingest, jobs, progress::step);
     progress.stage("looking at pictures", found.photos().size());
     Analysis first = new PhotoAnalyser(pictures).first(found.photos(), jobs, progress::step);
-    Bursts alone = alone(first.looked());
-    CloseLooks close = new CloseLookStage(pictures, jobs, progress).lookAtAll(alone);
+    CloseLooks close =
+        new CloseLookStage(
+                pictures,
+                jobs,
+                Remembered.NOTHING,
+                groups -> progress.stage("looking for faces and subjects", groups),
+                progress::step)
+            .look(first.looked().stream().map(List::of).toList(), List.of());
     progress.end();
     Days days = new DaySorter().sort(found.photos(), settings);
     Map<PhotoFile, Problem> problems =
         new HashMap<>(FileProblems.of(found, days, Copies.exact(found.photos()), first));
     problems.values().removeIf(problem -> isAboutTheMonth(problem.kind()));
-    return inspected(found, problems, close, settings, crop);
+    return inspected(found, problems, first, close, settings, crop);
   }
 
   /** Being of another month is no fault of a photo that was asked for by name. */
@@ -88,18 +97,14 @@ public final class PhotoInspector {
         || kind == Problem.Kind.NO_DATE;
   }
 
-  private static Bursts alone(List<AnalysedPhoto> looked) {
-    return Bursts.ofSingles(
-        looked.stream().map(l -> new Burst(Optional.empty(), List.of(l))).toList());
-  }
-
   private static List<Inspected> inspected(
       Ingested found,
       Map<PhotoFile, Problem> problems,
+      Analysis first,
       CloseLooks close,
       DaySettings settings,
       CropSettings crop) {
-    Map<PhotoFile, AnalysedPhoto> looked = close.looked();
+    Map<PhotoFile, AnalysedPhoto> looked = close.over(first);
     List<Inspected> all = new ArrayList<>();
     for (Photo photo : found.all()) {
       Optional<Problem> problem = Optional.ofNullable(problems.remove(photo.file()));

@@ -9,12 +9,16 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.daymount.album.DayPage;
 import org.daymount.choices.Choices;
+import org.daymount.choices.PersonsWord;
 import org.daymount.day.Days;
 import org.daymount.day.PhotoDay;
 import org.daymount.look.AnalysedPhoto;
+import org.daymount.look.Analysis;
+import org.daymount.look.detect.CloseLooks;
 import org.daymount.month.Warning;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
+import org.daymount.pick.Bursts;
 import org.daymount.pick.DayPick;
 import org.daymount.problem.Problem;
 
@@ -32,6 +36,7 @@ public final class Picked {
       Surveyed surveyed,
       AlbumPages album,
       Days days,
+      Analysis firstLook,
       Bursts bursts,
       CloseLooks close,
       List<DayPick> picks) {
@@ -39,11 +44,11 @@ public final class Picked {
     this.days = days;
     this.bursts = bursts;
     this.close = close;
-    this.looked = surveyed.looked(close);
+    this.looked = close.over(firstLook);
     this.picks = List.copyOf(picks);
     this.problems =
         PersonsWord.on(
-            FileProblems.of(surveyed.found(), days, surveyed.copies(), surveyed.firstLook()),
+            FileProblems.of(surveyed.found(), days, surveyed.copies(), firstLook),
             surveyed.photos(),
             album.choices(),
             usedFiles());

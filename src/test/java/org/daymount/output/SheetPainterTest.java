@@ -127,7 +127,7 @@ class SheetPainterTest {
     double third = 4 / 3.0;
     PaperSize size = new PaperSize(Length.inches(third), Length.inches(6));
     PlacedPiece[] pieces = new PlacedPiece[3];
-    java.util.HashMap<String, org.daymount.month.PieceContent> content = new java.util.HashMap<>();
+    java.util.HashMap<String, org.daymount.sheet.PieceContent> content = new java.util.HashMap<>();
     for (int i = 0; i < 3; i++) {
       String label = "0" + i;
       pieces[i] =

@@ -1,4 +1,4 @@
-package org.daymount.pipeline;
+package org.daymount.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,4 +1,4 @@
-package org.daymount.pipeline;
+package org.daymount.sheet;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -10,12 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.daymount.card.StoryCard;
 import org.daymount.crop.Crop;
-import org.daymount.month.PieceContent;
 import org.daymount.photo.Photo;
 import org.daymount.pick.DayPick;
 import org.daymount.pick.SpacePick;
-import org.daymount.sheet.Piece;
-import org.daymount.sheet.PieceSplitter;
 import org.daymount.unit.PaperSize;
 
 /**
@@ -23,17 +20,17 @@ import org.daymount.unit.PaperSize;
  * its day and a letter, {@code 07a}; a part of one that needs several sheets by a number more; a
  * card by {@code s}.
  */
-final class PieceMaker {
+public final class PieceMaker {
   private final PaperSize sheet;
   private final List<Piece> pieces = new ArrayList<>();
   private final Map<String, PieceContent> content = new LinkedHashMap<>();
   private final Map<LocalDate, List<List<String>>> labelsOfDay = new HashMap<>();
 
-  PieceMaker(PaperSize sheet) {
+  public PieceMaker(PaperSize sheet) {
     this.sheet = sheet;
   }
 
-  void add(DayPick day) {
+  public void add(DayPick day) {
     List<List<String>> labels = new ArrayList<>();
     for (int space = 0; space < day.spaces().size(); space++) {
       labels.add(add(day, space));
@@ -65,7 +62,7 @@ final class PieceMaker {
     return labels;
   }
 
-  void add(StoryCard card, int afterSpaces) {
+  public void add(StoryCard card, int afterSpaces) {
     String number = card.count() > 1 ? Integer.toString(card.number()) : "";
     String label = label(card.day(), "s" + number);
     pieces.add(new Piece(label, card.size(), pieces.size()));
@@ -74,15 +71,15 @@ final class PieceMaker {
   }
 
   /** Per space of the day, the labels of its pieces; none where the picture is missing. */
-  List<List<String>> labels(LocalDate day) {
+  public List<List<String>> labels(LocalDate day) {
     return labelsOfDay.get(day);
   }
 
-  List<Piece> pieces() {
+  public List<Piece> pieces() {
     return List.copyOf(pieces);
   }
 
-  Map<String, PieceContent> content() {
+  public Map<String, PieceContent> content() {
     return content;
   }
 

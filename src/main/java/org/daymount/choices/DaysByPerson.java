@@ -1,4 +1,4 @@
-package org.daymount.pipeline;
+package org.daymount.choices;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -6,16 +6,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.daymount.choices.Choices;
 import org.daymount.day.Days;
 import org.daymount.day.PhotoDay;
 import org.daymount.photo.Photo;
 
 /** Photos without a date of their own go to the day a person gave them, after that day's others. */
-final class DaysByPerson {
+public final class DaysByPerson {
   private DaysByPerson() {}
 
-  static Days of(Days days, Choices choices) {
+  public static Days of(Days days, Choices choices) {
     Map<LocalDate, List<Photo>> given = new HashMap<>();
     List<Photo> undated = new ArrayList<>();
     for (Photo photo : days.undated()) {

@@ -1,4 +1,4 @@
-package org.daymount.month;
+package org.daymount.sheet;
 
 import java.time.LocalDate;
 import java.util.Optional;

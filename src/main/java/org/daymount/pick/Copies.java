@@ -1,4 +1,4 @@
-package org.daymount.pipeline;
+package org.daymount.pick;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,18 +8,16 @@ import java.util.TreeMap;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
-import org.daymount.pick.Copy;
-import org.daymount.pick.CopyFinder;
 import org.daymount.problem.Problem;
 
 /** Files that repeat another one, and the one each of them repeats. */
-record Copies(List<Copy> all, Map<PhotoFile, Copy> byFile) {
+public record Copies(List<Copy> all, Map<PhotoFile, Copy> byFile) {
 
-  static Copies exact(List<Photo> photos) {
+  public static Copies exact(List<Photo> photos) {
     return of(new CopyFinder().exact(photos));
   }
 
-  Copies andSmaller(List<AnalysedPhoto> looked) {
+  public Copies andSmaller(List<AnalysedPhoto> looked) {
     List<Copy> more = new ArrayList<>(all);
     more.addAll(
         new CopyFinder()
@@ -33,19 +31,19 @@ record Copies(List<Copy> all, Map<PhotoFile, Copy> byFile) {
     return new Copies(List.copyOf(copies), byFile);
   }
 
-  boolean isCopy(Photo photo) {
+  public boolean isCopy(Photo photo) {
     return byFile.containsKey(photo.file());
   }
 
-  Optional<PhotoFile> original(PhotoFile file) {
+  public Optional<PhotoFile> original(PhotoFile file) {
     return Optional.ofNullable(byFile.get(file)).map(Copy::original);
   }
 
-  List<Photo> withoutCopies(List<Photo> photos) {
+  public List<Photo> withoutCopies(List<Photo> photos) {
     return photos.stream().filter(photo -> !isCopy(photo)).toList();
   }
 
-  List<Problem> problems() {
+  public List<Problem> problems() {
     return all.stream().map(Copy::problem).toList();
   }
 }

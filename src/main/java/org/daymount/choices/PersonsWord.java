@@ -1,4 +1,4 @@
-package org.daymount.pipeline;
+package org.daymount.choices;
 
 import java.util.EnumSet;
 import java.util.List;
@@ -6,13 +6,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import org.daymount.choices.Choices;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.problem.Problem;
 
 /** A person's word on single photos: use it, or leave it out. It goes before the tool's reasons. */
-final class PersonsWord {
+public final class PersonsWord {
   /** Reasons for not proposing a picture; none against printing it. */
   private static final Set<Problem.Kind> ONLY_A_REASON =
       EnumSet.of(
@@ -30,13 +29,12 @@ final class PersonsWord {
   private PersonsWord() {}
 
   /** Whether a picture that can be decoded takes part in the picking. */
-  static boolean takesPart(Photo photo, Copies copies, Choices choices) {
-    return choices
-        .used(photo.sha256())
-        .orElse(!copies.isCopy(photo) && photo.screenshot().isEmpty());
+  public static boolean takesPart(Photo photo, boolean isCopy, Choices choices) {
+    return choices.used(photo.sha256()).orElse(!isCopy && photo.screenshot().isEmpty());
   }
 
-  static Map<PhotoFile, Problem> on(
+  /** What is said of each photo once the person was heard. */
+  public static Map<PhotoFile, Problem> on(
       Map<PhotoFile, Problem> problems,
       List<Photo> photos,
       Choices choices,

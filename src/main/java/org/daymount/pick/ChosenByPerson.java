@@ -1,4 +1,4 @@
-package org.daymount.pipeline;
+package org.daymount.pick;
 
 import java.time.LocalDate;
 import java.util.Collection;
@@ -15,11 +15,9 @@ import org.daymount.choices.PhotoKey;
 import org.daymount.choices.SpaceChoice;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.photo.Photo;
-import org.daymount.pick.Contender;
-import org.daymount.pick.PersonsChoice;
 
 /** Meets the choices with the photos that are there now: by content, whatever a file is called. */
-final class ChosenByPerson implements PersonsChoice {
+public final class ChosenByPerson implements PersonsChoice {
   private final Choices choices;
   private final Map<String, AnalysedPhoto> byContent = new HashMap<>();
   private final Set<String> there;
@@ -27,7 +25,8 @@ final class ChosenByPerson implements PersonsChoice {
   /**
    * @param there every photo that was found, decoded or not
    */
-  ChosenByPerson(Choices choices, Collection<AnalysedPhoto> looked, Collection<Photo> there) {
+  public ChosenByPerson(
+      Choices choices, Collection<AnalysedPhoto> looked, Collection<Photo> there) {
     this.choices = choices;
     looked.forEach(one -> byContent.put(one.photo().sha256(), one));
     this.there = there.stream().map(Photo::sha256).collect(Collectors.toSet());
@@ -65,7 +64,7 @@ final class ChosenByPerson implements PersonsChoice {
   }
 
   /** Contents that were chosen for some space, with the days they were chosen for. */
-  static Map<String, Set<LocalDate>> daysByContent(Choices choices) {
+  public static Map<String, Set<LocalDate>> daysByContent(Choices choices) {
     Map<String, Set<LocalDate>> days = new HashMap<>();
     choices
         .days()
@@ -86,7 +85,7 @@ final class ChosenByPerson implements PersonsChoice {
   }
 
   /** Without those that a person put on another day: a picture is proposed once. */
-  static Map<LocalDate, List<Contender>> leftFor(
+  public static Map<LocalDate, List<Contender>> leftFor(
       Map<LocalDate, List<Contender>> contenders, Choices choices) {
     Map<String, Set<LocalDate>> chosen = daysByContent(choices);
     Map<LocalDate, List<Contender>> left = new HashMap<>();
