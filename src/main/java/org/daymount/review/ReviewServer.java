@@ -10,6 +10,7 @@ import java.io.InputStream;
 import java.net.BindException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.function.Function;
@@ -258,6 +259,9 @@ public final class ReviewServer implements AutoCloseable {
       posted = Optional.of(exchange.body());
     } else {
       exchange.needGet();
+    }
+    if (start.isEmpty() && what.equals("start")) {
+      return ApiResponse.json(ApiResponse.OK, Map.of()); // a review of one month: no start page
     }
     return ApiResponse.json(
         ApiResponse.OK,

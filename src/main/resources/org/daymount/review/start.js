@@ -360,7 +360,8 @@ export function showStart(root) {
 /** What the page must know before anything else; null when it was started by `daymount review`. */
 export async function readStart() {
   try {
-    return await get('start');
+    const start = await get('start');
+    return start.places ? start : null; // null in a review of one month
   } catch {
     return null;
   }
