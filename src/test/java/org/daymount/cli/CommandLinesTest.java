@@ -8,11 +8,13 @@ import java.nio.file.Path;
 import org.daymount.cli.Shell.Result;
 import org.daymount.testphoto.ExifPhoto;
 import org.daymount.testphoto.Scenes;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@Tag("slow")
 class CommandLinesTest {
   @TempDir Path home;
 

@@ -14,10 +14,12 @@ import java.util.List;
 import org.daymount.testphoto.ExifPhoto;
 import org.daymount.testphoto.Scenes;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A photo whose coded data are damaged is the last resort, and is told of wherever one looks. */
+@Tag("slow")
 class DamagedPhotosTest {
   @TempDir Path home;
   private Path photos;

@@ -22,6 +22,7 @@ import org.daymount.cli.Shell.Result;
 import org.daymount.testphoto.ExifPhoto;
 import org.daymount.testphoto.Scenes;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -29,6 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Holds what the commands write to docs/month.schema.json, read by a validator that knows nothing
  * of this program.
  */
+@Tag("slow")
 class MonthSchemaTest {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Path SCHEMA = Path.of("docs/month.schema.json");

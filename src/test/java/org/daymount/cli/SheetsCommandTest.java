@@ -21,10 +21,12 @@ import org.daymount.cli.Shell.Result;
 import org.daymount.testphoto.ExifPhoto;
 import org.daymount.testphoto.Scenes;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The whole job as a person runs it, on a small painted month. */
+@Tag("slow")
 class SheetsCommandTest {
   @TempDir Path home;
   private Path photos;

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 import org.daymount.testphoto.PngPhoto;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -23,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Small files that unpack to very large ones, each read in a Java of 512 MB as a run reads it: used
  * or named within ten seconds of processor time, and in bounded memory.
  */
+@Tag("slow")
 class BombsTest {
   private static final long MOST_MILLIS = 10_000;
   private static final long MOST_KB = 700_000;

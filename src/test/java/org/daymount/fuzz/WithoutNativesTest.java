@@ -14,10 +14,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A HEIC photo on a system for which no decoder comes along: the class path without ffmpeg's. */
+@Tag("slow")
 class WithoutNativesTest {
   @TempDir Path folder;
 

@@ -18,12 +18,14 @@ import org.daymount.problem.UnusablePicture;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 import org.daymount.unit.Ppi;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
+@Tag("slow")
 class DamagedPicturesTest {
   private static final int WIDTH = 320;
   private static final int HEIGHT = 240;

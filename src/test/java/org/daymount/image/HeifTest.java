@@ -18,6 +18,7 @@ import org.daymount.problem.Problem;
 import org.daymount.problem.UnusablePicture;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,6 +26,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** HEIC and AVIF against libheif's own converter (heif-convert) and against what was painted. */
+@Tag("slow")
 class HeifTest {
   /** Two decoders of the same data differ by how they blend shared colours, not more (measured). */
   private static final double SAME = 45; // dB

@@ -19,12 +19,14 @@ import org.daymount.problem.Problem;
 import org.daymount.problem.UnusablePicture;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Two hundred megapixels in a Java of 512 MB, and what is refused because it needs more. */
+@Tag("slow")
 class LargePicturesTest {
   private static final int WIDTH = 16_320;
   private static final int STRIP = 128;

@@ -17,6 +17,7 @@ import java.util.Random;
 import javax.imageio.ImageIO;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.unit.PixelBox;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -26,6 +27,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * The reference is LittleCMS ({@code transicc}, to its own sRGB, intent perceptual): within 2 of
  * 255 in each channel. Where it is not installed, these tests are shown as skipped.
  */
+@Tag("slow")
 class LittleCmsTest {
   private static final int COLOURS = 1000;
   private static final double TOLERANCE = 2;

@@ -10,6 +10,7 @@ import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.problem.UnusablePicture;
 import org.daymount.unit.PixelSize;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,6 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * orientation examples in the test jar com.twelvemonkeys.imageio:imageio-jpeg:3.12.0. Each carries
  * the tag value of its name and shows the same scene, but for a numeral in it.
  */
+@Tag("slow")
 class OrientationPicturesTest {
   /** The numeral differs; the largest difference measured over the sixteen is 6.8. */
   private static final double SAME_SCENE = 7;

@@ -20,12 +20,14 @@ import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
+@Tag("slow")
 class PicturesTest {
   /** One photograph in many formats, in the test jar of commons-imaging. */
   private static final String SAME_PHOTO =

@@ -14,6 +14,7 @@ import org.daymount.photo.PhotoFormat;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -24,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Color Research and Application 19, 1994; value from memory). Where heif-enc is not installed,
  * these tests are shown as skipped.
  */
+@Tag("slow")
 class TwinsTest {
   private static final double MOST_MEAN = 1.0;
   private static final double MOST_OF_A_PATCH = 2.3;

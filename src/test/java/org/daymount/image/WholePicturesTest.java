@@ -16,6 +16,7 @@ import org.daymount.photo.PhotoFormat;
 import org.daymount.problem.Problem;
 import org.daymount.problem.UnusablePicture;
 import org.daymount.unit.PixelSize;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +24,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The quick way to a whole picture against the thorough one. */
+@Tag("slow")
 class WholePicturesTest {
   private static final int WIDTH = 1613; // no multiple of 2, 4 or 8
   private static final int HEIGHT = 1207;

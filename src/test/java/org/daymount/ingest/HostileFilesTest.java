@@ -17,10 +17,12 @@ import org.daymount.photo.TakenFrom;
 import org.daymount.problem.Problem;
 import org.daymount.testphoto.ExifPhoto;
 import org.daymount.testphoto.PngPhoto;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Files that are broken, cut, random or made to harm: each is used or named, never a crash. */
+@Tag("slow")
 class HostileFilesTest {
   @TempDir Path folder;
 

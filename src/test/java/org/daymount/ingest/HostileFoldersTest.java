@@ -14,10 +14,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.daymount.problem.Problem;
 import org.daymount.testphoto.ExifPhoto;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Folders that are very full, very deep or oddly named: each file is used or named. */
+@Tag("slow")
 class HostileFoldersTest {
   private static final int NAME_BYTES = 255; // the most that Linux's file systems take
   private static final int PATH_BYTES = 4096; // the most that its system calls take, with a zero

@@ -30,6 +30,7 @@ import org.daymount.day.DayStart;
 import org.daymount.photo.Photo;
 import org.daymount.photo.TakenFrom;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -38,6 +39,7 @@ import org.junit.jupiter.api.io.TempDir;
  * measured beforehand (picture-facts.tsv, see the README beside it), once asked anew where it is
  * installed.
  */
+@Tag("slow")
 class RealPicturesTest {
   private static final Path FORENSICS = Path.of("/usr/share/forensics-samples/original-files");
 

@@ -11,10 +11,12 @@ import org.daymount.image.Pictures;
 import org.daymount.photo.Photo;
 import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.PixelSize;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What is out of focus in a large picture is still so when it was decoded at a quarter. */
+@Tag("slow")
 class BlurLadderTest {
   private static final int WIDTH = 1600;
   private static final int HEIGHT = 1200;

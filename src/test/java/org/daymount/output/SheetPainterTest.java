@@ -18,10 +18,12 @@ import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 import org.daymount.unit.Ppi;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@Tag("slow")
 class SheetPainterTest {
   private static final int WHITE = 0xFFFFFFFF;
   private final SheetPainter painter = new SheetPainter(TestMonths::scene);

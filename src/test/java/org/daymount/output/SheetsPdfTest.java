@@ -28,6 +28,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.daymount.month.Month;
 import org.daymount.month.Settings.Paper;
 import org.daymount.unit.Ppi;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -35,6 +36,7 @@ import org.junit.jupiter.api.io.TempDir;
  * The page boxes against ISO 32000-1:2008, 14.11.2, and the unit of 1/72 in (8.3.2.3): a 4 x 6 in
  * sheet is 288 x 432 points.
  */
+@Tag("slow")
 class SheetsPdfTest {
   private static final Ppi COARSE = Ppi.ppi(100); // the PDF does not depend on it
   private final SheetsPdf writer = new SheetsPdf();

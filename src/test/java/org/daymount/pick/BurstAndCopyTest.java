@@ -20,8 +20,10 @@ import org.daymount.photo.TakenFrom;
 import org.daymount.problem.Problem;
 import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.PixelSize;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("slow")
 class BurstAndCopyTest {
   private static final LocalDate DAY = LocalDate.of(2026, 6, 3);
   private static final PixelSize LARGE = new PixelSize(4000, 3000);

@@ -32,6 +32,7 @@ import org.daymount.testphoto.Scenes;
 import org.daymount.unit.Ppi;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -39,6 +40,7 @@ import org.junit.jupiter.api.io.TempDir;
  * What earlier runs left saves time and changes nothing: a run with it leaves the same bytes as one
  * without.
  */
+@Tag("slow")
 class EarlierRunsTest {
   private static final FileTime TAKEN = FileTime.fromMillis(1_780_000_000_000L);
 

@@ -21,6 +21,7 @@ import org.daymount.month.MonthJson;
 import org.daymount.month.MonthPhoto;
 import org.daymount.unit.Ppi;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -29,6 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
  * TwelveMonkeys imageio-jpeg 3.12.0, Apache Commons Imaging 1.0.0-alpha6 and Apache Tika's image
  * parsers 3.3.1.
  */
+@Tag("slow")
 class RegistryMonthTest {
   @TempDir static Path folder;
 

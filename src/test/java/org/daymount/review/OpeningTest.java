@@ -9,9 +9,13 @@ import java.net.URI;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import org.daymount.pipeline.RunFailed;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** The review before its month is open. */
+@Tag("slow")
+@Isolated
 class OpeningTest {
   private static final String WORD = "0123456789abcdef0123456789abcdef";
 

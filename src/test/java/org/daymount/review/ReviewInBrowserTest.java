@@ -21,14 +21,18 @@ import javax.imageio.ImageIO;
 import org.daymount.cli.CommandLines;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WindowType;
 import org.openqa.selenium.interactions.Actions;
 
 /** The whole story of a review, by a person's mouse and keyboard. */
+@Tag("slow")
+@Isolated
 class ReviewInBrowserTest {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final String DAY = "2026-06-0";

@@ -26,10 +26,12 @@ import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The review's server as programs meet it, without a browser. */
+@Tag("slow")
 class ReviewServerTest {
   private static final ObjectMapper JSON = new ObjectMapper();
 

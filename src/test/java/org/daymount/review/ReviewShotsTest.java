@@ -11,14 +11,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /**
  * The pictures of the review in docs/, taken of the sample month: {@code mvn test
  * -Dtest=ReviewShotsTest -Dreview.shots=docs}. Skipped otherwise, so that a test run leaves docs/
  * alone.
  */
+@Tag("slow")
+@Isolated
 class ReviewShotsTest {
   private static final int MOST_BYTES = 150_000;
   private static final Path SAMPLE = Path.of("sample-photos");

@@ -18,8 +18,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.daymount.look.Painted;
 import org.daymount.testphoto.ExifPhoto;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /**
  * How soon a large month is usable in the browser, and how smoothly it scrolls: {@code mvn test
@@ -27,6 +29,8 @@ import org.junit.jupiter.api.io.TempDir;
  * that is doing something else at the time tells nothing. {@code -Dreview.speed.photos=DIR} keeps
  * the painted photos, {@code -Dreview.speed.out=DIR} what was measured in them.
  */
+@Tag("slow")
+@Isolated
 class ReviewSpeedTest {
   private static final DateTimeFormatter EXIF = DateTimeFormatter.ofPattern("uuuu:MM:dd HH:mm:ss");
   private static final int DAYS = 30;

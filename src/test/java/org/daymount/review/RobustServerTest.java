@@ -13,11 +13,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The server against clients that do not behave, before any month is open. */
+@Tag("slow")
 class RobustServerTest {
   private static final String WORD = "0123456789abcdef0123456789abcdef";
   private static ReviewServer server;

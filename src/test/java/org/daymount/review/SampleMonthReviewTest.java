@@ -15,11 +15,15 @@ import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.daymount.cli.CommandLines;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.openqa.selenium.Keys;
 
 /** An evening with the sample month: what was settled in the page is what is printed. */
+@Tag("slow")
+@Isolated
 class SampleMonthReviewTest {
   private static final String DAY = "2026-06-";
   private static final String HERO = "20260603_180411.jpg";

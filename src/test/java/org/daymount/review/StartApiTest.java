@@ -16,10 +16,12 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.daymount.start.NoteFile;
 import org.daymount.start.SampleMonth;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Who may have folders listed, and what is shown of them. */
+@Tag("slow")
 class StartApiTest {
   private static final ObjectMapper JSON = new ObjectMapper();
 

@@ -7,10 +7,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** From the start page to the sheets and the end, as a person without a terminal goes. */
+@Tag("slow")
+@Isolated
 class StartPageTest {
   private static final List<String> FEW =
       List.of("20260601_171240.jpg", "20260601_181502.jpg", "20260602_094410.jpg");

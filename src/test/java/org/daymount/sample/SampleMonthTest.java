@@ -17,9 +17,11 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The painted month: what is committed is what the scenario says, and painting is repeatable. */
+@Tag("slow")
 class SampleMonthTest {
   private static final Path FOLDER = Path.of("sample-photos");
   private static final long MOST_BYTES = 25L << 20;

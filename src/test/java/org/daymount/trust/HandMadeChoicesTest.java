@@ -10,12 +10,14 @@ import java.security.MessageDigest;
 import java.util.HexFormat;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** choices.json changed with an editor: everything in it is obeyed, or named. */
+@Tag("slow")
 class HandMadeChoicesTest {
   @TempDir Path folder;
   private Path photos;

@@ -21,9 +21,11 @@ import java.util.regex.Pattern;
 import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
 import org.daymount.testphoto.ExifPhoto;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+@Tag("slow")
 class PrivacyTest {
   /** Planted in every photo; tag numbers from CIPA DC-008. */
   private static final List<String> SECRETS =

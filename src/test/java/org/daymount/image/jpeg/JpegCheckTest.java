@@ -14,6 +14,7 @@ import java.util.Optional;
 import org.daymount.testphoto.ExifPhoto;
 import org.daymount.testphoto.JpegDamager;
 import org.daymount.testphoto.Scenes;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * What damage is noticed. The reference is libjpeg(-turbo): where djpeg warns, this must not be
  * silent, and where every encoder at hand made a file, this must not complain.
  */
+@Tag("slow")
 class JpegCheckTest {
   private static final List<String> CODINGS =
       List.of(

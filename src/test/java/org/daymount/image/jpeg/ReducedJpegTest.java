@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.daymount.unit.PixelSize;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * The reference is libjpeg(-turbo): {@code cjpeg} makes the files and {@code djpeg -scale} says
  * what their pixels are. Where the two are not installed, those tests are shown as skipped.
  */
+@Tag("slow")
 class ReducedJpegTest {
   private static final int WIDTH = 203; // neither a multiple of a block nor of two
   private static final int HEIGHT = 157;

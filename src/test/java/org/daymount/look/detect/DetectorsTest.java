@@ -24,6 +24,7 @@ import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -32,6 +33,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * On the six photographs that the npm package {@code @vladmandic/face-api} 1.7.15 brings as samples
  * (the build has fetched it for its weights); the people in them were counted by eye.
  */
+@Tag("slow")
 class DetectorsTest {
   private static final Path SAMPLES =
       Path.of(

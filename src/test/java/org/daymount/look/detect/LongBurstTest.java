@@ -24,6 +24,7 @@ import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -31,6 +32,7 @@ import org.junit.jupiter.api.Test;
  * one, and the hedge is most of the picture. The detectors are played: they see the dog in every
  * frame.
  */
+@Tag("slow")
 class LongBurstTest {
   private static final int FRAMES = 20;
   private static final int WIDTH = 480;

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.Test;
  * files, on a drawn picture: src/test/weights/reference.mjs, run by the build. The face detector
  * that is published without a graph is run there by its publisher's own package.
  */
+@Tag("slow")
 class TranslatedModelsTest {
   private static final Path RESULTS =
       Path.of(System.getProperty("weights.directory", "target/weights"), "reference", "results");
