@@ -77,6 +77,48 @@ class PhoneFilesTest {
     assertEquals(64, new Pictures().whole(photo, 64).getWidth());
   }
 
+  /**
+   * A second JPEG behind the first, told of by a multi-picture index (CIPA DC-007, 5.2) and by XMP:
+   * how phones add a gain map (ISO 21496-1, annex C). What is printed is the base picture.
+   */
+  @Test
+  void ofAPictureWithAGainMapTheBaseIsUsed() throws IOException {
+    byte[] base =
+        ExifPhoto.painted()
+            .original("2026:06:03 14:25:30")
+            .xmp("xmlns:hdrgm=\"http://ns.adobe.com/hdr-gain-map/1.0/\" hdrgm:Version=\"1.0\"")
+            .bytes();
+    BufferedImage white = new BufferedImage(32, 24, BufferedImage.TYPE_INT_RGB);
+    white.createGraphics().fillRect(0, 0, 32, 24);
+    byte[] map = ExifPhoto.painted().picture(white).bytes();
+    ByteBuffer both = ByteBuffer.allocate(base.length + 90 + map.length);
+    both.put(base, 0, 2);
+    both.putShort((short) 0xffe2).putShort((short) 88).put(new byte[] {'M', 'P', 'F', 0});
+    int index = both.position(); // offsets count from here
+    ByteBuffer entries = both.slice().order(ByteOrder.LITTLE_ENDIAN);
+    entries.put(new byte[] {'I', 'I', 42, 0}).putInt(8).putShort((short) 3);
+    field(entries, 0xb000, 7, 4, 0x30303130); // "0100"
+    field(entries, 0xb001, 4, 1, 2);
+    field(entries, 0xb002, 7, 32, 50);
+    entries.putInt(0);
+    entries.putInt(0x030000).putInt(base.length + 90).putInt(0).putInt(0);
+    entries.putInt(0).putInt(map.length).putInt(base.length + 90 - index).putInt(0);
+    both.position(92).put(base, 2, base.length - 2).put(map);
+    Files.write(folder.resolve("plain.jpg"), base);
+    Files.write(folder.resolve("with-map.jpg"), both.array());
+    Ingested read = Reading.all(folder);
+    assertEquals(List.of(), read.problems());
+    assertEquals(2, read.photos().size());
+    BufferedImage plain = new Pictures().whole(read.photos().get(0), 64);
+    BufferedImage seen = new Pictures().whole(read.photos().get(1), 64);
+    assertEquals(read.photos().get(0).size(), read.photos().get(1).size());
+    for (int y = 0; y < plain.getHeight(); y += 5) {
+      for (int x = 0; x < plain.getWidth(); x += 5) {
+        assertEquals(plain.getRGB(x, y), seen.getRGB(x, y));
+      }
+    }
+  }
+
   /** A raw file as DNG lays it out: TIFF with DNGVersion, its preview in a sub-directory. */
   private static byte[] raw(byte[] preview) throws IOException {
     BufferedImage read = ImageIO.read(new ByteArrayInputStream(preview));
