@@ -125,8 +125,8 @@ final class MeasuredText {
   }
 
   /**
-   * A line inside a right-to-left paragraph that starts with a Latin word still runs from the right:
-   * the mark has no width and says so.
+   * A line inside a right-to-left paragraph that starts with a Latin word still runs from the
+   * right: the mark has no width and says so.
    */
   private static String line(Paragraph paragraph, int start, int end) {
     String line = paragraph.text().substring(start, end).strip();

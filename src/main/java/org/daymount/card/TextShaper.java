@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Measures and shapes text at one large size and leaves the scaling to the caller, so that
- * no hinting for a device moves a line's end. Lengths are in ems: 1 is the type size.
+ * Measures and shapes text at one large size and leaves the scaling to the caller, so that no
+ * hinting for a device moves a line's end. Lengths are in ems: 1 is the type size.
  */
 final class TextShaper {
   private static final float EM = 512;

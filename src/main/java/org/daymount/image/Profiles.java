@@ -55,7 +55,8 @@ final class Profiles {
   /**
    * The same pixels, with a printer's profile made out to be a screen's, which is the same table of
    * colours: Java would convert from a printer's profile by measured colour (so that the black of
-   * four inks becomes grey) and from a screen's perceptually, as the JPEG reader does for four inks.
+   * four inks becomes grey) and from a screen's perceptually, as the JPEG reader does for four
+   * inks.
    */
   static BufferedImage forScreen(BufferedImage decoded) {
     ColorModel model = decoded.getColorModel();

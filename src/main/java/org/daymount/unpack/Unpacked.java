@@ -40,8 +40,7 @@ public final class Unpacked {
       ofThisUser =
           new Unpacked(
               UserCache.folder(
-                  System.getProperty("os.name", ""),
-                  Path.of(System.getProperty("user.home", ""))));
+                  System.getProperty("os.name", ""), Path.of(System.getProperty("user.home", ""))));
     }
     return ofThisUser;
   }
@@ -133,8 +132,7 @@ public final class Unpacked {
     if (inJar.getNameCount() < 2) {
       return inJar.toString().equals(".lock");
     }
-    String resource =
-        "/" + inJar.subpath(1, inJar.getNameCount()).toString().replace('\\', '/');
+    String resource = "/" + inJar.subpath(1, inJar.getNameCount()).toString().replace('\\', '/');
     return isInProgram(resource) && sum(file).equals(sum(open(resource)));
   }
 

@@ -134,7 +134,9 @@ class CompletenessTest {
         .whole(TestPhotos.upright(file, format, size.width(), size.height()), size.longEdge());
   }
 
-  /** Rows are padded to four bytes; nobody needs the padding of the last one, as Chromium has it. */
+  /**
+   * Rows are padded to four bytes; nobody needs the padding of the last one, as Chromium has it.
+   */
   @ParameterizedTest
   @ValueSource(ints = {TYPE_3BYTE_BGR, TYPE_BYTE_INDEXED, TYPE_BYTE_BINARY})
   void aBmpNeedsItsPixelsButNotTheLastPaddingNorTrueLengths(int type) throws IOException {
@@ -161,7 +163,8 @@ class CompletenessTest {
   void aRunLengthCodedBmpNeedsItsLastRowButNotTheEndMark() throws IOException {
     int width = 60;
     int height = 20;
-    ByteBuffer file = ByteBuffer.allocate(54 + 1024 + height * 6 + 2).order(ByteOrder.LITTLE_ENDIAN);
+    ByteBuffer file =
+        ByteBuffer.allocate(54 + 1024 + height * 6 + 2).order(ByteOrder.LITTLE_ENDIAN);
     file.put("BM".getBytes(StandardCharsets.US_ASCII)).putInt(file.capacity()).putInt(0);
     file.putInt(54 + 1024).putInt(40).putInt(width).putInt(height).putShort((short) 1);
     file.putShort((short) 8).putInt(1).putInt(height * 6 + 2).position(54);

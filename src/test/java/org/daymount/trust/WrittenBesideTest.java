@@ -22,7 +22,9 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What a run leaves beside its output: docs/trust.md lists it, and this looks whether it is all. */
+/**
+ * What a run leaves beside its output: docs/trust.md lists it, and this looks whether it is all.
+ */
 @Tag("slow")
 class WrittenBesideTest {
   @TempDir Path folder;
@@ -135,8 +137,7 @@ class WrittenBesideTest {
     assumeTrue(Files.isExecutable(Path.of("/bin/bash")), "no bash here");
     Runs.Ended ended = makeSheets("/bin/bash", "-c", "ulimit -f 300; exec \"$@\"", "bash");
     assertEquals(1, ended.code(), ended.text());
-    List<String> errors =
-        ended.text().lines().filter(line -> line.startsWith("error:")).toList();
+    List<String> errors = ended.text().lines().filter(line -> line.startsWith("error:")).toList();
     assertEquals(1, errors.size(), ended.text());
     assertTrue(
         errors.get(0).matches("error: the typeface \\S+ cannot be unpacked to .*: .*(?i)large.*"),
