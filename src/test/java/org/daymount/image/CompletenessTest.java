@@ -88,7 +88,7 @@ class CompletenessTest {
     assertEquals(new PixelSize(300, 200), new PictureHeaders().stated(file).stored());
   }
 
-  /** What Chromium 142 opens: whatever comes, or does not come, behind the last row. */
+  /** What Chromium 156 opens: whatever comes, or does not come, behind the last row. */
   @Test
   void aPngWhosePixelsAreAllThereNeedsNoEnd() throws IOException {
     for (boolean interlaced : new boolean[] {false, true}) {
