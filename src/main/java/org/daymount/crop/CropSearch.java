@@ -17,8 +17,8 @@ import org.daymount.unit.PixelSize;
  * centre.
  */
 final class CropSearch {
-  private static final double SURE_SUBJECT = 0.5;
   private static final double ALSO_MAIN = 0.6; // of the weight of the main thing
+  private static final int MANY = 3; // a flock, a buffet
   private static final double MARGIN = 0.025; // of the window; at the edge it looks cut
   private static final double AS_MUCH = 0.0002; // of all interest; a tie to the eye
   private static final double AIR_MAY_COST = 0.02; // of all interest
@@ -41,7 +41,7 @@ final class CropSearch {
     this.faces = MainFaces.of(looked.measures().faces(), picture);
     this.sure =
         WeightedBox.all(looked.measures(), picture).stream()
-            .filter(box -> box.subject().confidence() >= SURE_SUBJECT)
+            .filter(box -> box.isSure() || box.isLikely(picture))
             .toList();
     this.room = new FaceRoom(picture, slide.at(0).size(), piece, settings);
 
@@ -82,16 +82,20 @@ final class CropSearch {
       return withFaces;
     }
     WeightedBox main = sure.get(0);
-    List<WeightedBox> group =
-        sure.stream()
-            .filter(box -> box.subject().what().equals(main.subject().what()))
-            .filter(box -> box.weight() >= ALSO_MAIN * main.weight())
-            .toList();
+    List<WeightedBox> group = alike();
     PixelBox around = group.stream().map(WeightedBox::box).reduce(PixelBox::around).orElseThrow();
     Optional<Offsets> all = holding(withFaces, around);
     return all.isPresent() || group.size() > 1
         ? all.orElse(withFaces)
         : holding(withFaces, main.box()).orElse(withFaces);
+  }
+
+  /** The main thing and those of its kind that are as weighty. */
+  private List<WeightedBox> alike() {
+    return sure.stream()
+        .filter(box -> box.subject().what().equals(sure.get(0).subject().what()))
+        .filter(box -> box.weight() >= ALSO_MAIN * sure.get(0).weight())
+        .toList();
   }
 
   private Optional<Offsets> holding(Offsets allowed, PixelBox box) {
@@ -161,9 +165,14 @@ final class CropSearch {
     return interest.kept(offset);
   }
 
-  /** What the picture is most about, when a detector is sure of it. */
+  /** What the picture is most about, when a detector is sure of it or sees it large. */
   Optional<WeightedBox> main() {
     return sure.stream().findFirst();
+  }
+
+  /** Whether the main thing is one of so many that losing some loses little. */
+  boolean isOneOfMany() {
+    return alike().size() >= MANY;
   }
 
   /** How much of the main subject a window holds, 0 to 1; 1 when there is none. */

@@ -21,7 +21,14 @@ import org.daymount.unit.PixelSize;
 public final class Cropper {
   private static final double PANORAMA_KEEPS = 0.75; // of its area, or it is shown whole
   private static final double WHOLE_MAIN = 0.98; // of its length along the slide
-  private static final double ENOUGH_OF_MAIN = 0.9; // less, and a border is the lesser harm
+
+  /**
+   * Confidence in the main thing times the share of it that is lost: from here on a border is the
+   * lesser harm. It is a tenth of a thing that is more likely there than not, and a quarter of one
+   * that may as well be nothing.
+   */
+  private static final double BORDER_FROM = 0.06;
+
   private static final double FACE_ON_JOIN = 0.4; // of its worth; another picture or way is better
   private static final String MOVED =
       "moved so that no face lies where the sheets of this piece meet";
@@ -57,12 +64,16 @@ public final class Cropper {
     if (looked.photo().shape() == Shape.PANORAMA && area < PANORAMA_KEEPS) {
       return Optional.of("a panorama");
     }
-    if (liesAcross(looked.photo().size(), piece)
-        && placing.keptOfMain(placing.window()) < ENOUGH_OF_MAIN) {
-      String what = placing.main().orElseThrow().subject().what();
-      return Optional.of("no crop to " + piece + " holds the whole " + what);
-    }
-    return Optional.empty();
+    return liesAcross(looked.photo().size(), piece) && !placing.isOneOfMany()
+        ? placing
+            .main()
+            .filter(main -> lost(main, placing) > BORDER_FROM)
+            .map(main -> "no crop to " + piece + " holds the whole " + main.word())
+        : Optional.empty();
+  }
+
+  private static double lost(WeightedBox main, CropSearch placing) {
+    return main.subject().confidence() * (1 - placing.keptOfMain(placing.window()));
   }
 
   private static boolean liesAcross(PixelSize picture, PaperSize piece) {
@@ -152,8 +163,8 @@ public final class Cropper {
         .map(
             main ->
                 placing.keptOfMain(window) >= WHOLE_MAIN
-                    ? "; the whole " + main.subject().what() + " inside"
-                    : "; part of the " + main.subject().what() + " is lost")
+                    ? "; the whole " + main.word() + " inside"
+                    : "; part of the " + main.word() + " is lost")
         .orElse("");
   }
 

@@ -18,9 +18,27 @@ import org.daymount.unit.PixelSize;
  *     (sigma 0.8 of each side)
  */
 record WeightedBox(Subject subject, PixelBox box, double weight) {
+  private static final double SURE = 0.5;
+  private static final double LIKELY = 0.25;
+  private static final double LARGE = 0.2; // of the picture; so large a box is seldom nothing
   private static final double MIDDLE_SIGMA = 0.8;
   private static final Set<String> THINGS_TO_SIT_AT = Set.of("bench", "table");
   private static final double SITTING_AT = 0.3; // people are photographed at them, not they
+
+  /** Whether a detector is sure of it: then its kind may be told. */
+  boolean isSure() {
+    return subject.confidence() >= SURE;
+  }
+
+  /** Whether something is there, whatever it is: a bed in a dark room, a heap of machines. */
+  boolean isLikely(PixelSize picture) {
+    return subject.confidence() >= LIKELY && box.area() >= LARGE * picture.area();
+  }
+
+  /** What it is called in a reason. */
+  String word() {
+    return isSure() ? subject.what() : "main thing";
+  }
 
   /** Heaviest first. A face that no person's box holds stands for the person below it. */
   static List<WeightedBox> all(Measures measures, PixelSize picture) {

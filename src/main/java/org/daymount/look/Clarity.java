@@ -1,6 +1,5 @@
 package org.daymount.look;
 
-import java.util.Arrays;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 
@@ -72,13 +71,14 @@ final class Clarity {
     }
     int count = width * height;
     float[] slopes = new float[count];
-    for (int i = 0; i < count; i++) {
-      slopes[i] = slope(strongly, part.x() + i % width, part.y() + i / width, dx, dy);
+    for (int y = 0, i = 0; y < height; y++) {
+      for (int x = 0; x < width; x++, i++) {
+        slopes[i] = slope(strongly, part.x() + x, part.y() + y, dx, dy);
+      }
     }
-    float[] sorted = slopes.clone();
-    Arrays.sort(sorted);
-    double from = Math.max(leastSlope, sorted[(int) ((1 - STRONGEST) * (count - 1))]);
-    double[] ratios = new double[count];
+    float strongest = Selection.of(slopes.clone(), count, (int) ((1 - STRONGEST) * (count - 1)));
+    double from = Math.max(leastSlope, strongest);
+    float[] ratios = new float[count];
     int strong = 0;
     for (int i = 0; i < count; i++) {
       if (slopes[i] >= from) {
@@ -89,8 +89,7 @@ final class Clarity {
     if (strong == 0 || strong < LEAST_PIXELS * count) {
       return 0;
     }
-    Arrays.sort(ratios, 0, strong);
-    double ratio = ratios[strong / 2];
+    double ratio = Selection.of(ratios, strong, strong / 2);
     double crispness = Math.max(0, ratio * ratio - 1);
     return crispness / (crispness + HALF);
   }
@@ -126,8 +125,7 @@ final class Clarity {
                     + 4 * luma.at(x + 1, y + 1));
       }
     }
-    Arrays.sort(values);
     // the mask takes noise times 6; the median of a normal size is .6745 sigma
-    return values[values.length / 2] / (6 * 0.6745);
+    return Selection.of(values, values.length, values.length / 2) / (6 * 0.6745);
   }
 }

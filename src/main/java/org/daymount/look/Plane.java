@@ -1,6 +1,5 @@
 package org.daymount.look;
 
-import java.util.Arrays;
 import org.daymount.unit.PixelBox;
 
 /** One channel of a picture: {@code width} x {@code height} values, row by row. */
@@ -42,9 +41,7 @@ record Plane(int width, int height, float[] values) {
 
   /** The value that the given share of all values, 0 to 1, is below. */
   double quantile(double share) {
-    float[] sorted = values.clone();
-    Arrays.sort(sorted);
-    return sorted[(int) (share * (sorted.length - 1))];
+    return Selection.of(values.clone(), values.length, (int) (share * (values.length - 1)));
   }
 
   /** Stretched so that the smallest value is 0 and the largest 1; all 0 when they are equal. */

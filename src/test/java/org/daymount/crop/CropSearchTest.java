@@ -76,8 +76,26 @@ class CropSearchTest {
     // 300 px that fit into 320; what else matters lies to the right of both.
     SomePhoto photo = onlyAround(325).subject(0, 0, 300, 480, "boat", 0.6);
     assertEquals(0, placing(photo, TALL).window().x());
-    SomePhoto unsure = onlyAround(325).subject(0, 0, 300, 480, "boat", 0.4);
+    SomePhoto unsure = onlyAround(325).subject(0, 0, 300, 480, "boat", 0.2);
     assertTrue(placing(unsure, TALL).window().x() > 5);
+  }
+
+  @Test
+  void aDoubtfulThingIsTheMainOneOnlyWhereItIsLarge() {
+    SomePhoto large = onlyAround(325).subject(0, 0, 300, 480, "bed", 0.3); // .31 of the picture
+    assertEquals(0, placing(large, TALL).window().x());
+    SomePhoto small = onlyAround(325).subject(0, 0, 300, 200, "bed", 0.3); // .13
+    assertTrue(placing(small, TALL).window().x() > 5);
+  }
+
+  @Test
+  void threeOfAKindAreManyOfWhichNoneIsTheMainOne() {
+    SomePhoto two =
+        onlyAround(500)
+            .subject(400, 100, 150, 200, "bird", 0.7)
+            .subject(600, 100, 150, 200, "bird", 0.7);
+    assertFalse(placing(two, TALL).isOneOfMany());
+    assertTrue(placing(two.subject(200, 100, 150, 200, "bird", 0.7), TALL).isOneOfMany());
   }
 
   @Test

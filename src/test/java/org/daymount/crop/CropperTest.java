@@ -457,4 +457,31 @@ class CropperTest {
     PixelBox window = cropper.crop(giraffes, TALL, SETTINGS).window();
     assertTrue(window.x() <= 700 && window.right() >= 2450, window.toString());
   }
+
+  @Test
+  void aBorderWeighsWhatIsLostByHowSureItIs() {
+    // The upright window of 4x6 takes 1,333 of 3,000 px across; a thing is 1,500 or 2,000 wide.
+    assertEquals(Crop.Fit.BORDER, acrossWith("boat", 1500, 0.6).fit()); // 11 % lost of a sure one
+    assertEquals(Crop.Fit.FILL, acrossWith("boat", 1500, 0.3).fit()); // too little of a guess
+    Crop half = acrossWith("boat", 2000, 0.3); // a third of a guess
+    assertEquals(Crop.Fit.BORDER, half.fit());
+    assertEquals(
+        "the whole picture with white around it: no crop to 4x6 holds the whole main thing",
+        half.reasons().get(0));
+  }
+
+  private Crop acrossWith(String what, int width, double confidence) {
+    SomePhoto photo = SomePhoto.of(3000, 2000).subject(500, 400, width, 1000, what, confidence);
+    return cropper.crop(photo.looked(), PaperSize.inches(4, 6), SETTINGS);
+  }
+
+  @Test
+  void aFlockFillsThePieceThoughSomeOfItIsLost() {
+    SomePhoto flock = SomePhoto.of(3000, 2000);
+    for (int x = 100; x < 2600; x += 600) {
+      flock.subject(x, 500, 500, 700, "bird", 0.7);
+    }
+    Crop crop = cropper.crop(flock.looked(), PaperSize.inches(4, 6), SETTINGS);
+    assertEquals(Crop.Fit.FILL, crop.fit());
+  }
 }

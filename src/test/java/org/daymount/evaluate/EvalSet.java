@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
@@ -48,6 +50,16 @@ final class EvalSet {
       photos.add(new EvalPhoto(name, picture, faces(marks.path(name)), mask));
     }
     return photos;
+  }
+
+  /**
+   * Which half a photograph or a day is in, by a rule that nobody can bend: the lowest bit of the
+   * CRC-32 of its name. Rules are tuned on half 0; half 1 is only shown.
+   */
+  static int half(String name) {
+    CRC32 sum = new CRC32();
+    sum.update(name.getBytes(StandardCharsets.UTF_8));
+    return (int) (sum.getValue() & 1);
   }
 
   private static List<PixelBox> faces(JsonNode photo) {

@@ -68,19 +68,18 @@ final class SubjectTable {
       Function<EvalPhoto, Measures> measuring,
       boolean details) {
     List<List<Kept>> halves = List.of(new ArrayList<>(), new ArrayList<>());
-    int marked = 0;
     for (EvalPhoto photo : photos) {
       if (photo.subject().isPresent()) {
-        halves.get(marked++ % 2).addAll(kept(photo, measuring.apply(photo)));
+        halves.get(EvalSet.half(photo.name())).addAll(kept(photo, measuring.apply(photo)));
       }
     }
     List<Kept> all = new ArrayList<>(halves.get(0));
     all.addAll(halves.get(1));
     print(name, all);
     if (details) {
-      print("    every other photo, tuned on", halves.get(0));
-      print("    the others, not tuned on", halves.get(1));
-      all.stream()
+      print("    the half tuned on", halves.get(0));
+      print("    the other half", halves.get(1));
+      halves.get(0).stream()
           .filter(kept -> kept.filling < BAD * kept.bestWithFaces)
           .map(
               kept ->
