@@ -71,9 +71,9 @@ final class HeifRegionReader {
   }
 
   private BufferedImage read() throws IOException {
-    TileDecoder decoder = null;
+    TileCoding coding = null;
     Box configuration = null;
-    try {
+    try (TileReader reader = TileReaders.open()) {
       for (int i = 0; i < picture.tiles().size(); i++) {
         PixelBox place = place(i);
         if (!place.overlaps(regionInComposed())) {
@@ -81,18 +81,11 @@ final class HeifRegionReader {
         }
         Item tile = picture.tiles().get(i);
         Box needed = configuration(tile);
-        if (decoder == null || !needed.equals(configuration)) {
-          if (decoder != null) {
-            decoder.close();
-          }
-          decoder = new TileDecoder(tile.type(), data(needed, MOST_CONFIGURATION), picture.tile());
+        if (coding == null || !needed.equals(configuration)) {
+          coding = new TileCoding(tile.type(), data(needed, MOST_CONFIGURATION), picture.tile());
           configuration = needed;
         }
-        keep(decoder.decode(items.data(tile, MOST_CODED_BYTES)), place);
-      }
-    } finally {
-      if (decoder != null) {
-        decoder.close();
+        keep(reader.decode(coding, items.data(tile, MOST_CODED_BYTES)), place);
       }
     }
     return inItsColours();
