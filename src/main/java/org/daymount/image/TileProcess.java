@@ -192,13 +192,17 @@ final class TileProcess {
     planes = new byte[0][];
   }
 
-  /** The process ends, whatever it is doing. */
+  /** The process is given time to end by itself, and then ended. */
   void end() {
-    process.destroyForcibly();
     try {
+      process.getOutputStream().close(); // nothing more is asked
       process.waitFor(MOST_SECONDS_TO_END, TimeUnit.SECONDS);
+    } catch (IOException e) {
+      // it has ended already
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+    } finally {
+      process.destroyForcibly();
     }
   }
 }

@@ -50,7 +50,8 @@ record TileProcessCommand(Class<?> server, List<String> options, Duration patien
     }
     for (Map.Entry<Object, Object> property : System.getProperties().entrySet()) {
       String name = property.getKey().toString();
-      if (name.startsWith("org.bytedeco.") || name.equals("java.io.tmpdir")) {
+      if (name.startsWith("org.bytedeco.")
+          || List.of("java.io.tmpdir", "user.home").contains(name)) {
         java.add("-D" + name + "=" + property.getValue());
       }
     }

@@ -62,7 +62,6 @@ public class TileServer {
     } catch (IOException e) {
       // whoever asked is gone
     }
-    Runtime.getRuntime().halt(0);
   }
 
   private void endWhenForgotten() {

@@ -151,8 +151,7 @@ class TileReadersTest {
       HeifItems.Item tile = picture.tiles().get(0);
       IsoBoxes.Box hvcC = tile.property("hvcC").orElseThrow();
       TileCoding coding =
-          new TileCoding(
-              tile.type(), bytes.copy(hvcC.body(), (int) hvcC.length()), picture.tile());
+          new TileCoding(tile.type(), bytes.copy(hvcC.body(), (int) hvcC.length()), picture.tile());
       byte[] coded = items.data(tile, 1 << 24);
       CodedPlanes one = there.decode(coding, coded);
       CodedPlanes other = here.decode(coding, coded);
