@@ -62,8 +62,16 @@ final class HeifRegionReader {
         throw new IOException(
             "its header promises " + stored + " pixels, but it has " + picture.stored());
       }
-      return new HeifRegionReader(bytes, items, picture, plan).read();
+      HeifPicture wanted = picture;
+      return MemoryShare.with(
+          need(wanted, plan), () -> new HeifRegionReader(bytes, items, wanted, plan).read());
     }
+  }
+
+  /** Samples of a tile, of up to two bytes each, and three bytes for each pixel that is kept. */
+  private static long need(HeifPicture picture, ReadPlan plan) {
+    return 3 * picture.tile().area()
+        + 3 * plan.region().area() / ((long) plan.period() * plan.period());
   }
 
   private int kept(int pixels) {
