@@ -26,7 +26,8 @@ import picocli.CommandLine.HelpCommand;
       NoteCommand.class,
       HelpCommand.class,
       GenerateCompletion.class,
-      ManPageCommand.class
+      ManPageCommand.class,
+      ReadTilesCommand.class
     },
     synopsisSubcommandLabel = "COMMAND",
     commandListHeading = "%nCommands:%n",

@@ -1,102 +1,71 @@
 package org.daymount.image;
 
-import static org.bytedeco.ffmpeg.global.avutil.AVCOL_RANGE_JPEG;
-import static org.bytedeco.ffmpeg.global.avutil.AV_PIX_FMT_FLAG_BE;
-import static org.bytedeco.ffmpeg.global.avutil.AV_PIX_FMT_FLAG_PLANAR;
-import static org.bytedeco.ffmpeg.global.avutil.AV_PIX_FMT_FLAG_RGB;
-import static org.bytedeco.ffmpeg.global.avutil.av_pix_fmt_desc_get;
-
-import java.io.IOException;
-import org.bytedeco.ffmpeg.avutil.AVFrame;
-import org.bytedeco.ffmpeg.avutil.AVPixFmtDescriptor;
-import org.bytedeco.javacpp.BytePointer;
-
-/** A decoded tile as its coding has it: a plane of luma and, unless it is grey, two of colour. */
+/** A decoded tile as its coding has it. */
 final class CodedPlanes {
-  private static final int MOST_BITS = 12;
+  private final PlaneLayout layout;
+  private final byte[][] planes;
+  private final int[] strides;
 
-  private final AVFrame frame;
-  private final int planes;
-  private final int bits;
-  private final int chromaAcross; // log2 of how many pixels share a colour
-  private final int chromaDown;
-  private final boolean rgb;
-  private final byte[] line;
-
-  CodedPlanes(AVFrame frame) throws IOException {
-    this.frame = frame;
-    AVPixFmtDescriptor format = av_pix_fmt_desc_get(frame.format());
-    if (format == null) {
-      throw new IOException("its tiles have unknown samples");
-    }
-    planes = format.nb_components();
-    bits = format.comp(0).depth();
-    chromaAcross = format.log2_chroma_w();
-    chromaDown = format.log2_chroma_h();
-    rgb = (format.flags() & AV_PIX_FMT_FLAG_RGB) != 0;
-    boolean planar = planes == 1 || (format.flags() & AV_PIX_FMT_FLAG_PLANAR) != 0;
-    boolean foreign = (format.flags() & AV_PIX_FMT_FLAG_BE) != 0;
-    if (!planar || foreign || bits < 8 || bits > MOST_BITS || (planes != 1 && planes != 3)) {
-      throw new IOException("its tiles have samples of an unusual kind");
-    }
-    line = new byte[width() * (bits > 8 ? 2 : 1)];
+  /**
+   * @param planes each row by row; not copied
+   * @param strides from the start of one row to that of the next, in bytes
+   */
+  CodedPlanes(PlaneLayout layout, byte[][] planes, int[] strides) {
+    this.layout = layout;
+    this.planes = planes;
+    this.strides = strides;
   }
 
   int width() {
-    return frame.width();
+    return layout.width();
   }
 
   int height() {
-    return frame.height();
+    return layout.height();
   }
 
   int bits() {
-    return bits;
+    return layout.bits();
   }
 
   boolean isGrey() {
-    return planes == 1;
+    return layout.planes() == 1;
   }
 
   int chromaAcross() {
-    return chromaAcross;
+    return layout.chromaAcross();
   }
 
   int chromaDown() {
-    return chromaDown;
+    return layout.chromaDown();
   }
 
   int chromaWidth() {
-    return (width() + (1 << chromaAcross) - 1) >> chromaAcross;
+    return layout.width(1);
   }
 
   int chromaHeight() {
-    return (height() + (1 << chromaDown) - 1) >> chromaDown;
+    return layout.height(1);
   }
 
   /** What the coded tile itself says of its colours. */
   CodedColour colour() {
-    return new CodedColour(
-        frame.color_primaries(),
-        frame.color_trc(),
-        rgb ? 0 : frame.colorspace(),
-        rgb || frame.color_range() == AVCOL_RANGE_JPEG);
+    return layout.colour();
   }
 
   /** One row of plane 0 (luma), 1 or 2 (colour differences). */
   void row(int plane, int y, int[] samples) {
-    int width = plane == 0 ? width() : chromaWidth();
-    int length = bits > 8 ? 2 * width : width;
-    BytePointer data = new BytePointer(frame.data(plane));
-    data.position((long) y * frame.linesize(plane)).get(line, 0, length);
-    if (bits == 8) {
+    byte[] data = planes[plane];
+    int at = y * strides[plane];
+    int width = layout.width(plane);
+    if (layout.bits() == 8) {
       for (int x = 0; x < width; x++) {
-        samples[x] = line[x] & 0xff;
+        samples[x] = data[at + x] & 0xff;
       }
     } else {
-      int most = (1 << bits) - 1;
+      int most = (1 << layout.bits()) - 1;
       for (int x = 0; x < width; x++) {
-        samples[x] = Math.min(most, line[2 * x] & 0xff | (line[2 * x + 1] & 0xff) << 8);
+        samples[x] = Math.min(most, data[at + 2 * x] & 0xff | (data[at + 2 * x + 1] & 0xff) << 8);
       }
     }
   }

@@ -34,7 +34,7 @@ public final class HeifConverter {
 
   /** Says why HEIF and AVIF cannot be decoded on this system; empty when they can. */
   public static Optional<UnusablePicture> whyNot(PhotoFormat format) {
-    return TileDecoder.isAvailable() || Installed.NAME.isPresent()
+    return TileReaders.isAvailable() || Installed.NAME.isPresent()
         ? Optional.empty()
         : Optional.of(notHere(format));
   }

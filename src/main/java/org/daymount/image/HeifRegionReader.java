@@ -62,8 +62,16 @@ final class HeifRegionReader {
         throw new IOException(
             "its header promises " + stored + " pixels, but it has " + picture.stored());
       }
-      return new HeifRegionReader(bytes, items, picture, plan).read();
+      HeifPicture wanted = picture;
+      return MemoryShare.with(
+          need(wanted, plan), () -> new HeifRegionReader(bytes, items, wanted, plan).read());
     }
+  }
+
+  /** Samples of a tile, of up to two bytes each, and three bytes for each pixel that is kept. */
+  private static long need(HeifPicture picture, ReadPlan plan) {
+    return 3 * picture.tile().area()
+        + 3 * plan.region().area() / ((long) plan.period() * plan.period());
   }
 
   private int kept(int pixels) {
@@ -71,9 +79,9 @@ final class HeifRegionReader {
   }
 
   private BufferedImage read() throws IOException {
-    TileDecoder decoder = null;
+    TileCoding coding = null;
     Box configuration = null;
-    try {
+    try (TileReader reader = TileReaders.open()) {
       for (int i = 0; i < picture.tiles().size(); i++) {
         PixelBox place = place(i);
         if (!place.overlaps(regionInComposed())) {
@@ -81,18 +89,11 @@ final class HeifRegionReader {
         }
         Item tile = picture.tiles().get(i);
         Box needed = configuration(tile);
-        if (decoder == null || !needed.equals(configuration)) {
-          if (decoder != null) {
-            decoder.close();
-          }
-          decoder = new TileDecoder(tile.type(), data(needed, MOST_CONFIGURATION), picture.tile());
+        if (coding == null || !needed.equals(configuration)) {
+          coding = new TileCoding(tile.type(), data(needed, MOST_CONFIGURATION), picture.tile());
           configuration = needed;
         }
-        keep(decoder.decode(items.data(tile, MOST_CODED_BYTES)), place);
-      }
-    } finally {
-      if (decoder != null) {
-        decoder.close();
+        keep(reader.decode(coding, items.data(tile, MOST_CODED_BYTES)), place);
       }
     }
     return inItsColours();

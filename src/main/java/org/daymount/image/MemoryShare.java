@@ -34,6 +34,7 @@ final class MemoryShare {
       return work.run();
     } finally {
       MEGABYTES.release(share);
+      Leftovers.add(bytes);
     }
   }
 }

@@ -55,7 +55,7 @@ public final class Pictures {
           if (reduced.isPresent()) {
             return reduced.get();
           }
-          return isHeif(photo) && TileDecoder.isAvailable()
+          return isHeif(photo) && TileReaders.isAvailable()
               ? HeifSource.shown(photo, target)
               : anyFormat(photo, photo.size().whole(), target);
         });
@@ -141,7 +141,7 @@ public final class Pictures {
   /** With the decoder that comes along; where it does not load, with a converter's picture. */
   private static BufferedImage heif(Photo photo, PixelBox window, PixelSize target)
       throws IOException {
-    if (TileDecoder.isAvailable()) {
+    if (TileReaders.isAvailable()) {
       return HeifSource.upright(photo, window, target);
     }
     try (HeifConverter.Converted converted = HeifConverter.convert(photo)) {

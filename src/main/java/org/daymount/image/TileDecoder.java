@@ -32,8 +32,8 @@ import org.bytedeco.ffmpeg.avutil.AVDictionary;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.javacpp.BytePointer;
 import org.bytedeco.javacpp.Loader;
-import org.daymount.unit.PixelSize;
 import org.daymount.unpack.Unpacked;
+
 
 /**
  * Decodes tiles of HEVC or AV1 with ffmpeg's libavcodec, one after the other; the file's boxes are
@@ -41,8 +41,7 @@ import org.daymount.unpack.Unpacked;
  * first decoder is made.
  */
 final class TileDecoder implements Closeable {
-  private static final int CODED_BLOCK = 64; // tiles are coded in whole blocks and cut to size
-
+  private final TileCoding coding;
   private final AVCodecContext context;
   private final AVPacket packet;
   private final AVFrame frame;
@@ -76,37 +75,39 @@ final class TileDecoder implements Closeable {
     return Library.LOADED;
   }
 
-  /**
-   * @param type of the item: hvc1 or av01
-   * @param configuration the decoder configuration record (hvcC or av1C)
-   * @param tile the size promised; a larger picture is refused before memory is taken for it
-   */
-  TileDecoder(String type, byte[] configuration, PixelSize tile) throws IOException {
+  TileDecoder(TileCoding coding) throws IOException {
+    this.coding = coding;
     if (!isAvailable()) {
       throw new IOException("no decoder for it on this system");
     }
-    AVCodec codec = avcodec_find_decoder(type.equals("hvc1") ? AV_CODEC_ID_HEVC : AV_CODEC_ID_AV1);
+    AVCodec codec =
+        avcodec_find_decoder(coding.type().equals("hvc1") ? AV_CODEC_ID_HEVC : AV_CODEC_ID_AV1);
     if (codec == null) {
-      throw new IOException("no decoder for " + type);
+      throw new IOException("no decoder for " + coding.type());
     }
     context = avcodec_alloc_context3(codec);
     packet = av_packet_alloc();
     frame = av_frame_alloc();
+    byte[] configuration = coding.configuration();
     BytePointer extra =
         new BytePointer(av_mallocz(configuration.length + (long) AV_INPUT_BUFFER_PADDING_SIZE));
     extra.put(configuration, 0, configuration.length);
     context.extradata(extra).extradata_size(configuration.length);
     context.thread_count(1);
     context.err_recognition(AV_EF_EXPLODE | AV_EF_CRCCHECK);
-    context.max_pixels((tile.width() + CODED_BLOCK) * ((long) tile.height() + CODED_BLOCK));
+    context.max_pixels(coding.mostPixels());
     if (avcodec_open2(context, codec, (AVDictionary) null) < 0) {
       close();
       throw new IOException("its decoder does not start");
     }
   }
 
+  TileCoding coding() {
+    return coding;
+  }
+
   /** Valid until the next call. */
-  CodedPlanes decode(byte[] coded) throws IOException {
+  DecodedFrame decode(byte[] coded) throws IOException {
     av_frame_unref(frame);
     if (av_new_packet(packet, coded.length) < 0) {
       throw new IOException("no memory for its coded tile");
@@ -123,7 +124,7 @@ final class TileDecoder implements Closeable {
     if (received < 0 || frame.decode_error_flags() != 0) {
       throw new IOException("a tile of it is damaged");
     }
-    return new CodedPlanes(frame);
+    return new DecodedFrame(frame, coding.mostPixels());
   }
 
   @Override

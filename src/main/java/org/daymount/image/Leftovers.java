@@ -1,0 +1,40 @@
+package org.daymount.image;
+
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicLong;
+
+/**
+ * Has Java's heap cleared of what decoders leave behind. Pictures are so large that they lie where
+ * the collectors look only when the heap is full: it grew to all that it may have, most of it long
+ * forgotten (measured: of 493 MB 107 were in use).
+ */
+final class Leftovers {
+  /** Bytes; at least this much must be forgotten, as far as one can tell, to be worth the time. */
+  private static final long MOST = 160L << 20;
+
+  private static final AtomicLong LEFT = new AtomicLong();
+  private static final AtomicBoolean CLEARING = new AtomicBoolean();
+  private static volatile long usedAfterClearing;
+
+  private Leftovers() {}
+
+  /**
+   * @param bytes an estimate of what a decoder took, and needs no more
+   */
+  static void add(long bytes) {
+    long used = used();
+    usedAfterClearing = Math.min(usedAfterClearing, used); // Java clears of its own accord, too
+    boolean much = LEFT.addAndGet(bytes) > MOST && used - usedAfterClearing > MOST;
+    if (much && CLEARING.compareAndSet(false, true)) {
+      System.gc();
+      LEFT.set(0);
+      usedAfterClearing = used();
+      CLEARING.set(false);
+    }
+  }
+
+  private static long used() {
+    Runtime runtime = Runtime.getRuntime();
+    return runtime.totalMemory() - runtime.freeMemory();
+  }
+}
