@@ -7,7 +7,9 @@ import java.awt.font.TextLayout;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
+import org.daymount.unit.Length;
 
 /** Paints a story card: heading, and text or ruled lines, as filled outlines. */
 public final class CardPainter {
@@ -42,6 +44,21 @@ public final class CardPainter {
     } else {
       paintText(card, layout, g);
     }
+    g.dispose();
+  }
+
+  /**
+   * Paints a story lightly, its place's top left corner at the graphics' origin; no background.
+   *
+   * @param graphics its unit is the point, 1/72 in; left as it was found
+   */
+  public void paint(StoryNote note, Graphics2D graphics) {
+    Graphics2D g = (Graphics2D) graphics.create();
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setColor(QUIET_INK);
+    double width = note.size().width().inPoints();
+    double margin = Math.min(CardLayout.MARGIN, width / 10);
+    paintLines(note.lines(), note.lineDistance(), margin, margin, width - 2 * margin, g);
     g.dispose();
   }
 
@@ -80,18 +97,26 @@ public final class CardPainter {
   }
 
   private void paintText(StoryCard card, CardLayout layout, Graphics2D g) {
-    double distance = card.textSize().inPoints();
-    double type = CardLayout.typeSize(card.textSize());
-    double baseline = layout.textTop() + distance - (distance - type) / 2 - type * 0.2;
     g.setColor(INK);
-    for (String line : card.lines()) {
+    paintLines(
+        card.lines(), card.textSize(), CardLayout.MARGIN, layout.textTop(), layout.textWidth(), g);
+  }
+
+  private void paintLines(
+      List<String> lines,
+      Length lineDistance,
+      double left,
+      double top,
+      double width,
+      Graphics2D g) {
+    double distance = lineDistance.inPoints();
+    double type = CardLayout.typeSize(lineDistance);
+    double baseline = top + distance - (distance - type) / 2 - type * 0.2;
+    for (String line : lines) {
       if (!line.isEmpty()) {
         TextLayout set = text.layout(line);
-        double indent =
-            set.isLeftToRight()
-                ? 0
-                : layout.textWidth() - set.getAdvance() * TextShaper.scale(type);
-        draw(set, CardLayout.MARGIN + indent, baseline, type, g);
+        double indent = set.isLeftToRight() ? 0 : width - set.getAdvance() * TextShaper.scale(type);
+        draw(set, left + indent, baseline, type, g);
       }
       baseline += distance;
     }

@@ -33,6 +33,26 @@ public final class StoryTypesetter {
         cards(day, card, size, lines, layout.linesOf(size)), notes(shown, count));
   }
 
+  /** The story for a place of any size: the largest type that holds it, the rest left off. */
+  public StoryNote note(String story, PaperSize place) {
+    double margin = Math.min(CardLayout.MARGIN, place.width().inPoints() / 10);
+    double width = place.width().inPoints() - 2 * margin;
+    double height = place.height().inPoints() - 2 * margin;
+    String text = ShownText.of(story.strip(), Typeface.SERIF, Typeface.SANS).text();
+    double size = CardLayout.LARGEST_TYPE;
+    List<String> lines = setting.lines(text, width / size);
+    while (size > CardLayout.SMALLEST_TYPE && lines.size() * size * CardLayout.LEADING > height) {
+      size -= CardLayout.TYPE_STEP;
+      lines = setting.lines(text, width / size);
+    }
+    int room = Math.max(1, (int) (height / (size * CardLayout.LEADING)));
+    if (lines.size() > room) {
+      lines = new ArrayList<>(lines.subList(0, room));
+      lines.set(room - 1, lines.get(room - 1) + " …");
+    }
+    return new StoryNote(place, CardLayout.lineDistance(size), lines);
+  }
+
   private List<String> linesAt(double size, String text, CardLayout layout) {
     return setting.lines(text, layout.textWidth() / size);
   }

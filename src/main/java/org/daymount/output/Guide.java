@@ -1,5 +1,6 @@
 package org.daymount.output;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.daymount.month.Month;
@@ -10,6 +11,7 @@ import org.daymount.month.MonthSheet;
  * order in which the work is done.
  *
  * @param sheets one for each sheet, in order
+ * @param mats the card that mats are cut from, sheet by sheet
  * @param pages one for each day that has a page
  * @param missing pictures still to be found; empty when nothing is missing
  * @param shopping what to buy or to have ready
@@ -18,6 +20,7 @@ import org.daymount.month.MonthSheet;
  */
 public record Guide(
     List<SheetSteps> sheets,
+    List<SheetSteps> mats,
     List<PageSteps> pages,
     List<String> missing,
     List<String> shopping,
@@ -41,10 +44,10 @@ public record Guide(
   /**
    * What is mounted on one page.
    *
-   * @param heading the day
+   * @param heading the day in words
    * @param steps in the page's order
    */
-  public record PageSteps(String heading, List<String> steps) {
+  public record PageSteps(LocalDate day, String heading, List<String> steps) {
     public PageSteps {
       steps = List.copyOf(steps);
     }
@@ -68,6 +71,7 @@ public record Guide(
 
   public Guide {
     sheets = List.copyOf(sheets);
+    mats = List.copyOf(mats);
     pages = List.copyOf(pages);
     missing = List.copyOf(missing);
     shopping = List.copyOf(shopping);
@@ -83,6 +87,7 @@ public record Guide(
       lines.addAll(sheet.pieces());
       lines.addAll(sheet.cuts());
     }
+    mats.forEach(card -> lines.addAll(card.cuts()));
     for (PageSteps page : pages) {
       lines.add(page.heading());
       lines.addAll(page.steps());
@@ -98,11 +103,23 @@ public record Guide(
     PieceNames names = new PieceNames(month);
     return new Guide(
         month.sheets().stream().map(sheet -> steps(sheet, names)).toList(),
+        MatCard.of(month).stream().map(Guide::steps).toList(),
         new PageGuide(month, names).pages(),
         Missing.in(month),
         new ShoppingList(month).lines(),
         CAUTIONS,
         TIPS);
+  }
+
+  /** Card for mats: its pieces say what they are by their names. */
+  private static SheetSteps steps(MonthSheet card) {
+    return new SheetSteps(
+        card.file(),
+        card,
+        card.sheet().pieces().stream()
+            .map(placed -> placed.piece().label() + ": " + Measure.of(placed.piece().size()))
+            .toList(),
+        new CutSteps(card.sheet()).sentences());
   }
 
   private static SheetSteps steps(MonthSheet sheet, PieceNames names) {

@@ -12,9 +12,20 @@ import org.daymount.unit.PaperSize;
  *
  * @param ways for each space, the way its picture lies
  * @param cards sizes of the day's story cards
+ * @param storyByHand whether there is a story that no card carries: a free place is kept for it
  */
 public record DayContents(
-    LocalDate day, List<Space> spaces, List<Orientation> ways, List<PaperSize> cards) {
+    LocalDate day,
+    List<Space> spaces,
+    List<Orientation> ways,
+    List<PaperSize> cards,
+    boolean storyByHand) {
+  /** Without a story to write by hand. */
+  public DayContents(
+      LocalDate day, List<Space> spaces, List<Orientation> ways, List<PaperSize> cards) {
+    this(day, spaces, ways, cards, false);
+  }
+
   public DayContents {
     spaces = List.copyOf(spaces);
     ways = List.copyOf(ways);

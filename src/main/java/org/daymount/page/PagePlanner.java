@@ -2,6 +2,7 @@ package org.daymount.page;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +24,9 @@ public final class PagePlanner {
   private record Fitted(DayContents contents, List<Integer> held, Map<String, Arrangement> byKind) {
     LeafPlanner.Candidate candidate() {
       Map<String, Integer> empty = new LinkedHashMap<>();
-      byKind.forEach((kind, arrangement) -> empty.put(kind, arrangement.free().size()));
+      byKind.forEach(
+          (kind, arrangement) ->
+              empty.put(kind, arrangement.kind().isFull() ? 0 : arrangement.free().size()));
       return new LeafPlanner.Candidate(empty);
     }
   }
@@ -83,7 +86,7 @@ public final class PagePlanner {
     return new Fitted(
         day,
         held,
-        found.stream()
+        withStoryRoom(found, PageFitter.chosen(items, held), day.storyByHand()).stream()
             .collect(
                 Collectors.toMap(
                     arrangement -> arrangement.kind().name(),
@@ -92,10 +95,30 @@ public final class PagePlanner {
                     LinkedHashMap::new)));
   }
 
+  /** On a whole page things move together to leave room for a story; a pocket is there anyway. */
+  private static List<Arrangement> withStoryRoom(
+      List<Arrangement> found, List<PageItem> items, boolean storyByHand) {
+    return found.stream()
+        .map(
+            arrangement ->
+                storyByHand && arrangement.kind().isFull()
+                    ? FullFit.fitAboveStory(arrangement.kind(), items).orElse(arrangement)
+                    : arrangement)
+        .toList();
+  }
+
   private static AlbumPage page(Fitted day, String kind, int leaf, Leaf.Side side) {
     Arrangement arrangement = day.byKind().get(kind);
     List<Place> places = new ArrayList<>();
-    arrangement.free().forEach(box -> places.add(Place.free(box)));
+    Optional<PaperBox> story =
+        day.contents().storyByHand()
+            ? arrangement.free().stream()
+                .max(Comparator.comparingDouble(box -> box.size().squareInches()))
+            : Optional.empty();
+    arrangement.free().stream()
+        .filter(box -> story.stream().noneMatch(box::equals))
+        .forEach(box -> places.add(Place.free(box)));
+    story.ifPresent(box -> places.add(Place.storyByHand(box)));
     List<Space> spaces = day.contents().spaces();
     for (int i = 0; i < day.held().size(); i++) {
       int item = day.held().get(i);

@@ -20,7 +20,13 @@ final class PageContents {
                     pick.page().day(),
                     pick.spaces().stream().map(SpacePick::space).toList(),
                     pick.spaces().stream().map(SpacePick::direction).toList(),
-                    stories.cards(pick.page().day()).stream().map(StoryCard::size).toList()))
+                    stories.cards(pick.page().day()).stream().map(StoryCard::size).toList(),
+                    hasStoryByHand(pick.page(), stories)))
         .toList();
+  }
+
+  private static boolean hasStoryByHand(DayPage page, Stories stories) {
+    return stories.cards(page.day()).isEmpty()
+        && page.story().filter(story -> !story.isBlank()).isPresent();
   }
 }

@@ -130,6 +130,38 @@ class PagePlannerTest {
   }
 
   @Test
+  void aStoryWithoutACardGetsTheLargestPocketLeft() {
+    List<Place> places = withStory(List.of(SMALL, SMALL), Orientation.PORTRAIT);
+    assertEquals(PaperSize.inches(6, 4), box(places, Place.What.STORY).size());
+    assertTrue(places.stream().noneMatch(place -> place.what() == Place.What.FREE));
+  }
+
+  @Test
+  void onAFullPageThePictureMovesUpForTheStory() {
+    List<Place> places = withStory(List.of(LARGE), Orientation.PORTRAIT);
+    PaperBox story = box(places, Place.What.STORY);
+    PaperBox photo = box(places, Place.What.PHOTO);
+    assertApart(List.of(story, photo), PAGE, "picture and story");
+    assertTrue(story.y().compareTo(photo.bottom()) > 0, story + " below " + photo);
+    assertFalse(Length.inches(1).isLongerThan(story.height()), "too low to write in: " + story);
+  }
+
+  @Test
+  void aFullPageWithoutRoomForAStoryStaysAsItIs() {
+    List<Place> places = withStory(List.of(PaperSize.inches(6, 8)), Orientation.PORTRAIT);
+    assertTrue(places.stream().noneMatch(place -> place.what() == Place.What.STORY));
+  }
+
+  private static List<Place> withStory(List<PaperSize> sizes, Orientation way) {
+    DayContents day = day(1, sizes, way);
+    return plan(new DayContents(day.day(), day.spaces(), day.ways(), List.of(), true))
+        .layout()
+        .pages()
+        .get(0)
+        .places();
+  }
+
+  @Test
   void nothingOnAFullPageOverlapsOrLeavesIt() {
     List<PaperSize> sizes = List.of(SMALL, LARGE, PaperSize.inches(2, 3), PaperSize.inches(2, 2));
     for (int set = 1; set < 1 << 5; set++) {
