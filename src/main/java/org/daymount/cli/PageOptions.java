@@ -30,8 +30,16 @@ final class PageOptions {
   @Option(
       names = "--page",
       paramLabel = "6x8",
-      description = "Size of the album's pages, as they are read. Default: 6x8.")
-  PaperSize page = CommonPractice.PAGE;
+      description = "Size of the album's pages, as they are read. Default: as --album says, or 6x8.")
+  PaperSize page;
+
+  @Option(
+      names = "--album",
+      paramLabel = "FILE",
+      description =
+          "What you wrote about the album: its page, the kinds of page at hand, ready-made pages"
+              + " that the note names. Default: album.txt beside the note, if there is one.")
+  Path album;
 
   @Option(
       names = "--start",

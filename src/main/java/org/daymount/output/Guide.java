@@ -12,15 +12,17 @@ import org.daymount.month.MonthSheet;
  *
  * @param sheets one for each sheet, in order
  * @param mats the card that mats are cut from, sheet by sheet
+ * @param batches the cuts of all sheets in an order that sets the trimmer seldom
  * @param pages one for each day that has a page
  * @param missing pictures still to be found; empty when nothing is missing
  * @param shopping what to buy or to have ready
  * @param cautions about blades
  * @param tips of the trade
  */
-public record Guide(
+record Guide(
     List<SheetSteps> sheets,
     List<SheetSteps> mats,
+    BatchSteps batches,
     List<PageSteps> pages,
     List<String> missing,
     List<String> shopping,
@@ -34,8 +36,8 @@ public record Guide(
    * @param pieces each piece with its day and space
    * @param cuts numbered by their place in the list, from 1; the sheet's cuts in the same order
    */
-  public record SheetSteps(String name, MonthSheet sheet, List<String> pieces, List<String> cuts) {
-    public SheetSteps {
+  record SheetSteps(String name, MonthSheet sheet, List<String> pieces, List<String> cuts) {
+    SheetSteps {
       pieces = List.copyOf(pieces);
       cuts = List.copyOf(cuts);
     }
@@ -47,14 +49,14 @@ public record Guide(
    * @param heading the day in words
    * @param steps in the page's order
    */
-  public record PageSteps(LocalDate day, String heading, List<String> steps) {
-    public PageSteps {
+  record PageSteps(LocalDate day, String heading, List<String> steps) {
+    PageSteps {
       steps = List.copyOf(steps);
     }
   }
 
   /** Usual advice for blades (common practice, no source). */
-  private static final List<String> CAUTIONS =
+  static final List<String> CAUTIONS =
       List.of(
           "Cut away from yourself, and keep the fingers of the other hand out of the blade's way.",
           "Use a metal ruler and a cutting mat; keep a trimmer's guard down.",
@@ -69,7 +71,7 @@ public record Guide(
               + " later.",
           "Write the piece's name lightly on its back before the label on the waste is cut off.");
 
-  public Guide {
+  Guide {
     sheets = List.copyOf(sheets);
     mats = List.copyOf(mats);
     pages = List.copyOf(pages);
@@ -88,6 +90,7 @@ public record Guide(
       lines.addAll(sheet.cuts());
     }
     mats.forEach(card -> lines.addAll(card.cuts()));
+    lines.addAll(batches.lines());
     for (PageSteps page : pages) {
       lines.add(page.heading());
       lines.addAll(page.steps());
@@ -99,11 +102,12 @@ public record Guide(
     return String.join("\n", lines);
   }
 
-  public static Guide of(Month month) {
+  static Guide of(Month month) {
     PieceNames names = new PieceNames(month);
     return new Guide(
         month.sheets().stream().map(sheet -> steps(sheet, names)).toList(),
         MatCard.of(month).stream().map(Guide::steps).toList(),
+        BatchSteps.of(month.sheets()),
         new PageGuide(month, names).pages(),
         Missing.in(month),
         new ShoppingList(month).lines(),
@@ -112,7 +116,7 @@ public record Guide(
   }
 
   /** Card for mats: its pieces say what they are by their names. */
-  private static SheetSteps steps(MonthSheet card) {
+  static SheetSteps steps(MonthSheet card) {
     return new SheetSteps(
         card.file(),
         card,

@@ -7,6 +7,7 @@ import org.daymount.month.Month;
 import org.daymount.month.Settings;
 import org.daymount.output.Guide.SheetSteps;
 import org.daymount.output.PdfText.Weight;
+import org.daymount.sheet.MatPlan;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.Ppi;
 
@@ -33,8 +34,20 @@ public final class GuidePdf {
    * @throws IOException when a photo cannot be read any more; the message names it
    */
   public byte[] write(Month month) throws IOException {
-    Guide guide = Guide.of(month);
-    String title = DayWords.month(month.month()) + ": cutting and assembly";
+    return write(month, Guide.of(month), ": cutting and assembly");
+  }
+
+  /**
+   * For pages that are made before their pictures.
+   *
+   * @param papers what they are made of, on its sheets
+   */
+  public byte[] write(Month month, MatPlan papers) throws IOException {
+    return write(month, AheadGuide.of(month, papers), ": pages made ahead");
+  }
+
+  private byte[] write(Month month, Guide guide, String what) throws IOException {
+    String title = DayWords.month(month.month()) + what;
     try (PdfFile pdf = new PdfFile(month, title)) {
       PaperSize paper =
           SheetsPdf.paper(month.settings().paper())
@@ -47,7 +60,7 @@ public final class GuidePdf {
         list(flow, "Take care with blades", "!", guide.cautions());
         list(flow, "Still missing", "□", guide.missing());
         list(flow, "Tips of the trade", "·", guide.tips());
-        BatchPage.write(flow, BatchSteps.of(month.sheets()));
+        BatchPage.write(flow, guide.batches());
         PdfPage canvas = new PdfPage(pictures, new PdfPictures(pdf.document()), flow.text(), PPI);
         SmallPrint print = new SmallPrint(flow.text());
         sheets(flow, guide, canvas, print);
@@ -70,13 +83,13 @@ public final class GuidePdf {
 
   private static void sheets(PdfFlow flow, Guide guide, PdfPage canvas, SmallPrint print)
       throws IOException {
-    if (guide.sheets().isEmpty()) {
+    if (guide.sheets().isEmpty() && guide.mats().isEmpty()) {
       return;
     }
     flow.section("Sheet by sheet");
     group(flow, "Cut by cut", guide.sheets(), true, canvas, print);
     group(flow, "No cut: the sheet is the piece", guide.sheets(), false, canvas, print);
-    group(flow, "Card for the mats, cut by cut", guide.mats(), true, canvas, print);
+    group(flow, "Card for mats and papers, cut by cut", guide.mats(), true, canvas, print);
     group(flow, "Card that needs no cut", guide.mats(), false, canvas, print);
   }
 

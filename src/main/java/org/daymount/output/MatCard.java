@@ -40,8 +40,12 @@ final class MatCard {
 
   /** Its sheets with nothing shown on them. */
   static List<MonthSheet> of(Month month) {
+    return sheets(plan(month));
+  }
+
+  static List<MonthSheet> sheets(MatPlan plan) {
     List<MonthSheet> card = new ArrayList<>();
-    for (Sheet sheet : plan(month).packing().sheets()) {
+    for (Sheet sheet : plan.packing().sheets()) {
       card.add(new MonthSheet("card-" + (card.size() + 1), sheet, Map.of()));
     }
     return card;

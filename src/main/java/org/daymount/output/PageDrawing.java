@@ -24,6 +24,7 @@ final class PageDrawing {
   private final List<MonthSpace> spaces;
   private final List<StoryCard> cards;
   private final String story;
+  private final String waiting;
 
   PageDrawing(Month month, AlbumPage page) {
     this.size = month.album().settings().page();
@@ -33,6 +34,7 @@ final class PageDrawing {
     this.spaces = day.map(MonthDay::spaces).orElse(List.of());
     this.story = day.flatMap(MonthDay::story).orElse("");
     this.cards = month.cards(page.day());
+    this.waiting = month.photos().isEmpty() ? "photo" : "missing"; // of an album made ahead
   }
 
   void draw(PageCanvas canvas) throws IOException {
@@ -55,7 +57,11 @@ final class PageDrawing {
       case PHOTO -> photo(spaces.get(place.index().orElseThrow()), place.box(), canvas);
       case STORY -> {
         if (place.index().isEmpty()) {
-          canvas.note(new StoryTypesetter().note(story, place.box().size()), place.box());
+          if (story.isBlank()) {
+            canvas.word("story", place.box());
+          } else {
+            canvas.note(new StoryTypesetter().note(story, place.box().size()), place.box());
+          }
           canvas.rectangle(place.box(), Look.BY_HAND);
         } else if (place.index().get() < cards.size()) {
           canvas.card(cards.get(place.index().get()), place.box());
@@ -64,10 +70,10 @@ final class PageDrawing {
     }
   }
 
-  private static void photo(MonthSpace space, PaperBox box, PageCanvas canvas) throws IOException {
+  private void photo(MonthSpace space, PaperBox box, PageCanvas canvas) throws IOException {
     if (space.pick().hero().isEmpty()) {
       canvas.rectangle(box, Look.MISSING);
-      canvas.word("missing", box);
+      canvas.word(waiting, box);
       return;
     }
     Candidate hero = space.pick().hero().get();

@@ -66,7 +66,7 @@ final class ShoppingList {
   }
 
   /** {@code 3 page protectors of two 4x6 for the days 1, 4+5, 12 (4+5 share one).} */
-  private List<String> leaves() {
+  List<String> leaves() {
     Map<String, List<Leaf>> kinds =
         month.album().leaves().stream()
             .collect(Collectors.groupingBy(Leaf::kind, LinkedHashMap::new, Collectors.toList()));

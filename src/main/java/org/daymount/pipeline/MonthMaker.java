@@ -128,12 +128,13 @@ public final class MonthMaker {
 
   /** Lays the picks and stories out on sheets. */
   public Month finish(Request request, Surveyed surveyed, Picked picked) {
-    Stories stories = Stories.set(picked.album().pages(), request.cards());
+    Stories stories = Stories.set(picked.album().pages(), CardSizes.of(request));
     PieceMaker pieces = pieces(request, picked.picks(), stories);
     progress.stage("packing " + pieces.pieces().size() + " pieces", 0);
     Packing packing = new SheetPacker().pack(pieces.pieces(), request.settings().sheets());
     PagePlanner.Plan pages =
-        new PagePlanner(request.pages()).plan(PageContents.of(picked.picks(), stories));
+        new PagePlanner(request.pages())
+            .plan(PageContents.of(picked.picks(), stories, request.pages().album()));
     Month made =
         new MonthAssembler(request, surveyed, picked, stories).assemble(pieces, packing, pages);
     progress.end();

@@ -11,20 +11,18 @@ import org.daymount.card.StoryCard;
 import org.daymount.card.StoryTypesetter;
 import org.daymount.card.TypesetStory;
 import org.daymount.month.Warning;
-import org.daymount.unit.PaperSize;
 
 /** The story cards of the month, and what had to be done to the words to set them. */
 record Stories(Map<LocalDate, TypesetStory> byDay) {
 
-  static Stories set(List<DayPage> pages, Optional<PaperSize> size) {
+  static Stories set(List<DayPage> pages, CardSizes sizes) {
     Map<LocalDate, TypesetStory> byDay = new TreeMap<>();
-    if (size.isPresent()) {
-      StoryTypesetter setter = new StoryTypesetter();
-      for (DayPage page : pages) {
-        if (page.kind() != DayPage.Kind.LEFT_OUT) {
-          byDay.put(page.day(), setter.set(page.day(), page.story(), size.get()));
-        }
-      }
+    StoryTypesetter setter = new StoryTypesetter();
+    for (DayPage page : pages) {
+      sizes
+          .of(page)
+          .ifPresent(
+              size -> byDay.put(page.day(), setter.set(page.day(), page.story(), size)));
     }
     return new Stories(byDay);
   }

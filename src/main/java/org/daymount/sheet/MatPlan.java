@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperSize;
 
@@ -50,6 +51,11 @@ public record MatPlan(Packing packing, List<PaperSize> tooLarge) {
         });
     Packing packing = new SheetPacker().pack(pieces, new SheetSettings(card, Length.ZERO));
     return new MatPlan(packing, tooLarge);
+  }
+
+  /** Size of the card; empty when nothing is cut from any. */
+  public Optional<PaperSize> sheetSize() {
+    return packing.sheets().stream().map(Sheet::size).findFirst();
   }
 
   /** Sheets of card to buy. */

@@ -154,7 +154,15 @@ class PagePlannerTest {
 
   private static List<Place> withStory(List<PaperSize> sizes, Orientation way) {
     DayContents day = day(1, sizes, way);
-    return plan(new DayContents(day.day(), day.spaces(), day.ways(), List.of(), true))
+    return plan(
+            new DayContents(
+                day.day(),
+                day.spaces(),
+                day.ways(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                true))
         .layout()
         .pages()
         .get(0)
