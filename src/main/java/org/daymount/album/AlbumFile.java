@@ -1,10 +1,10 @@
 package org.daymount.album;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.LinkedHashMap;
 import org.daymount.unit.PaperSize;
 
 /**

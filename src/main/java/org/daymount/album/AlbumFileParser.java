@@ -11,7 +11,6 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.daymount.unit.Length;
-import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.SizeText;
@@ -32,8 +31,10 @@ import org.daymount.unit.SizeText;
  * </pre>
  */
 public final class AlbumFileParser {
-  private static final Pattern WORD = Pattern.compile("(page|have|base|days?|story|free|paper|strip)\\b(.*)");
-  private static final Pattern AT = Pattern.compile("(.*?)\\s+at\\s+(.+?)\\s*(?:,\\s+|;\\s*|,(?=[^,]*$))(.+)");
+  private static final Pattern WORD =
+      Pattern.compile("(page|have|base|days?|story|free|paper|strip)\\b(.*)");
+  private static final Pattern AT =
+      Pattern.compile("(.*?)\\s+at\\s+(.+?)\\s*(?:,\\s+|;\\s*|,(?=[^,]*$))(.+)");
   private static final Pattern DAYS = Pattern.compile("(\\d{1,2})(?:\\s*-\\s*(\\d{1,2}))?");
   private static final Length USUAL_REVEAL = CommonPractice.REVEAL;
 
@@ -144,7 +145,8 @@ public final class AlbumFileParser {
   private static List<PaperSize> papers(String words) {
     Matcher times = Pattern.compile("(.+?)\\s+x\\s*(\\d{1,2})").matcher(words);
     boolean several = times.matches();
-    PaperSize size = SizeText.parseSize((several ? times.group(1) : words).replaceFirst("\\s+at\\s.*", ""));
+    PaperSize size =
+        SizeText.parseSize((several ? times.group(1) : words).replaceFirst("\\s+at\\s.*", ""));
     int count = several ? Integer.parseInt(times.group(2)) : 1;
     return java.util.Collections.nCopies(count, size);
   }
@@ -199,11 +201,13 @@ public final class AlbumFileParser {
       throw new IllegalArgumentException(
           "'" + words + "' reaches beyond the page of " + whole + " in; it is left out");
     }
-    for (BasePlace other : on.places) {
-      if (other.box().overlaps(place.box())) {
-        throw new IllegalArgumentException(
-            "'" + words + "' lies over another place of base " + on.name + "; it is left out");
-      }
+    boolean coversPhoto =
+        what == BasePlace.What.PHOTO
+            && on.places.stream()
+                .filter(other -> other.what() == BasePlace.What.PHOTO)
+                .anyMatch(other -> other.box().overlaps(place.box()));
+    if (coversPhoto) {
+      remark("'" + words + "' lies over another photo of " + on.name);
     }
     on.places.add(place);
   }

@@ -57,8 +57,7 @@ public record DayPage(
 
   /** The same spaces by other names or directions. */
   public DayPage mapped(UnaryOperator<Space> change) {
-    return new DayPage(
-        day, kind, spaces.stream().map(change).toList(), story, form, storyCard);
+    return new DayPage(day, kind, spaces.stream().map(change).toList(), story, form, storyCard);
   }
 
   public DayPage withStory(Optional<String> told) {

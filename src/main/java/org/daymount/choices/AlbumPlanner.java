@@ -155,8 +155,7 @@ public final class AlbumPlanner {
   }
 
   /** A ready-made page says itself what it holds. */
-  private DayPage ofBase(
-      LocalDate date, PageSpec words, BasePage base, Optional<String> story) {
+  private DayPage ofBase(LocalDate date, PageSpec words, BasePage base, Optional<String> story) {
     if (!words.spaces().isEmpty()) {
       remarks.add(
           AlbumRemark.on(

@@ -30,7 +30,8 @@ final class PageOptions {
   @Option(
       names = "--page",
       paramLabel = "6x8",
-      description = "Size of the album's pages, as they are read. Default: as --album says, or 6x8.")
+      description =
+          "Size of the album's pages, as they are read. Default: as --album says, or 6x8.")
   PaperSize page;
 
   @Option(

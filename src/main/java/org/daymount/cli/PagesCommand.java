@@ -18,6 +18,7 @@ import org.daymount.output.PagesPdf;
 import org.daymount.output.PictureSource;
 import org.daymount.pipeline.AlbumAhead;
 import org.daymount.pipeline.PersonsFiles;
+import org.daymount.problem.Problem;
 import org.daymount.problem.UnusablePicture;
 import org.daymount.sheet.MatPlan;
 import org.daymount.unit.PaperSize;
@@ -121,8 +122,7 @@ final class PagesCommand extends ContextCommand {
             "there is no ready-made page to plan; describe one in album.txt (base quay, and a line"
                 + " for each place), or give a note with --note");
       }
-      Optional<String> typed =
-          notePath.map(path -> PersonsFiles.note(around.here().resolve(path)));
+      Optional<String> typed = notePath.map(path -> PersonsFiles.note(around.here().resolve(path)));
       YearMonth wanted = month(typed, album);
       String note = typed.orElseGet(() -> NoteWriter.blank(wanted, album));
       return AlbumAhead.plan(
@@ -153,8 +153,7 @@ final class PagesCommand extends ContextCommand {
     if (month != null) {
       return month;
     }
-    return note.flatMap(
-            text -> NoteParser.parse(text, album.names(), around.locale()).month())
+    return note.flatMap(text -> NoteParser.parse(text, album.names(), around.locale()).month())
         .orElseGet(() -> YearMonth.from(around.today()).plusMonths(1));
   }
 
@@ -162,7 +161,7 @@ final class PagesCommand extends ContextCommand {
     Month month = ahead.month();
     PictureSource none =
         (photo, window, target) -> {
-          throw new UnusablePicture("there are no pictures yet");
+          throw new UnusablePicture(Problem.Kind.UNREADABLE, "there are no pictures yet");
         };
     try (OutputFolder output = OutputFolder.open(folder, force)) {
       output.stage("pages.pdf", new PagesPdf(none).write(month));

@@ -164,8 +164,7 @@ final class Requests {
    *
    * @param named by the person; null: the one beside the note, if there is one
    */
-  static AlbumFile album(
-      CommandSpec spec, CommandContext around, Path named, Optional<Path> note) {
+  static AlbumFile album(CommandSpec spec, CommandContext around, Path named, Optional<Path> note) {
     if (named != null && !Files.isRegularFile(around.here().resolve(named))) {
       throw new ParameterException(
           spec.commandLine(), "there is no album file " + named + "; look at its spelling");

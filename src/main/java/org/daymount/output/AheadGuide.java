@@ -52,14 +52,13 @@ final class AheadGuide {
                         + " in: "
                         + papers.packing().how()
                         + "."));
-    papers.tooLarge().forEach(size -> lines.add("Larger than that, so bought apart: " + size + " in."));
+    papers
+        .tooLarge()
+        .forEach(size -> lines.add("Larger than that, so bought apart: " + size + " in."));
     Map<String, Integer> counts = new TreeMap<>();
     card.forEach(
         sheet ->
-            sheet
-                .sheet()
-                .pieces()
-                .forEach(placed -> counts.merge(sort(placed), 1, Integer::sum)));
+            sheet.sheet().pieces().forEach(placed -> counts.merge(sort(placed), 1, Integer::sum)));
     counts.forEach((sort, count) -> lines.add(count + " × " + sort + " in, cut from it."));
     lines.addAll(new ShoppingList(month).leaves());
     lines.add("Metal ruler, cutting mat, knife or trimmer; photo-safe glue.");
@@ -119,8 +118,7 @@ final class AheadGuide {
   private String at(String label) {
     return card.stream()
         .filter(
-            sheet ->
-                sheet.sheet().pieces().stream().anyMatch(p -> p.piece().label().equals(label)))
+            sheet -> sheet.sheet().pieces().stream().anyMatch(p -> p.piece().label().equals(label)))
         .findFirst()
         .map(sheet -> " (" + sheet.file() + ")")
         .orElse(" (bought apart)");

@@ -120,12 +120,11 @@ public final class PagePlanner {
     List<PaperBox> free =
         base.places().stream()
             .map(BasePlace::box)
-            .filter(box -> boxes.stream().noneMatch(box::overlaps))
+            .filter(box -> !boxes.contains(box))
             .toList();
     List<Boolean> turned = boxes.stream().map(box -> false).toList();
     PageKind full = PageKind.full(settings.page());
-    return new Fitted(
-        day, held, Map.of(PageKind.FULL, new Arrangement(full, boxes, turned, free)));
+    return new Fitted(day, held, Map.of(PageKind.FULL, new Arrangement(full, boxes, turned, free)));
   }
 
   /** On a whole page things move together to leave room for a story; a pocket is there anyway. */

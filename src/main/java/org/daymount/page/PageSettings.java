@@ -13,8 +13,7 @@ import org.daymount.unit.PaperSize;
  * @param firstWeekday of a calendar, as the person's country has it
  * @param album what the person wrote about it
  */
-public record PageSettings(
-    PaperSize page, Start start, DayOfWeek firstWeekday, AlbumFile album) {
+public record PageSettings(PaperSize page, Start start, DayOfWeek firstWeekday, AlbumFile album) {
   // First of all, since the standard settings are checked too.
   private static final Length SMALLEST = Length.inches(2);
   private static final Length LARGEST = Length.inches(24);

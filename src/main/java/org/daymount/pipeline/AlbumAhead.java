@@ -86,14 +86,12 @@ public record AlbumAhead(Month month, MatPlan papers) {
     read.remarks().forEach(remark -> warnings.add(general("in the month note, " + remark)));
     plan.remarks().forEach(remark -> warnings.add(on(remark.day(), remark.text())));
     laid.misfits().forEach((day, text) -> warnings.add(on(Optional.of(day), text)));
-    Month made =
-        new Month(month, settings, List.of(), days, List.of(), laid.layout(), warnings);
+    Month made = new Month(month, settings, List.of(), days, List.of(), laid.layout(), warnings);
     return new AlbumAhead(made, MatPlan.of(papers, card));
   }
 
   private static DayContents contents(DayPage page, Optional<BasePage> base, List<Space> spaces) {
-    boolean keepsStory =
-        page.story().isPresent() || base.flatMap(BasePage::story).isPresent();
+    boolean keepsStory = page.story().isPresent() || base.flatMap(BasePage::story).isPresent();
     return new DayContents(
         page.day(),
         spaces,

@@ -81,8 +81,7 @@ record AlbumPages(
 
   /** A page gives its spaces their direction before any picture is chosen for them. */
   private static List<DayPage> directed(List<DayPage> pages, Request request) {
-    PageFitter fitter =
-        new PageFitter(request.pages().page(), request.pages().album().have());
+    PageFitter fitter = new PageFitter(request.pages().page(), request.pages().album().have());
     CardSizes cards = CardSizes.of(request);
     return pages.stream()
         .map(

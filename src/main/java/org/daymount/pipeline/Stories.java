@@ -21,8 +21,7 @@ record Stories(Map<LocalDate, TypesetStory> byDay) {
     for (DayPage page : pages) {
       sizes
           .of(page)
-          .ifPresent(
-              size -> byDay.put(page.day(), setter.set(page.day(), page.story(), size)));
+          .ifPresent(size -> byDay.put(page.day(), setter.set(page.day(), page.story(), size)));
     }
     return new Stories(byDay);
   }
