@@ -9,6 +9,9 @@ import org.daymount.unit.PaperSize;
 
 /** Sets a day's story on cards: as few as will do, then the largest type that fits them. */
 public final class StoryTypesetter {
+  private static final int FEW_LINES = 6;
+  private static final int HALVINGS = 12;
+
   private final TextShaper setting = new TextShaper(Typeface.SERIF, Typeface.SANS);
 
   /**
@@ -17,20 +20,26 @@ public final class StoryTypesetter {
    * @throws IllegalArgumentException when the card is too small for any text
    */
   public TypesetStory set(LocalDate day, Optional<String> story, PaperSize card) {
-    CardLayout layout = new CardLayout(card);
+    return set(day, story, card, CardStyle.USUAL);
+  }
+
+  /** The same in other looks. */
+  public TypesetStory set(
+      LocalDate day, Optional<String> story, PaperSize card, CardStyle style) {
+    CardLayout layout = new CardLayout(card, style.heading());
     ShownText shown = ShownText.of(story.orElse("").strip(), Typeface.SERIF, Typeface.SANS);
     if (shown.text().isBlank()) {
       return new TypesetStory(
-          List.of(new StoryCard(day, card, Length.ZERO, List.of(), 1, 1)), List.of());
+          List.of(new StoryCard(day, card, Length.ZERO, List.of(), 1, 1, style)), List.of());
     }
     int count = cardsAt(CardLayout.SMALLEST_TYPE, shown.text(), layout);
     double size = CardLayout.LARGEST_TYPE;
     while (size > CardLayout.SMALLEST_TYPE && cardsAt(size, shown.text(), layout) > count) {
       size -= CardLayout.TYPE_STEP;
     }
-    List<String> lines = linesAt(size, shown.text(), layout);
+    List<String> lines = balanced(size, shown.text(), layout);
     return new TypesetStory(
-        cards(day, card, size, lines, layout.linesOf(size)), notes(shown, count));
+        cards(day, card, size, lines, layout.linesOf(size), style), notes(shown, count));
   }
 
   /** The story for a place of any size: the largest type that holds it, the rest left off. */
@@ -57,19 +66,43 @@ public final class StoryTypesetter {
     return setting.lines(text, layout.textWidth() / size);
   }
 
+  /** A few lines of one paragraph are made equally long. */
+  private List<String> balanced(double size, String text, CardLayout layout) {
+    List<String> lines = linesAt(size, text, layout);
+    if (text.contains("\n") || lines.size() < 2 || lines.size() > FEW_LINES) {
+      return lines;
+    }
+    double narrow = layout.textWidth() / 2;
+    double wide = layout.textWidth();
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (narrow + wide) / 2;
+      if (setting.lines(text, middle / size).size() <= lines.size()) {
+        wide = middle;
+      } else {
+        narrow = middle;
+      }
+    }
+    return setting.lines(text, wide / size);
+  }
+
   private int cardsAt(double size, String text, CardLayout layout) {
     int perCard = layout.linesOf(size);
     return pages(linesAt(size, text, layout), perCard).size();
   }
 
   private static List<StoryCard> cards(
-      LocalDate day, PaperSize card, double size, List<String> lines, int perCard) {
+      LocalDate day,
+      PaperSize card,
+      double size,
+      List<String> lines,
+      int perCard,
+      CardStyle style) {
     List<List<String>> pages = pages(lines, perCard);
     List<StoryCard> cards = new ArrayList<>();
     for (int i = 0; i < pages.size(); i++) {
       cards.add(
           new StoryCard(
-              day, card, CardLayout.lineDistance(size), pages.get(i), i + 1, pages.size()));
+              day, card, CardLayout.lineDistance(size), pages.get(i), i + 1, pages.size(), style));
     }
     return cards;
   }

@@ -1,6 +1,7 @@
 package org.daymount.cli;
 
 import java.nio.file.Path;
+import org.daymount.card.CardStyle;
 import org.daymount.album.CommonPractice;
 import org.daymount.month.Settings;
 import org.daymount.page.PageSettings;
@@ -110,7 +111,28 @@ final class PageOptions {
 
   @Option(
       names = "--cards",
-      paramLabel = "3x4",
-      description = "Adds a story card of this size for every day with a page.")
-  PaperSize cards;
+      paramLabel = "3x4|auto",
+      description =
+          "Adds a story card of this size for every day with a page; auto: for every day with a"
+              + " story, as large as the place that is left on its page.",
+      converter = Converters.Cards.class)
+  Converters.CardChoice cards;
+
+  @Option(
+      names = "--card-heading",
+      paramLabel = "date|number|none",
+      description =
+          "What stands at the top of a story card: the date, the day's number alone, or nothing,"
+              + " so that pages can be moved. Default: date.")
+  CardStyle.Heading cardHeading = CardStyle.Heading.DATE;
+
+  @Option(
+      names = "--card-rules",
+      description = "Lines to write on below a story that leaves room on its card.")
+  boolean cardRules;
+
+  /** How the cards look. */
+  CardStyle cardStyle() {
+    return new CardStyle(cards != null && cards.size().isEmpty(), cardHeading, cardRules);
+  }
 }

@@ -17,6 +17,7 @@ import org.daymount.crop.CropSettings;
 import org.daymount.day.DayNumbers;
 import org.daymount.day.DaySettings;
 import org.daymount.ingest.ClockCorrections;
+import org.daymount.ingest.DateTable;
 import org.daymount.ingest.IngestSettings;
 import org.daymount.month.Settings;
 import org.daymount.page.PageSettings;
@@ -30,6 +31,7 @@ import picocli.CommandLine.ParameterException;
 final class Requests {
   private static final String NOTE = "note.txt";
   private static final String ALBUM = "album.txt";
+  private static final String DATES = "dates.csv";
 
   private Requests() {}
 
@@ -52,9 +54,10 @@ final class Requests {
           new OutputPlace(around.here(), out),
           AlbumDefaults.of(pages.space, pages.reveal).with(album),
           new CropSettings(pages.ppi, pages.minPpi, CropSettings.SAFE_EDGE.max(pages.labTrim)),
-          ingest(around, photos),
+          ingest(spec, around, photos, folders),
           settings(pages, photos.dayStarts.at()),
-          Optional.ofNullable(pages.cards),
+          Optional.ofNullable(pages.cards).flatMap(Converters.CardChoice::size),
+          pages.cardStyle(),
           pageSettings(around, pages, album),
           around.locale(),
           jobs(spec, photos));
@@ -102,12 +105,35 @@ final class Requests {
         options.days == null ? DayNumbers.ALL : options.days);
   }
 
-  static IngestSettings ingest(CommandContext around, PhotoOptions options) {
+  static IngestSettings ingest(
+      CommandSpec spec, CommandContext around, PhotoOptions options, List<Path> folders) {
     return new IngestSettings(
         ClockCorrections.parse(new ArrayList<>(options.clocks)),
         around.today(),
-        around.zone(),
+        options.zone == null ? around.zone() : options.zone,
+        dates(spec, around, options, folders),
         options.verboseRecord);
+  }
+
+  private static DateTable dates(
+      CommandSpec spec, CommandContext around, PhotoOptions options, List<Path> folders) {
+    Path table = options.dates == null ? folders.get(0).resolve(DATES) : options.dates;
+    Path file = around.here().resolve(table);
+    if (!Files.isRegularFile(file)) {
+      if (options.dates != null) {
+        throw new ParameterException(
+            spec.commandLine(), "there is no table of dates " + table + "; look at its spelling");
+      }
+      return DateTable.EMPTY;
+    }
+    try {
+      return DateTable.read(file, table.getFileName().toString());
+    } catch (IOException e) {
+      throw new ParameterException(
+          spec.commandLine(), table + " cannot be read; check that it may be opened");
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), e.getMessage());
+    }
   }
 
   static int jobs(CommandSpec spec, PhotoOptions options) {

@@ -128,7 +128,7 @@ public final class MonthMaker {
 
   /** Lays the picks and stories out on sheets. */
   public Month finish(Request request, Surveyed surveyed, Picked picked) {
-    Stories stories = Stories.set(picked.album().pages(), CardSizes.of(request));
+    Stories stories = stories(request, picked);
     PieceMaker pieces = pieces(request, picked.picks(), stories);
     progress.stage("packing " + pieces.pieces().size() + " pieces", 0);
     Packing packing = new SheetPacker().pack(pieces.pieces(), request.settings().sheets());
@@ -139,6 +139,17 @@ public final class MonthMaker {
         new MonthAssembler(request, surveyed, picked, stories).assemble(pieces, packing, pages);
     progress.end();
     return made;
+  }
+
+  private static Stories stories(Request request, Picked picked) {
+    CardSizes sizes = CardSizes.of(request);
+    if (request.cardStyle().fitted()) {
+      PagePlanner.Plan bare =
+          new PagePlanner(request.pages())
+              .plan(PageContents.of(picked.picks(), Stories.NONE, request.pages().album()));
+      sizes = CardSizes.fitted(request, bare.layout());
+    }
+    return Stories.set(picked.album().pages(), sizes, request.cardStyle());
   }
 
   private Ingested read(Request request) {

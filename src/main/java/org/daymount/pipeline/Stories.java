@@ -7,23 +7,42 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.daymount.album.DayPage;
+import org.daymount.card.CardStyle;
 import org.daymount.card.StoryCard;
 import org.daymount.card.StoryTypesetter;
 import org.daymount.card.TypesetStory;
 import org.daymount.month.Warning;
+import org.daymount.unit.PaperSize;
 
 /** The story cards of the month, and what had to be done to the words to set them. */
 record Stories(Map<LocalDate, TypesetStory> byDay) {
 
-  static Stories set(List<DayPage> pages, CardSizes sizes) {
+  static final Stories NONE = new Stories(Map.of());
+
+  static Stories set(List<DayPage> pages, CardSizes sizes, CardStyle style) {
     Map<LocalDate, TypesetStory> byDay = new TreeMap<>();
     StoryTypesetter setter = new StoryTypesetter();
     for (DayPage page : pages) {
       sizes
           .of(page)
-          .ifPresent(size -> byDay.put(page.day(), setter.set(page.day(), page.story(), size)));
+          .flatMap(size -> set(page, size, style, setter))
+          .ifPresent(set -> byDay.put(page.day(), set));
     }
     return new Stories(byDay);
+  }
+
+  /** Empty where the place that is left is too small for type: the story is written by hand. */
+  private static Optional<TypesetStory> set(
+      DayPage page, PaperSize size, CardStyle style, StoryTypesetter setter) {
+    try {
+      TypesetStory set = setter.set(page.day(), page.story(), size, style);
+      return style.fitted() && set.cards().size() > 1 ? Optional.empty() : Optional.of(set);
+    } catch (IllegalArgumentException tooSmall) {
+      if (style.fitted()) {
+        return Optional.empty();
+      }
+      throw tooSmall;
+    }
   }
 
   List<StoryCard> cards(LocalDate day) {

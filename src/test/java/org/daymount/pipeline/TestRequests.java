@@ -13,6 +13,7 @@ import org.daymount.day.DaySettings;
 import org.daymount.day.DayStart;
 import org.daymount.ingest.ClockCorrections;
 import org.daymount.ingest.IngestSettings;
+import org.daymount.card.CardStyle;
 import org.daymount.month.Settings;
 import org.daymount.page.PageSettings;
 import org.daymount.unit.Length;
@@ -42,6 +43,7 @@ final class TestRequests {
             Length.ZERO,
             Settings.Paper.SHEET),
         Optional.empty(),
+        CardStyle.USUAL,
         PageSettings.STANDARD,
         Locale.ENGLISH,
         2);
