@@ -2,7 +2,6 @@ package org.daymount.album;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
 
@@ -15,11 +14,11 @@ import org.daymount.unit.PaperSize;
  * @param days of the month that are to have it; none: any day
  */
 public record BasePage(
-    String name, List<BasePlace> places, List<PaperSize> papers, Set<Integer> days) {
+    String name, List<BasePlace> places, List<PaperSize> papers, List<Integer> days) {
   public BasePage {
     places = List.copyOf(places);
     papers = List.copyOf(papers);
-    days = Set.copyOf(days);
+    days = List.copyOf(days);
   }
 
   /** The spaces of its photos, in the order of the file. */

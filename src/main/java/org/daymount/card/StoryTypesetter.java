@@ -24,8 +24,7 @@ public final class StoryTypesetter {
   }
 
   /** The same in other looks. */
-  public TypesetStory set(
-      LocalDate day, Optional<String> story, PaperSize card, CardStyle style) {
+  public TypesetStory set(LocalDate day, Optional<String> story, PaperSize card, CardStyle style) {
     CardLayout layout = new CardLayout(card, style.heading());
     ShownText shown = ShownText.of(story.orElse("").strip(), Typeface.SERIF, Typeface.SANS);
     if (shown.text().isBlank()) {

@@ -1,8 +1,8 @@
 package org.daymount.cli;
 
 import java.nio.file.Path;
-import org.daymount.card.CardStyle;
 import org.daymount.album.CommonPractice;
+import org.daymount.card.CardStyle;
 import org.daymount.month.Settings;
 import org.daymount.page.PageSettings;
 import org.daymount.unit.Length;

@@ -118,10 +118,7 @@ public final class PagePlanner {
       boxes.add(PocketFit.centred(day.cards().get(0), base.story().get()));
     }
     List<PaperBox> free =
-        base.places().stream()
-            .map(BasePlace::box)
-            .filter(box -> !boxes.contains(box))
-            .toList();
+        base.places().stream().map(BasePlace::box).filter(box -> !boxes.contains(box)).toList();
     List<Boolean> turned = boxes.stream().map(box -> false).toList();
     PageKind full = PageKind.full(settings.page());
     return new Fitted(day, held, Map.of(PageKind.FULL, new Arrangement(full, boxes, turned, free)));

@@ -35,8 +35,7 @@ record Stories(Map<LocalDate, TypesetStory> byDay) {
   private static Optional<TypesetStory> set(
       DayPage page, PaperSize size, CardStyle style, StoryTypesetter setter) {
     try {
-      TypesetStory set = setter.set(page.day(), page.story(), size, style);
-      return style.fitted() && set.cards().size() > 1 ? Optional.empty() : Optional.of(set);
+      return Optional.of(setter.set(page.day(), page.story(), size, style));
     } catch (IllegalArgumentException tooSmall) {
       if (style.fitted()) {
         return Optional.empty();

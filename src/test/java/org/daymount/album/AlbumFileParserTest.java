@@ -69,7 +69,7 @@ class AlbumFileParserTest {
     BasePage two = album.base("two by two").orElseThrow();
     PaperSize strip = new PaperSize(Length.inchFraction(1, 8), Length.inches(6));
     assertEquals(List.of(PaperSize.inches(6, 8), strip, strip), two.papers());
-    assertEquals(Set.of(1, 2, 3, 15), two.days());
+    assertEquals(List.of(1, 2, 3, 15), two.days());
     assertEquals(Optional.of(PaperSize.inches(6, 8)), album.page());
     assertEquals(List.of(2, 3, 0), album.have().stream().map(List::size).toList());
   }

@@ -42,7 +42,8 @@ class StoryTypesetterTest {
   void aFewLinesAreMadeEquallyLong() {
     TextShaper setting = new TextShaper(Typeface.SERIF, Typeface.SANS);
     List<String> lines =
-        only(setter.set(DAY, Optional.of("Nobody said anything for nine minutes. I timed it."), LARGE))
+        only(setter.set(
+                DAY, Optional.of("Nobody said anything for nine minutes. I timed it."), LARGE))
             .lines();
     double shortest = lines.stream().mapToDouble(setting::width).min().orElseThrow();
     double longest = lines.stream().mapToDouble(setting::width).max().orElseThrow();
