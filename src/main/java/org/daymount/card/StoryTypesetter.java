@@ -31,12 +31,16 @@ public final class StoryTypesetter {
       return new TypesetStory(
           List.of(new StoryCard(day, card, Length.ZERO, List.of(), 1, 1, style)), List.of());
     }
-    int count = cardsAt(CardLayout.SMALLEST_TYPE, shown.text(), layout);
+    MeasuredText text = setting.measure(shown.text());
+    int count = cardsAt(CardLayout.SMALLEST_TYPE, text, layout);
     double size = CardLayout.LARGEST_TYPE;
-    while (size > CardLayout.SMALLEST_TYPE && cardsAt(size, shown.text(), layout) > count) {
+    while (size > CardLayout.SMALLEST_TYPE && cardsAt(size, text, layout) > count) {
       size -= CardLayout.TYPE_STEP;
     }
-    List<String> lines = balanced(size, shown.text(), layout);
+    List<String> lines =
+        shown.text().contains("\n")
+            ? linesAt(size, text, layout)
+            : balanced(size, text, layout);
     return new TypesetStory(
         cards(day, card, size, lines, layout.linesOf(size), style), notes(shown, count));
   }
@@ -46,12 +50,13 @@ public final class StoryTypesetter {
     double margin = Math.min(CardLayout.MARGIN, place.width().inPoints() / 10);
     double width = place.width().inPoints() - 2 * margin;
     double height = place.height().inPoints() - 2 * margin;
-    String text = ShownText.of(story.strip(), Typeface.SERIF, Typeface.SANS).text();
+    MeasuredText text =
+        setting.measure(ShownText.of(story.strip(), Typeface.SERIF, Typeface.SANS).text());
     double size = CardLayout.LARGEST_TYPE;
-    List<String> lines = setting.lines(text, width / size);
+    List<String> lines = text.lines(width / size);
     while (size > CardLayout.SMALLEST_TYPE && lines.size() * size * CardLayout.LEADING > height) {
       size -= CardLayout.TYPE_STEP;
-      lines = setting.lines(text, width / size);
+      lines = text.lines(width / size);
     }
     int room = Math.max(1, (int) (height / (size * CardLayout.LEADING)));
     if (lines.size() > room) {
@@ -61,30 +66,30 @@ public final class StoryTypesetter {
     return new StoryNote(place, CardLayout.lineDistance(size), lines);
   }
 
-  private List<String> linesAt(double size, String text, CardLayout layout) {
-    return setting.lines(text, layout.textWidth() / size);
+  private static List<String> linesAt(double size, MeasuredText text, CardLayout layout) {
+    return text.lines(layout.textWidth() / size);
   }
 
   /** A few lines of one paragraph are made equally long. */
-  private List<String> balanced(double size, String text, CardLayout layout) {
+  private static List<String> balanced(double size, MeasuredText text, CardLayout layout) {
     List<String> lines = linesAt(size, text, layout);
-    if (text.contains("\n") || lines.size() < 2 || lines.size() > FEW_LINES) {
+    if (lines.size() < 2 || lines.size() > FEW_LINES) {
       return lines;
     }
     double narrow = layout.textWidth() / 2;
     double wide = layout.textWidth();
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (narrow + wide) / 2;
-      if (setting.lines(text, middle / size).size() <= lines.size()) {
+      if (text.lines(middle / size).size() <= lines.size()) {
         wide = middle;
       } else {
         narrow = middle;
       }
     }
-    return setting.lines(text, wide / size);
+    return text.lines(wide / size);
   }
 
-  private int cardsAt(double size, String text, CardLayout layout) {
+  private static int cardsAt(double size, MeasuredText text, CardLayout layout) {
     int perCard = layout.linesOf(size);
     return pages(linesAt(size, text, layout), perCard).size();
   }
