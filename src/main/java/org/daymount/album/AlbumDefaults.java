@@ -8,11 +8,21 @@ import org.daymount.unit.Length;
  *
  * @param spaces at least one
  * @param reveal the width of mat left showing on each side when a mat is asked for
+ * @param album what the person wrote about it: its ready-made pages
  */
-public record AlbumDefaults(List<Space> spaces, Length reveal) {
+public record AlbumDefaults(List<Space> spaces, Length reveal, AlbumFile album) {
   /** One 4 x 6 in picture a day, the way it was taken. */
   public static final AlbumDefaults STANDARD =
       new AlbumDefaults(List.of(Space.free(CommonPractice.LARGE_POCKET)), CommonPractice.REVEAL);
+
+  /** Without anything written about the album. */
+  public AlbumDefaults(List<Space> spaces, Length reveal) {
+    this(spaces, reveal, AlbumFile.NONE);
+  }
+
+  public AlbumDefaults with(AlbumFile written) {
+    return new AlbumDefaults(spaces, reveal, written);
+  }
 
   public AlbumDefaults {
     spaces = List.copyOf(spaces);

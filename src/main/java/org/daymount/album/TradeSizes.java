@@ -1,6 +1,5 @@
 package org.daymount.album;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.daymount.unit.Orientation;
@@ -31,8 +30,7 @@ public final class TradeSizes {
    * whole print, neither joined from two nor with slivers cut off.
    */
   public static DayPage servedBy(PaperSize print, DayPage page) {
-    List<Space> spaces = page.spaces().stream().map(space -> servedBy(print, space)).toList();
-    return new DayPage(page.day(), page.kind(), spaces, page.story());
+    return page.mapped(space -> servedBy(print, space));
   }
 
   private static Space servedBy(PaperSize print, Space space) {

@@ -27,8 +27,14 @@ final class CardLayout {
 
   private final double width;
   private final double height;
+  private final boolean headed;
 
   CardLayout(PaperSize card) {
+    this(card, CardStyle.Heading.DATE);
+  }
+
+  CardLayout(PaperSize card, CardStyle.Heading heading) {
+    headed = heading != CardStyle.Heading.NONE;
     width = card.width().inPoints();
     height = card.height().inPoints();
     if (linesOf(SMALLEST_TYPE) < 2 || textWidth() < 10 * SMALLEST_TYPE) {
@@ -55,7 +61,7 @@ final class CardLayout {
   }
 
   double textTop() {
-    return headingRule() + 6;
+    return headed ? headingRule() + 6 : MARGIN;
   }
 
   double textBottom() {

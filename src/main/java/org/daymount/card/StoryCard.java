@@ -13,7 +13,19 @@ import org.daymount.unit.PaperSize;
  * @param number of {@code count}: a long story runs over several cards
  */
 public record StoryCard(
-    LocalDate day, PaperSize size, Length textSize, List<String> lines, int number, int count) {
+    LocalDate day,
+    PaperSize size,
+    Length textSize,
+    List<String> lines,
+    int number,
+    int count,
+    CardStyle style) {
+  /** A card of the usual looks. */
+  public StoryCard(
+      LocalDate day, PaperSize size, Length textSize, List<String> lines, int number, int count) {
+    this(day, size, textSize, lines, number, count, CardStyle.USUAL);
+  }
+
   public StoryCard {
     lines = List.copyOf(lines);
   }

@@ -9,6 +9,9 @@ import org.daymount.unit.PaperSize;
 
 /** Sets a day's story on cards: as few as will do, then the largest type that fits them. */
 public final class StoryTypesetter {
+  private static final int FEW_LINES = 6;
+  private static final int HALVINGS = 12;
+
   private final TextShaper setting = new TextShaper(Typeface.SERIF, Typeface.SANS);
 
   /**
@@ -17,11 +20,16 @@ public final class StoryTypesetter {
    * @throws IllegalArgumentException when the card is too small for any text
    */
   public TypesetStory set(LocalDate day, Optional<String> story, PaperSize card) {
-    CardLayout layout = new CardLayout(card);
+    return set(day, story, card, CardStyle.USUAL);
+  }
+
+  /** The same in other looks. */
+  public TypesetStory set(LocalDate day, Optional<String> story, PaperSize card, CardStyle style) {
+    CardLayout layout = new CardLayout(card, style.heading());
     ShownText shown = ShownText.of(story.orElse("").strip(), Typeface.SERIF, Typeface.SANS);
     if (shown.text().isBlank()) {
       return new TypesetStory(
-          List.of(new StoryCard(day, card, Length.ZERO, List.of(), 1, 1)), List.of());
+          List.of(new StoryCard(day, card, Length.ZERO, List.of(), 1, 1, style)), List.of());
     }
     MeasuredText text = setting.measure(shown.text());
     int count = cardsAt(CardLayout.SMALLEST_TYPE, text, layout);
@@ -29,13 +37,56 @@ public final class StoryTypesetter {
     while (size > CardLayout.SMALLEST_TYPE && cardsAt(size, text, layout) > count) {
       size -= CardLayout.TYPE_STEP;
     }
-    List<String> lines = linesAt(size, text, layout);
+    List<String> lines =
+        shown.text().contains("\n")
+            ? linesAt(size, text, layout)
+            : balanced(size, text, layout);
     return new TypesetStory(
-        cards(day, card, size, lines, layout.linesOf(size)), notes(shown, count));
+        cards(day, card, size, lines, layout.linesOf(size), style), notes(shown, count));
+  }
+
+  /** The story for a place of any size: the largest type that holds it, the rest left off. */
+  public StoryNote note(String story, PaperSize place) {
+    double margin = Math.min(CardLayout.MARGIN, place.width().inPoints() / 10);
+    double width = place.width().inPoints() - 2 * margin;
+    double height = place.height().inPoints() - 2 * margin;
+    MeasuredText text =
+        setting.measure(ShownText.of(story.strip(), Typeface.SERIF, Typeface.SANS).text());
+    double size = CardLayout.LARGEST_TYPE;
+    List<String> lines = text.lines(width / size);
+    while (size > CardLayout.SMALLEST_TYPE && lines.size() * size * CardLayout.LEADING > height) {
+      size -= CardLayout.TYPE_STEP;
+      lines = text.lines(width / size);
+    }
+    int room = Math.max(1, (int) (height / (size * CardLayout.LEADING)));
+    if (lines.size() > room) {
+      lines = new ArrayList<>(lines.subList(0, room));
+      lines.set(room - 1, lines.get(room - 1) + " …");
+    }
+    return new StoryNote(place, CardLayout.lineDistance(size), lines);
   }
 
   private static List<String> linesAt(double size, MeasuredText text, CardLayout layout) {
     return text.lines(layout.textWidth() / size);
+  }
+
+  /** A few lines of one paragraph are made equally long. */
+  private static List<String> balanced(double size, MeasuredText text, CardLayout layout) {
+    List<String> lines = linesAt(size, text, layout);
+    if (lines.size() < 2 || lines.size() > FEW_LINES) {
+      return lines;
+    }
+    double narrow = layout.textWidth() / 2;
+    double wide = layout.textWidth();
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (narrow + wide) / 2;
+      if (text.lines(middle / size).size() <= lines.size()) {
+        wide = middle;
+      } else {
+        narrow = middle;
+      }
+    }
+    return text.lines(wide / size);
   }
 
   private static int cardsAt(double size, MeasuredText text, CardLayout layout) {
@@ -44,13 +95,18 @@ public final class StoryTypesetter {
   }
 
   private static List<StoryCard> cards(
-      LocalDate day, PaperSize card, double size, List<String> lines, int perCard) {
+      LocalDate day,
+      PaperSize card,
+      double size,
+      List<String> lines,
+      int perCard,
+      CardStyle style) {
     List<List<String>> pages = pages(lines, perCard);
     List<StoryCard> cards = new ArrayList<>();
     for (int i = 0; i < pages.size(); i++) {
       cards.add(
           new StoryCard(
-              day, card, CardLayout.lineDistance(size), pages.get(i), i + 1, pages.size()));
+              day, card, CardLayout.lineDistance(size), pages.get(i), i + 1, pages.size(), style));
     }
     return cards;
   }

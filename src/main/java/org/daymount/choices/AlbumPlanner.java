@@ -10,8 +10,10 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.daymount.album.AlbumDefaults;
 import org.daymount.album.AlbumRemark;
+import org.daymount.album.BasePage;
 import org.daymount.album.DayPage;
 import org.daymount.album.PageDivision;
+import org.daymount.album.PageForm;
 import org.daymount.album.PageSpec;
 import org.daymount.album.PageSpecParser;
 import org.daymount.album.Space;
@@ -141,9 +143,39 @@ public final class AlbumPlanner {
   }
 
   private DayPage page(LocalDate date, PageSpec words, Optional<String> story) {
+    Optional<BasePage> base =
+        words.form().flatMap(PageForm::base).flatMap(name -> defaults.album().base(name));
+    if (base.isPresent()) {
+      return ofBase(date, words, base.get(), story);
+    }
+    Optional<PageForm> form = words.form().filter(said -> said.kind() != PageForm.Kind.BASE);
     return words.kind() == DayPage.Kind.PICTURES
-        ? new DayPage(date, words.kind(), spaces(date, words), story)
-        : new DayPage(date, words.kind(), List.of(), story);
+        ? new DayPage(date, words.kind(), spaces(date, words), story, form, words.storyCard())
+        : new DayPage(date, words.kind(), List.of(), story, form, words.storyCard());
+  }
+
+  /** A ready-made page says itself what it holds. */
+  private DayPage ofBase(LocalDate date, PageSpec words, BasePage base, Optional<String> story) {
+    if (!words.spaces().isEmpty()) {
+      remarks.add(
+          AlbumRemark.on(
+              date,
+              "base",
+              "its page "
+                  + base.name()
+                  + " is made already and says what it holds; the sizes beside its name are not"
+                  + " used"));
+    }
+    List<Space> spaces = base.spaces();
+    boolean bare = words.kind() != DayPage.Kind.PICTURES || spaces.isEmpty();
+    DayPage.Kind kind = bare ? DayPage.Kind.NO_PHOTO : DayPage.Kind.PICTURES;
+    return new DayPage(
+        date,
+        words.kind() == DayPage.Kind.LEFT_OUT ? words.kind() : kind,
+        bare ? List.of() : spaces,
+        story,
+        words.form(),
+        words.storyCard());
   }
 
   private List<Space> spaces(LocalDate date, PageSpec words) {
@@ -202,7 +234,7 @@ public final class AlbumPlanner {
       return new DayPage(date, DayPage.Kind.LEFT_OUT, List.of(), story);
     }
     remarkOnSpaces(date, page.spaces(), choice);
-    return new DayPage(date, page.kind(), page.spaces(), story);
+    return new DayPage(date, page.kind(), page.spaces(), story, page.form(), page.storyCard());
   }
 
   /** What was chosen for a space that the page does not have is kept, and named. */
@@ -281,7 +313,7 @@ public final class AlbumPlanner {
       return base;
     }
     DayPage page = choice.page().map(words -> page(date, words, base.story())).orElse(base);
-    return new DayPage(date, page.kind(), changed(date, page.spaces(), choice), page.story());
+    return page.withSpaces(changed(date, page.spaces(), choice));
   }
 
   private List<Space> changed(LocalDate date, List<Space> onPage, DayChoice choice) {

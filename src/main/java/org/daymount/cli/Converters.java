@@ -3,6 +3,7 @@ package org.daymount.cli;
 import java.time.DateTimeException;
 import java.time.YearMonth;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import org.daymount.album.TradeSizes;
 import org.daymount.day.DayNumbers;
@@ -30,6 +31,23 @@ final class Converters {
               size -> TradeSizes.asPrinted(SizeText.parseSize(size)), text);
     }
   }
+
+  /** A size, or {@code auto}. */
+  static final class Cards implements ITypeConverter<CardChoice> {
+    @Override
+    public CardChoice convert(String text) {
+      return text.strip().equalsIgnoreCase("auto")
+          ? new CardChoice(Optional.empty())
+          : new CardChoice(Optional.of(read(SizeText::parseSize, text)));
+    }
+  }
+
+  /**
+   * What {@code --cards} asks for.
+   *
+   * @param size empty: as large as the place that is left
+   */
+  record CardChoice(Optional<PaperSize> size) {}
 
   static void register(CommandLine line) {
     line.registerConverter(PaperSize.class, converter(SizeText::parseSize));

@@ -24,6 +24,7 @@ import picocli.CommandLine.HelpCommand;
       DaysCommand.class,
       LookCommand.class,
       NoteCommand.class,
+      PagesCommand.class,
       HelpCommand.class,
       GenerateCompletion.class,
       ManPageCommand.class,

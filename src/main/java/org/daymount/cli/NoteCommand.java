@@ -2,6 +2,8 @@ package org.daymount.cli;
 
 import java.nio.file.Path;
 import java.time.YearMonth;
+import org.daymount.album.AlbumFile;
+import org.daymount.album.AlbumFileParser;
 import org.daymount.note.MonthNote;
 import org.daymount.note.NoteParser;
 import org.daymount.note.NoteTable;
@@ -36,6 +38,14 @@ final class NoteCommand extends ContextCommand {
       description = "A month note: shows each day as it is read, and what was guessed.")
   Path file;
 
+  @Option(
+      names = "--album",
+      paramLabel = "FILE",
+      description =
+          "What you wrote about the album: its ready-made pages are given to the days, as it says"
+              + " or in turn.")
+  Path album;
+
   NoteCommand(CommandContext around) {
     super(around);
   }
@@ -44,12 +54,23 @@ final class NoteCommand extends ContextCommand {
   public Integer call() {
     if (file != null) {
       MonthNote note =
-          NoteParser.parse(PersonsFiles.note(around.here().resolve(file)), around.locale());
+          NoteParser.parse(
+              PersonsFiles.note(around.here().resolve(file)), album().names(), around.locale());
       NoteTable.lines(note).forEach(line -> around.out().println(TerminalEscaper.of(line)));
       return ExitCode.DONE;
     }
     YearMonth wanted = month != null ? month : YearMonth.from(around.today().minusDays(14));
-    around.out().print(NoteWriter.blank(wanted));
+    AlbumFile written = album();
+    written
+        .remarks()
+        .forEach(text -> around.err().println("note: " + TerminalEscaper.of(album + ", " + text)));
+    around.out().print(NoteWriter.blank(wanted, written));
     return ExitCode.DONE;
+  }
+
+  private AlbumFile album() {
+    return album == null
+        ? AlbumFile.NONE
+        : AlbumFileParser.parse(PersonsFiles.note(around.here().resolve(album)));
   }
 }

@@ -2,6 +2,7 @@ package org.daymount.cli;
 
 import java.nio.file.Path;
 import org.daymount.album.CommonPractice;
+import org.daymount.card.CardStyle;
 import org.daymount.month.Settings;
 import org.daymount.page.PageSettings;
 import org.daymount.unit.Length;
@@ -30,8 +31,17 @@ final class PageOptions {
   @Option(
       names = "--page",
       paramLabel = "6x8",
-      description = "Size of the album's pages, as they are read. Default: 6x8.")
-  PaperSize page = CommonPractice.PAGE;
+      description =
+          "Size of the album's pages, as they are read. Default: as --album says, or 6x8.")
+  PaperSize page;
+
+  @Option(
+      names = "--album",
+      paramLabel = "FILE",
+      description =
+          "What you wrote about the album: its page, the kinds of page at hand, ready-made pages"
+              + " that the note names. Default: album.txt beside the note, if there is one.")
+  Path album;
 
   @Option(
       names = "--start",
@@ -101,7 +111,28 @@ final class PageOptions {
 
   @Option(
       names = "--cards",
-      paramLabel = "3x4",
-      description = "Adds a story card of this size for every day with a page.")
-  PaperSize cards;
+      paramLabel = "3x4|auto",
+      description =
+          "Adds a story card of this size for every day with a page; auto: for every day with a"
+              + " story, as large as the place that is left on its page.",
+      converter = Converters.Cards.class)
+  Converters.CardChoice cards;
+
+  @Option(
+      names = "--card-heading",
+      paramLabel = "date|number|none",
+      description =
+          "What stands at the top of a story card: the date, the day's number alone, or nothing,"
+              + " so that pages can be moved. Default: date.")
+  CardStyle.Heading cardHeading = CardStyle.Heading.DATE;
+
+  @Option(
+      names = "--card-rules",
+      description = "Lines to write on below a story that leaves room on its card.")
+  boolean cardRules;
+
+  /** How the cards look. */
+  CardStyle cardStyle() {
+    return new CardStyle(cards != null && cards.size().isEmpty(), cardHeading, cardRules);
+  }
 }

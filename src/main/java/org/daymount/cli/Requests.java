@@ -4,11 +4,15 @@ import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalTime;
 import java.time.temporal.WeekFields;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.daymount.album.AlbumDefaults;
+import org.daymount.album.AlbumFile;
+import org.daymount.album.AlbumFileParser;
+import org.daymount.album.CommonPractice;
 import org.daymount.crop.CropSettings;
 import org.daymount.day.DayNumbers;
 import org.daymount.day.DaySettings;
@@ -18,6 +22,7 @@ import org.daymount.ingest.IngestSettings;
 import org.daymount.month.Settings;
 import org.daymount.page.PageSettings;
 import org.daymount.pipeline.OutputPlace;
+import org.daymount.pipeline.PersonsFiles;
 import org.daymount.pipeline.Request;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -25,6 +30,7 @@ import picocli.CommandLine.ParameterException;
 /** Options and surroundings to a {@link Request}. */
 final class Requests {
   private static final String NOTE = "note.txt";
+  private static final String ALBUM = "album.txt";
   private static final String DATES = "dates.csv";
 
   private Requests() {}
@@ -38,28 +44,21 @@ final class Requests {
     try {
       List<Path> folders = photos(spec, around, photos);
       out.ifPresent(given -> checkApart(around, folders, given));
+      Optional<Path> note = note(spec, around, pages, folders);
+      AlbumFile album = album(spec, around, pages.album, note);
       return new Request(
           folders,
           out.map(List::of).orElseGet(() -> earlierOutput(around)),
           days(photos),
-          note(spec, around, pages, folders),
+          note,
           new OutputPlace(around.here(), out),
-          AlbumDefaults.of(pages.space, pages.reveal),
+          AlbumDefaults.of(pages.space, pages.reveal).with(album),
           new CropSettings(pages.ppi, pages.minPpi, CropSettings.SAFE_EDGE.max(pages.labTrim)),
           ingest(spec, around, photos, folders),
-          new Settings(
-              photos.dayStarts.at(),
-              pages.space,
-              pages.reveal,
-              pages.ppi,
-              pages.minPpi,
-              pages.sheet,
-              pages.labTrim,
-              pages.paper,
-              pages.margin()),
-          Optional.ofNullable(pages.cards),
-          new PageSettings(
-              pages.page, pages.start, WeekFields.of(around.locale()).getFirstDayOfWeek()),
+          settings(pages, photos.dayStarts.at()),
+          Optional.ofNullable(pages.cards).flatMap(Converters.CardChoice::size),
+          pages.cardStyle(),
+          pageSettings(around, pages, album),
           around.locale(),
           jobs(spec, photos));
     } catch (IllegalArgumentException e) {
@@ -158,6 +157,51 @@ final class Requests {
     } catch (IOException e) {
       return List.of(); // nothing can be written here either; that is said later
     }
+  }
+
+  /** Where days do not matter. */
+  static Settings settings(PageOptions pages) {
+    return settings(pages, LocalTime.MIDNIGHT);
+  }
+
+  private static Settings settings(PageOptions pages, LocalTime dayStarts) {
+    return new Settings(
+        dayStarts,
+        pages.space,
+        pages.reveal,
+        pages.ppi,
+        pages.minPpi,
+        pages.sheet,
+        pages.labTrim,
+        pages.paper,
+        pages.margin());
+  }
+
+  static PageSettings pageSettings(CommandContext around, PageOptions pages, AlbumFile album) {
+    return new PageSettings(
+        pages.page != null ? pages.page : album.page().orElse(CommonPractice.PAGE),
+        pages.start,
+        WeekFields.of(around.locale()).getFirstDayOfWeek(),
+        album);
+  }
+
+  /**
+   * What was written about the album.
+   *
+   * @param named by the person; null: the one beside the note, if there is one
+   */
+  static AlbumFile album(CommandSpec spec, CommandContext around, Path named, Optional<Path> note) {
+    if (named != null && !Files.isRegularFile(around.here().resolve(named))) {
+      throw new ParameterException(
+          spec.commandLine(), "there is no album file " + named + "; look at its spelling");
+    }
+    Optional<Path> file =
+        named != null
+            ? Optional.of(named)
+            : note.map(beside -> beside.resolveSibling(ALBUM))
+                .filter(path -> Files.isRegularFile(around.here().resolve(path)));
+    return file.map(path -> AlbumFileParser.parse(PersonsFiles.note(around.here().resolve(path))))
+        .orElse(AlbumFile.NONE);
   }
 
   private static Optional<Path> note(

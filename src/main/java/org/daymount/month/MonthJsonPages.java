@@ -20,6 +20,7 @@ final class MonthJsonPages {
       ObjectNode node = list.addObject();
       node.put("day", page.day().toString());
       node.put("kind", page.kind());
+      page.base().ifPresent(base -> node.put("base", base));
       node.put("leaf", page.leaf());
       node.put("side", page.side().word());
       ArrayNode pockets = node.putArray("pockets");

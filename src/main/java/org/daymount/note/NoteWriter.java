@@ -3,7 +3,12 @@ package org.daymount.note;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.TextStyle;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.IntFunction;
+import org.daymount.album.AlbumFile;
+import org.daymount.album.BasePage;
 
 /** Writes month notes: one that was read, byte for byte, or an empty one to fill in. */
 public final class NoteWriter {
@@ -21,12 +26,36 @@ public final class NoteWriter {
     return blank(month, Locale.ENGLISH);
   }
 
+  /** A note that gives each day a ready-made page: as the album says, or in turn. */
+  public static String blank(YearMonth month, AlbumFile album) {
+    return blank(month, Locale.ENGLISH, day -> page(day, album));
+  }
+
+  private static String page(int day, AlbumFile album) {
+    List<BasePage> all = List.copyOf(album.bases().values());
+    List<BasePage> anyDay = all.stream().filter(base -> base.days().isEmpty()).toList();
+    return all.stream()
+        .filter(base -> base.days().contains(day))
+        .findFirst()
+        .or(() -> anyDay.isEmpty() ? Optional.empty() : Optional.of(inTurn(day, anyDay)))
+        .map(base -> " " + base.name())
+        .orElse("");
+  }
+
+  private static BasePage inTurn(int day, List<BasePage> bases) {
+    return bases.get((day - 1) % bases.size());
+  }
+
   /**
    * A note with every day of the month and nothing said. The how-to stays English.
    *
    * @param names language of the month's and the weekdays' names
    */
   public static String blank(YearMonth month, Locale names) {
+    return blank(month, names, day -> "");
+  }
+
+  private static String blank(YearMonth month, Locale names, IntFunction<String> pages) {
     StringBuilder text =
         new StringBuilder()
             .append(month.getMonth().getDisplayName(TextStyle.FULL_STANDALONE, names))
@@ -52,6 +81,7 @@ public final class NoteWriter {
       text.append(date.getDayOfWeek().getDisplayName(TextStyle.SHORT, names))
           .append(' ')
           .append(day)
+          .append(pages.apply(day))
           .append("\n\n");
     }
     return text.toString();

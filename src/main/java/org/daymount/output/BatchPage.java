@@ -12,6 +12,7 @@ final class BatchPage {
     if (batches.lines().isEmpty()) {
       return;
     }
+    flow.startPage();
     flow.section("Cut in batches");
     if (!batches.noCut().isEmpty()) {
       flow.marked("□", batches.noCut());

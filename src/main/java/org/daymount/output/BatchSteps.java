@@ -30,12 +30,22 @@ record BatchSteps(String noCut, List<String> wholeSheets, List<String> parts) {
   }
 
   static BatchSteps of(List<MonthSheet> monthSheets) {
+    return of(monthSheets, "sheet");
+  }
+
+  /**
+   * @param noun what one of them is called
+   */
+  static BatchSteps of(List<MonthSheet> monthSheets, String noun) {
     List<Sheet> sheets = monthSheets.stream().map(MonthSheet::sheet).toList();
     List<Batch> batches = CuttingBatches.of(sheets);
     return new BatchSteps(
-        noCut(sheets),
-        batches.stream().filter(Batch::whole).map(batch -> line(batch, sheets)).toList(),
-        batches.stream().filter(batch -> !batch.whole()).map(b -> line(b, sheets)).toList());
+        noCut(sheets, noun),
+        batches.stream().filter(Batch::whole).map(batch -> line(batch, sheets, noun)).toList(),
+        batches.stream()
+            .filter(batch -> !batch.whole())
+            .map(batch -> line(batch, sheets, noun))
+            .toList());
   }
 
   /** Every sentence, a line each. */
@@ -49,16 +59,16 @@ record BatchSteps(String noCut, List<String> wholeSheets, List<String> parts) {
     return lines;
   }
 
-  private static String noCut(List<Sheet> sheets) {
+  private static String noCut(List<Sheet> sheets, String noun) {
     List<String> whole =
         IntStream.range(0, sheets.size())
             .filter(i -> sheets.get(i).cuts().isEmpty())
             .mapToObj(i -> Integer.toString(i + 1))
             .toList();
-    return whole.isEmpty() ? "" : "No cut: " + sheetsNamed(whole) + ".";
+    return whole.isEmpty() ? "" : "No cut: " + sheetsNamed(whole, noun) + ".";
   }
 
-  private static String line(Batch batch, List<Sheet> sheets) {
+  private static String line(Batch batch, List<Sheet> sheets, String noun) {
     Map<Edge, List<Step>> byEdge = new EnumMap<>(Edge.class);
     batch.steps().forEach(s -> byEdge.computeIfAbsent(s.from(), e -> new ArrayList<>()).add(s));
     Length setting = batch.setting();
@@ -70,8 +80,8 @@ record BatchSteps(String noCut, List<String> wholeSheets, List<String> parts) {
                         + entry.getKey().name().toLowerCase(java.util.Locale.ROOT)
                         + ": "
                         + (batch.whole()
-                            ? sheetsNamed(numbers(entry.getValue()))
-                            : partsNamed(entry.getValue(), sheets)))
+                            ? sheetsNamed(numbers(entry.getValue()), noun)
+                            : partsNamed(entry.getValue(), sheets, noun)))
             .collect(Collectors.joining(";"))
         + ".";
   }
@@ -80,12 +90,12 @@ record BatchSteps(String noCut, List<String> wholeSheets, List<String> parts) {
     return steps.stream().map(step -> Integer.toString(step.sheet() + 1)).toList();
   }
 
-  private static String sheetsNamed(List<String> numbers) {
-    return (numbers.size() == 1 ? "sheet " : "sheets ") + String.join(", ", numbers);
+  private static String sheetsNamed(List<String> numbers, String noun) {
+    return noun + (numbers.size() == 1 ? " " : "s ") + String.join(", ", numbers);
   }
 
   /** {@code sheet 3 (07a), sheet 8 (10a+10b)}: a part is known by the pieces on it. */
-  private static String partsNamed(List<Step> steps, List<Sheet> sheets) {
+  private static String partsNamed(List<Step> steps, List<Sheet> sheets, String noun) {
     Map<Integer, List<String>> bySheet = new LinkedHashMap<>();
     for (Step step : steps) {
       String names =
@@ -95,7 +105,8 @@ record BatchSteps(String noCut, List<String> wholeSheets, List<String> parts) {
               .collect(Collectors.joining("+"));
       bySheet.computeIfAbsent(step.sheet() + 1, s -> new ArrayList<>()).add(names);
     }
-    return (bySheet.size() == 1 ? "sheet " : "sheets ")
+    return noun
+        + (bySheet.size() == 1 ? " " : "s ")
         + bySheet.entrySet().stream()
             .map(e -> e.getKey() + " (" + String.join(", ", e.getValue()) + ")")
             .collect(Collectors.joining(", "));

@@ -1,5 +1,6 @@
 package org.daymount.output;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.daymount.month.Month;
@@ -10,14 +11,18 @@ import org.daymount.month.MonthSheet;
  * order in which the work is done.
  *
  * @param sheets one for each sheet, in order
+ * @param mats the card that mats are cut from, sheet by sheet
+ * @param batches the cuts of all sheets in an order that sets the trimmer seldom
  * @param pages one for each day that has a page
  * @param missing pictures still to be found; empty when nothing is missing
  * @param shopping what to buy or to have ready
  * @param cautions about blades
  * @param tips of the trade
  */
-public record Guide(
+record Guide(
     List<SheetSteps> sheets,
+    List<SheetSteps> mats,
+    BatchSteps batches,
     List<PageSteps> pages,
     List<String> missing,
     List<String> shopping,
@@ -31,8 +36,8 @@ public record Guide(
    * @param pieces each piece with its day and space
    * @param cuts numbered by their place in the list, from 1; the sheet's cuts in the same order
    */
-  public record SheetSteps(String name, MonthSheet sheet, List<String> pieces, List<String> cuts) {
-    public SheetSteps {
+  record SheetSteps(String name, MonthSheet sheet, List<String> pieces, List<String> cuts) {
+    SheetSteps {
       pieces = List.copyOf(pieces);
       cuts = List.copyOf(cuts);
     }
@@ -41,17 +46,17 @@ public record Guide(
   /**
    * What is mounted on one page.
    *
-   * @param heading the day
+   * @param heading the day in words
    * @param steps in the page's order
    */
-  public record PageSteps(String heading, List<String> steps) {
-    public PageSteps {
+  record PageSteps(LocalDate day, String heading, List<String> steps) {
+    PageSteps {
       steps = List.copyOf(steps);
     }
   }
 
   /** Usual advice for blades (common practice, no source). */
-  private static final List<String> CAUTIONS =
+  static final List<String> CAUTIONS =
       List.of(
           "Cut away from yourself, and keep the fingers of the other hand out of the blade's way.",
           "Use a metal ruler and a cutting mat; keep a trimmer's guard down.",
@@ -66,8 +71,9 @@ public record Guide(
               + " later.",
           "Write the piece's name lightly on its back before the label on the waste is cut off.");
 
-  public Guide {
+  Guide {
     sheets = List.copyOf(sheets);
+    mats = List.copyOf(mats);
     pages = List.copyOf(pages);
     missing = List.copyOf(missing);
     shopping = List.copyOf(shopping);
@@ -83,6 +89,8 @@ public record Guide(
       lines.addAll(sheet.pieces());
       lines.addAll(sheet.cuts());
     }
+    mats.forEach(card -> lines.addAll(card.cuts()));
+    lines.addAll(batches.lines());
     for (PageSteps page : pages) {
       lines.add(page.heading());
       lines.addAll(page.steps());
@@ -94,15 +102,28 @@ public record Guide(
     return String.join("\n", lines);
   }
 
-  public static Guide of(Month month) {
+  static Guide of(Month month) {
     PieceNames names = new PieceNames(month);
     return new Guide(
         month.sheets().stream().map(sheet -> steps(sheet, names)).toList(),
+        MatCard.of(month).stream().map(Guide::steps).toList(),
+        BatchSteps.of(month.sheets()),
         new PageGuide(month, names).pages(),
         Missing.in(month),
         new ShoppingList(month).lines(),
         CAUTIONS,
         TIPS);
+  }
+
+  /** Card for mats: its pieces say what they are by their names. */
+  static SheetSteps steps(MonthSheet card) {
+    return new SheetSteps(
+        card.file(),
+        card,
+        card.sheet().pieces().stream()
+            .map(placed -> placed.piece().label() + ": " + Measure.of(placed.piece().size()))
+            .toList(),
+        new CutSteps(card.sheet()).sentences());
   }
 
   private static SheetSteps steps(MonthSheet sheet, PieceNames names) {

@@ -5,39 +5,66 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.daymount.month.Month;
 import org.daymount.month.Settings;
-import org.daymount.output.Guide.PageSteps;
 import org.daymount.output.Guide.SheetSteps;
 import org.daymount.output.PdfText.Weight;
+import org.daymount.sheet.MatPlan;
 import org.daymount.unit.PaperSize;
+import org.daymount.unit.Ppi;
 
-/** The guide to cutting and assembly as a PDF, on A4 if that was asked for, else on letter. */
+/**
+ * The guide to cutting and assembly as a PDF, on A4 if that was asked for, else on letter: made to
+ * be used at the table, with a stack of prints and no screen.
+ */
 public final class GuidePdf {
-  /** Drawings are at most this wide and tall; points. */
-  private static final double DRAWING = 104;
+  private static final int PAGES_ACROSS = 5;
+  private static final int CUT_ACROSS = 4;
+  private static final int WHOLE_ACROSS = 7;
 
-  private static final double GAP = 14;
+  /** For each inch of the album; the drawings are some four times smaller. */
+  private static final Ppi PPI = new Ppi(64);
+
+  private final PictureSource pictures;
+
+  public GuidePdf(PictureSource pictures) {
+    this.pictures = pictures;
+  }
 
   /**
    * @return the PDF; the same bytes for the same month
+   * @throws IOException when a photo cannot be read any more; the message names it
    */
   public byte[] write(Month month) throws IOException {
-    Guide guide = Guide.of(month);
-    String title = DayWords.month(month.month()) + ": cutting and assembly";
+    return write(month, Guide.of(month), ": cutting and assembly");
+  }
+
+  /**
+   * For pages that are made before their pictures.
+   *
+   * @param papers what they are made of, on its sheets
+   */
+  public byte[] write(Month month, MatPlan papers) throws IOException {
+    return write(month, AheadGuide.of(month, papers), ": pages made ahead");
+  }
+
+  private byte[] write(Month month, Guide guide, String what) throws IOException {
+    String title = DayWords.month(month.month()) + what;
     try (PdfFile pdf = new PdfFile(month, title)) {
       PaperSize paper =
           SheetsPdf.paper(month.settings().paper())
               .orElseGet(() -> SheetsPdf.paper(Settings.Paper.LETTER).orElseThrow());
-      BatchSteps batches = BatchSteps.of(month.sheets());
-      pdf.dependsOn((guide.words() + batches.lines() + paper).getBytes(StandardCharsets.UTF_8));
+      pdf.dependsOn(
+          (Recipe.of("guide", month) + guide.words() + paper).getBytes(StandardCharsets.UTF_8));
       try (PdfFlow flow = new PdfFlow(pdf.document(), paper, title)) {
         flow.title(title);
         list(flow, "Have ready", "□", guide.shopping());
         list(flow, "Take care with blades", "!", guide.cautions());
         list(flow, "Still missing", "□", guide.missing());
-        BatchPage.write(flow, batches);
-        sheets(flow, guide.sheets());
-        pages(flow, guide.pages());
         list(flow, "Tips of the trade", "·", guide.tips());
+        BatchPage.write(flow, guide.batches());
+        PdfPage canvas = new PdfPage(pictures, new PdfPictures(pdf.document()), flow.text(), PPI);
+        SmallPrint print = new SmallPrint(flow.text());
+        sheets(flow, guide, canvas, print);
+        pages(flow, month, guide, canvas, print);
       }
       return pdf.bytes();
     }
@@ -54,74 +81,53 @@ public final class GuidePdf {
     }
   }
 
-  private static void sheets(PdfFlow flow, List<SheetSteps> sheets) throws IOException {
-    if (sheets.isEmpty()) {
-      return;
-    }
-    flow.section("Cut the sheets");
-    for (SheetSteps steps : sheets) {
-      sheet(flow, steps);
-    }
-  }
-
-  private static void sheet(PdfFlow flow, SheetSteps steps) throws IOException {
-    double longest =
-        steps.sheet().sheet().size().width().max(steps.sheet().sheet().size().height()).inPoints();
-    SheetDrawing drawing = new SheetDrawing(steps.sheet().sheet(), DRAWING / longest);
-    double left = PdfFlow.MARGIN + DRAWING + SheetDrawing.RIM + GAP;
-    double width = flow.width() - DRAWING - SheetDrawing.RIM - GAP;
-    double height = Math.max(drawing.height(), textHeight(flow, steps, width));
-    flow.keepTogether(height + GAP);
-    double top = flow.y() + GAP / 2;
-    drawing.draw(flow.stream(), flow.text(), PdfFlow.MARGIN, flow.up(top));
-    flow.paragraph("", heading(steps), Weight.BOLD, left, width);
-    for (String piece : steps.pieces()) {
-      flow.paragraph("", piece, Weight.PLAIN, left, width);
-    }
-    int number = 1;
-    for (String cut : cuts(steps)) {
-      String mark = steps.cuts().isEmpty() ? "" : number++ + ".";
-      flow.paragraph(mark, cut, Weight.PLAIN, left, width);
-    }
-    flow.skip(Math.max(0, top + height - flow.y()) + GAP / 2);
-  }
-
-  private static double textHeight(PdfFlow flow, SheetSteps steps, double width)
+  private static void sheets(PdfFlow flow, Guide guide, PdfPage canvas, SmallPrint print)
       throws IOException {
-    double height = flow.height("", heading(steps), Weight.BOLD, width);
-    for (String piece : steps.pieces()) {
-      height += flow.height("", piece, Weight.PLAIN, width);
-    }
-    for (String cut : cuts(steps)) {
-      height += flow.height(steps.cuts().isEmpty() ? "" : "0.", cut, Weight.PLAIN, width);
-    }
-    return height;
-  }
-
-  private static String heading(SheetSteps steps) {
-    return steps.name() + " · " + Measure.of(steps.sheet().sheet().size());
-  }
-
-  private static List<String> cuts(SheetSteps steps) {
-    return steps.cuts().isEmpty() ? List.of("No cut: the sheet is the piece.") : steps.cuts();
-  }
-
-  private static void pages(PdfFlow flow, List<PageSteps> pages) throws IOException {
-    if (pages.isEmpty()) {
+    if (guide.sheets().isEmpty() && guide.mats().isEmpty()) {
       return;
     }
-    flow.section("Mount the pages");
-    for (PageSteps page : pages) {
-      double height = PdfFlow.LINE;
-      for (String step : page.steps()) {
-        height += flow.height("□", step, Weight.PLAIN, flow.width());
-      }
-      flow.keepTogether(height);
-      flow.skip(3);
-      flow.paragraph(page.heading(), Weight.BOLD);
-      for (String step : page.steps()) {
-        flow.marked("□", step);
-      }
+    flow.section("Sheet by sheet");
+    group(flow, "Cut by cut", guide.sheets(), true, canvas, print);
+    group(flow, "No cut: the sheet is the piece", guide.sheets(), false, canvas, print);
+    group(flow, "Card for mats and papers, cut by cut", guide.mats(), true, canvas, print);
+    group(flow, "Card that needs no cut", guide.mats(), false, canvas, print);
+  }
+
+  private static void group(
+      PdfFlow flow,
+      String heading,
+      List<SheetSteps> all,
+      boolean cut,
+      PdfPage canvas,
+      SmallPrint print)
+      throws IOException {
+    List<SheetCell> cells =
+        all.stream()
+            .filter(steps -> steps.cuts().isEmpty() != cut)
+            .map(steps -> new SheetCell(steps, canvas, print))
+            .toList();
+    if (!cells.isEmpty()) {
+      flow.keepTogether(8 * PdfFlow.LINE);
+      flow.paragraph(heading, Weight.BOLD);
+      flow.skip(5);
+      PdfGrid.flow(flow, cells, cut ? CUT_ACROSS : WHOLE_ACROSS);
     }
+  }
+
+  private static void pages(
+      PdfFlow flow, Month month, Guide guide, PdfPage canvas, SmallPrint print) throws IOException {
+    if (guide.pages().isEmpty()) {
+      return;
+    }
+    flow.startPage();
+    flow.section("Mount the pages, leaf by leaf");
+    flow.skip(4);
+    PieceNames names = new PieceNames(month);
+    PdfGrid.flow(
+        flow,
+        guide.pages().stream()
+            .map(steps -> new PageCell(month, steps, names, canvas, print))
+            .toList(),
+        PAGES_ACROSS);
   }
 }

@@ -61,7 +61,7 @@ public final class IndexPage {
     DaySection days = new DaySection(strip);
     month.days().forEach(day -> days.write(page, day));
     page.raw("</main>\n");
-    new SheetSection().write(page, month);
+    new SheetSection(strip).write(page, month);
     leftOut(page, month);
     page.raw("<footer>").text("Made by Daymount from your own files; nothing left this computer.");
     page.raw("</footer>\n</body>\n</html>\n");

@@ -2,6 +2,7 @@ package org.daymount.output;
 
 import java.io.IOException;
 import org.daymount.card.StoryCard;
+import org.daymount.card.StoryNote;
 import org.daymount.crop.Crop;
 import org.daymount.photo.Photo;
 import org.daymount.unit.PaperBox;
@@ -16,6 +17,8 @@ interface PageCanvas {
     POCKET,
     /** A pocket or place with nothing in it. */
     FREE,
+    /** The edge of a place where something is written or glued by hand. */
+    BY_HAND,
     /** Card behind a picture. */
     MAT,
     /** Where a picture is still missing. */
@@ -30,6 +33,9 @@ interface PageCanvas {
   void picture(Photo photo, Crop crop, PaperBox box) throws IOException;
 
   void card(StoryCard card, PaperBox box) throws IOException;
+
+  /** A story that is to be written or glued there by hand, quietly. */
+  void note(StoryNote note, PaperBox box) throws IOException;
 
   /** A word in the middle of the box. */
   void word(String word, PaperBox box) throws IOException;

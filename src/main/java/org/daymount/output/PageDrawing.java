@@ -2,7 +2,9 @@ package org.daymount.output;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import org.daymount.card.StoryCard;
+import org.daymount.card.StoryTypesetter;
 import org.daymount.crop.Crop;
 import org.daymount.month.Month;
 import org.daymount.month.MonthDay;
@@ -21,17 +23,18 @@ final class PageDrawing {
   private final AlbumPage page;
   private final List<MonthSpace> spaces;
   private final List<StoryCard> cards;
+  private final String story;
+  private final String waiting;
 
   PageDrawing(Month month, AlbumPage page) {
     this.size = month.album().settings().page();
     this.page = page;
-    this.spaces =
-        month.days().stream()
-            .filter(day -> day.day().equals(page.day()))
-            .findFirst()
-            .map(MonthDay::spaces)
-            .orElse(List.of());
+    Optional<MonthDay> day =
+        month.days().stream().filter(one -> one.day().equals(page.day())).findFirst();
+    this.spaces = day.map(MonthDay::spaces).orElse(List.of());
+    this.story = day.flatMap(MonthDay::story).orElse("");
     this.cards = month.cards(page.day());
+    this.waiting = month.photos().isEmpty() ? "photo" : "missing"; // of an album made ahead
   }
 
   void draw(PageCanvas canvas) throws IOException {
@@ -53,18 +56,24 @@ final class PageDrawing {
       case MAT -> canvas.rectangle(place.box(), Look.MAT);
       case PHOTO -> photo(spaces.get(place.index().orElseThrow()), place.box(), canvas);
       case STORY -> {
-        int index = place.index().orElseThrow();
-        if (index < cards.size()) {
-          canvas.card(cards.get(index), place.box());
+        if (place.index().isEmpty()) {
+          if (story.isBlank()) {
+            canvas.word("story", place.box());
+          } else {
+            canvas.note(new StoryTypesetter().note(story, place.box().size()), place.box());
+          }
+          canvas.rectangle(place.box(), Look.BY_HAND);
+        } else if (place.index().get() < cards.size()) {
+          canvas.card(cards.get(place.index().get()), place.box());
         }
       }
     }
   }
 
-  private static void photo(MonthSpace space, PaperBox box, PageCanvas canvas) throws IOException {
+  private void photo(MonthSpace space, PaperBox box, PageCanvas canvas) throws IOException {
     if (space.pick().hero().isEmpty()) {
       canvas.rectangle(box, Look.MISSING);
-      canvas.word("missing", box);
+      canvas.word(waiting, box);
       return;
     }
     Candidate hero = space.pick().hero().get();

@@ -1,17 +1,15 @@
 package org.daymount.output;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.Optional;
 import org.daymount.album.Space;
-import org.daymount.card.StoryCard;
 import org.daymount.crop.Crop;
 import org.daymount.month.Month;
 import org.daymount.month.MonthDay;
-import org.daymount.month.MonthSheet;
 import org.daymount.month.MonthSpace;
+import org.daymount.page.AlbumPage;
+import org.daymount.page.Place;
 import org.daymount.pick.Candidate;
 import org.daymount.pick.SpacePick;
 import org.daymount.unit.Length;
@@ -21,25 +19,9 @@ final class PageGuide {
   private final Month month;
   private final PieceNames names;
 
-  /** By day: label of the piece and its card, in the order of the labels. */
-  private final Map<LocalDate, Map<String, StoryCard>> cards = new TreeMap<>();
-
   PageGuide(Month month, PieceNames names) {
     this.month = month;
     this.names = names;
-    for (MonthSheet sheet : month.sheets()) {
-      sheet
-          .content()
-          .forEach(
-              (label, content) ->
-                  content
-                      .card()
-                      .ifPresent(
-                          card ->
-                              cards
-                                  .computeIfAbsent(card.day(), any -> new TreeMap<>())
-                                  .put(label, card)));
-    }
   }
 
   List<Guide.PageSteps> pages() {
@@ -57,13 +39,31 @@ final class PageGuide {
     for (int i = 0; i < day.spaces().size(); i++) {
       steps.add("Space " + (i + 1) + ", " + space(day.spaces().get(i)));
     }
-    cards
-        .getOrDefault(day.day(), Map.of())
+    names
+        .cardsOf(day.day())
         .forEach(
             (label, card) ->
                 steps.add(capital(PieceNames.card(card)) + ": " + names.withSheet(label) + "."));
+    storyByHand(day).ifPresent(steps::add);
     return new Guide.PageSteps(
-        DayWords.weekday(day.day()) + ", " + DayWords.shortDay(day.day()), steps);
+        day.day(), DayWords.weekday(day.day()) + ", " + DayWords.shortDay(day.day()), steps);
+  }
+
+  /** Where a story that no card carries goes. */
+  private Optional<String> storyByHand(MonthDay day) {
+    Optional<AlbumPage> page = month.album().page(day.day());
+    boolean isTold = day.story().filter(story -> !story.isBlank()).isPresent();
+    if (!isTold || page.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Place> stories =
+        page.get().places().stream().filter(place -> place.what() == Place.What.STORY).toList();
+    if (stories.isEmpty()) {
+      return Optional.of("No place is left on this page for the story.");
+    }
+    return stories.get(0).index().isEmpty()
+        ? Optional.of("The story goes into the place kept for it, by hand.")
+        : Optional.empty();
   }
 
   private String space(MonthSpace space) {

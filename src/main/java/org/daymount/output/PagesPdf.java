@@ -77,12 +77,12 @@ public final class PagesPdf {
       double top = MARGIN + height;
       if (left.isPresent()) {
         side(month, left.get(), Leaf.Side.BACK, canvas.on(stream, MARGIN, top, 1));
-        edge(left.get(), Leaf.Side.BACK, MARGIN, text, stream, height);
+        edge(month, left.get(), Leaf.Side.BACK, MARGIN, text, stream, height);
       }
       if (right.isPresent()) {
         double x = MARGIN + width + FOLD;
         side(month, right.get(), Leaf.Side.FRONT, canvas.on(stream, x, top, 1));
-        edge(right.get(), Leaf.Side.FRONT, x, text, stream, height);
+        edge(month, right.get(), Leaf.Side.FRONT, x, text, stream, height);
       }
     }
   }
@@ -104,15 +104,22 @@ public final class PagesPdf {
   }
 
   private static void edge(
-      Leaf leaf, Leaf.Side side, double x, PdfText text, PDPageContentStream stream, double height)
+      Month month,
+      Leaf leaf,
+      Leaf.Side side,
+      double x,
+      PdfText text,
+      PDPageContentStream stream,
+      double height)
       throws IOException {
     Optional<LocalDate> day = side == Leaf.Side.FRONT ? leaf.front() : leaf.back();
+    Optional<String> base = day.flatMap(month.album()::page).flatMap(AlbumPage::base);
     String date =
         day.map(d -> DayWords.weekday(d) + ", " + DayWords.shortDay(d)).orElse("nothing here");
     text.draw(stream, date, Weight.BOLD, EDGE_TYPE, x, MARGIN + height + 8);
     text.draw(
         stream,
-        "Leaf " + leaf.number() + ", " + side.word() + ": " + leaf.kind(),
+        "Leaf " + leaf.number() + ", " + side.word() + ": " + base.orElse(leaf.kind()),
         Weight.PLAIN,
         EDGE_TYPE,
         x,

@@ -73,6 +73,13 @@ final class PdfFlow implements AutoCloseable {
     }
   }
 
+  /** Goes to a new page unless this one is empty. */
+  void startPage() throws IOException {
+    if (y > MARGIN) {
+      newPage();
+    }
+  }
+
   /** The largest line, once. */
   void title(String words) throws IOException {
     y += 16;

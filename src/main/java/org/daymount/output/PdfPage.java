@@ -1,19 +1,25 @@
 package org.daymount.output;
 
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.Consumer;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
+import org.apache.pdfbox.util.Matrix;
 import org.daymount.card.CardPainter;
 import org.daymount.card.StoryCard;
+import org.daymount.card.StoryNote;
 import org.daymount.crop.Crop;
 import org.daymount.image.Previews;
 import org.daymount.output.PdfText.Weight;
 import org.daymount.photo.Photo;
 import org.daymount.problem.UnusablePicture;
+import org.daymount.sheet.PieceContent;
+import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelSize;
@@ -24,6 +30,8 @@ import org.daymount.unit.Ppi;
  */
 final class PdfPage implements PageCanvas {
   private static final double QUALITY = 0.85;
+  private static final double LETTERS = 1.6;
+  private static final Color PAPER = Color.WHITE;
 
   private final PictureSource pictures;
   private final PdfPictures embedder;
@@ -65,7 +73,7 @@ final class PdfPage implements PageCanvas {
   public void rectangle(PaperBox box, Look look) throws IOException {
     float fill =
         switch (look) {
-          case PAGE, PRINT -> 1f;
+          case PAGE, PRINT, BY_HAND -> 1f;
           case POCKET, FREE -> 0.97f;
           case MAT -> 0.8f;
           case MISSING -> 0.9f;
@@ -73,10 +81,14 @@ final class PdfPage implements PageCanvas {
     stream.setNonStrokingColor(fill);
     stream.setStrokingColor(look == Look.PAGE ? 0.35f : 0.6f);
     stream.setLineWidth(0.5f);
-    stream.setLineDashPattern(look == Look.FREE ? new float[] {4, 3} : new float[] {}, 0);
+    boolean dashed = look == Look.FREE || look == Look.BY_HAND;
+    stream.setLineDashPattern(dashed ? new float[] {4, 3} : new float[] {}, 0);
     add(box);
     if (look == Look.PRINT) {
-      stream.fill();
+      stream.setStrokingColor(0.88f);
+      stream.fillAndStroke();
+    } else if (look == Look.BY_HAND) {
+      stream.stroke();
     } else {
       stream.fillAndStroke();
     }
@@ -92,38 +104,94 @@ final class PdfPage implements PageCanvas {
   @Override
   public void picture(Photo photo, Crop crop, PaperBox box) throws IOException {
     Shown shown = new Shown(photo, crop);
+    PDImageXObject image = image(photo, crop);
+    stream.drawImage(image, x(box), y(box), width(box), height(box));
+  }
+
+  /** What is printed on a piece, as it lies on its sheet. */
+  void piece(PieceContent content, PaperBox box, boolean turned) throws IOException {
+    stream.saveGraphicsState();
+    add(box);
+    stream.clip();
+    // Onto the piece as it is read: its bottom left corner is 0, 0, and a unit is a point of it.
+    stream.transform(
+        turned
+            ? new Matrix(0, (float) -scale, (float) scale, 0, x(box), y(box) + height(box))
+            : new Matrix((float) scale, 0, 0, (float) scale, x(box), y(box)));
+    PaperSize read = turned ? box.size().turned() : box.size();
+    if (content.card().isPresent()) {
+      StoryCard card = content.card().get();
+      stream.drawImage(
+          image(card), 0, 0, (float) read.width().inPoints(), (float) read.height().inPoints());
+    } else {
+      PieceContent.Picture shown = content.picture().orElseThrow();
+      PaperSize picture = shown.crop().picture();
+      PaperSize whole = shown.crop().piece();
+      Length left = whole.width().minus(picture.width()).half().minus(shown.part().x());
+      Length top = whole.height().minus(picture.height()).half().minus(shown.part().y());
+      stream.drawImage(
+          image(shown.photo(), shown.crop()),
+          (float) left.inPoints(),
+          (float) read.height().minus(top).minus(picture.height()).inPoints(),
+          (float) picture.width().inPoints(),
+          (float) picture.height().inPoints());
+    }
+    stream.restoreGraphicsState();
+  }
+
+  private PDImageXObject image(Photo photo, Crop crop) throws IOException {
+    Shown shown = new Shown(photo, crop);
     PDImageXObject image = embedded.get(shown);
     if (image == null) {
       try {
-        image = embed(pictures.part(photo, crop.window(), pixels(box.size())));
+        image = embed(pictures.part(photo, crop.window(), pixels(crop.picture())));
       } catch (UnusablePicture e) {
         throw new IOException(photo.file() + ": " + e.getMessage(), e);
       }
       embedded.put(shown, image);
     }
-    stream.drawImage(image, x(box), y(box), width(box), height(box));
+    return image;
   }
 
   @Override
   public void card(StoryCard card, PaperBox box) throws IOException {
-    PDImageXObject image = embedded.get(card);
-    if (image == null) {
-      PixelSize size = pixels(card.size());
-      BufferedImage painted =
-          new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_INT_RGB);
-      Graphics2D g = painted.createGraphics();
-      g.scale(ppi.value() / 72, ppi.value() / 72);
-      cards.paint(card, g);
-      g.dispose();
-      image = embed(painted);
-      embedded.put(card, image);
-    }
-    stream.drawImage(image, x(box), y(box), width(box), height(box));
+    stream.drawImage(image(card), x(box), y(box), width(box), height(box));
     stream.setStrokingColor(0.6f);
     stream.setLineWidth(0.4f);
     add(box);
     stream.stroke();
     stream.setStrokingColor(0f);
+  }
+
+  private PDImageXObject image(StoryCard card) throws IOException {
+    return lettering(card, card.size(), g -> cards.paint(card, g));
+  }
+
+  @Override
+  public void note(StoryNote note, PaperBox box) throws IOException {
+    PDImageXObject image = lettering(note, note.size(), g -> cards.paint(note, g));
+    stream.drawImage(image, x(box), y(box), width(box), height(box));
+  }
+
+  /** Letters painted at a finer resolution than pictures, for they are read. */
+  private PDImageXObject lettering(Object key, PaperSize size, Consumer<Graphics2D> letters)
+      throws IOException {
+    PDImageXObject image = embedded.get(key);
+    if (image == null) {
+      double fine = ppi.value() * LETTERS;
+      PixelSize pixels = size.toPixels(new Ppi(fine));
+      BufferedImage painted =
+          new BufferedImage(pixels.width(), pixels.height(), BufferedImage.TYPE_INT_RGB);
+      Graphics2D g = painted.createGraphics();
+      g.setColor(PAPER);
+      g.fillRect(0, 0, pixels.width(), pixels.height());
+      g.scale(fine / 72, fine / 72);
+      letters.accept(g);
+      g.dispose();
+      image = embed(painted);
+      embedded.put(key, image);
+    }
+    return image;
   }
 
   private PDImageXObject embed(BufferedImage image) throws IOException {

@@ -1,7 +1,10 @@
 package org.daymount.output;
 
+import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.daymount.card.StoryCard;
 import org.daymount.month.Month;
 import org.daymount.month.MonthSheet;
@@ -12,12 +15,30 @@ import org.daymount.sheet.PlacedPiece;
 final class PieceNames {
   private final Map<String, String> sheetOf = new HashMap<>();
 
+  /** By day: label of the piece and its card, in the order of the labels. */
+  private final Map<LocalDate, Map<String, StoryCard>> cards = new TreeMap<>();
+
   PieceNames(Month month) {
     for (MonthSheet sheet : month.sheets()) {
       for (PlacedPiece placed : sheet.sheet().pieces()) {
         sheetOf.put(placed.piece().label(), SheetsPdf.name(sheet));
       }
+      sheet.content().forEach((label, content) -> content.card().ifPresent(c -> add(label, c)));
     }
+  }
+
+  private void add(String label, StoryCard card) {
+    cards.computeIfAbsent(card.day(), any -> new TreeMap<>()).put(label, card);
+  }
+
+  /** The day's story cards by their labels, in order. */
+  Map<String, StoryCard> cardsOf(LocalDate day) {
+    return cards.getOrDefault(day, Map.of());
+  }
+
+  /** Labels of the day's story cards, in order. */
+  List<String> cards(LocalDate day) {
+    return List.copyOf(cardsOf(day).keySet());
   }
 
   /** {@code 02a (sheet-01)}. */

@@ -2,96 +2,94 @@ package org.daymount.output;
 
 import java.io.IOException;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.daymount.output.PdfText.Weight;
+import org.daymount.month.MonthSheet;
 import org.daymount.sheet.Cut;
+import org.daymount.sheet.PieceContent;
 import org.daymount.sheet.PlacedPiece;
 import org.daymount.sheet.Sheet;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;
 
-/** A sheet drawn small: pieces named, waste grey, cuts numbered where they start. */
+/** A sheet drawn small: its pictures, pieces named, waste grey, cuts numbered where they start. */
 final class SheetDrawing {
-  private static final double LABEL_TYPE = 9;
-  private static final double NUMBER_TYPE = 6.5;
   private static final double NUMBER_RADIUS = 5;
 
-  /** Room around the drawing for the numbers of the cuts. */
-  static final double RIM = 2 * NUMBER_RADIUS + 2;
+  /** Room beside the drawing for the numbers of the cuts. */
+  private static final double RIM = 2 * NUMBER_RADIUS + 2;
 
+  private final MonthSheet content;
   private final Sheet sheet;
   private final double scale;
+  private final double rim;
+  private final PdfPage pictures;
+  private final SmallPrint print;
 
   /**
-   * @param scale points on paper for each point of the sheet
+   * @param width of the drawing of a lying sheet; an upright one is drawn to the same scale
    */
-  SheetDrawing(Sheet sheet, double scale) {
-    this.sheet = sheet;
-    this.scale = scale;
-  }
-
-  double width() {
-    return sheet.size().width().inPoints() * scale + RIM;
+  SheetDrawing(MonthSheet content, double width, PdfPage pictures, SmallPrint print) {
+    this.content = content;
+    this.sheet = content.sheet();
+    this.rim = sheet.cuts().isEmpty() ? 0 : RIM;
+    double longest = sheet.size().width().max(sheet.size().height()).inPoints();
+    this.scale = (width - rim) / longest;
+    this.pictures = pictures;
+    this.print = print;
   }
 
   double height() {
-    return sheet.size().height().inPoints() * scale + RIM;
+    return sheet.size().height().inPoints() * scale + rim;
   }
 
   /**
    * @param left of the whole drawing
    * @param top of the whole drawing, from the bottom of the page
    */
-  void draw(PDPageContentStream page, PdfText text, double left, double top) throws IOException {
-    double x0 = left + RIM;
-    double y0 = top - RIM;
-    page.setLineWidth(0.6f);
-    page.setStrokingColor(0.25f);
+  void draw(PDPageContentStream page, double left, double top) throws IOException {
+    double x0 = left + rim;
+    double y0 = top - rim;
     page.setNonStrokingColor(0.88f);
-    box(page, x0, y0, PaperBox.at(Length.ZERO, Length.ZERO, sheet.size()));
+    add(page, x0, y0, PaperBox.at(Length.ZERO, Length.ZERO, sheet.size()));
+    page.fill();
+    PdfPage canvas = pictures.on(page, x0, y0, scale);
     for (PlacedPiece placed : sheet.pieces()) {
       page.setNonStrokingColor(1f);
-      box(page, x0, y0, placed.box());
-      page.setNonStrokingColor(0f);
-      label(page, text, x0, y0, placed);
+      add(page, x0, y0, placed.box());
+      page.fill();
+      PieceContent shown = content.content().get(placed.piece().label());
+      if (shown != null) {
+        canvas.piece(shown, placed.box(), placed.turned());
+      }
+      page.setLineWidth(0.4f);
+      page.setStrokingColor(0.25f);
+      add(page, x0, y0, placed.box());
+      page.stroke();
+      PaperBox box = placed.box();
+      print.tag(
+          page,
+          placed.piece().label(),
+          x0 + at(box.x()) + at(box.width()) / 2,
+          y0 - at(box.y()) - at(box.height()) / 2,
+          at(box.width()) - 2);
     }
     int number = 1;
     for (Cut cut : sheet.cuts()) {
-      cut(page, text, x0, y0, cut, number++);
+      cut(page, x0, y0, cut, number++);
     }
     page.setNonStrokingColor(0f);
     page.setStrokingColor(0f);
   }
 
-  private void box(PDPageContentStream page, double x0, double y0, PaperBox box)
+  private void add(PDPageContentStream page, double x0, double y0, PaperBox box)
       throws IOException {
     page.addRect(
         (float) (x0 + at(box.x())),
         (float) (y0 - at(box.bottom())),
         (float) at(box.width()),
         (float) at(box.height()));
-    page.fillAndStroke();
   }
 
-  private void label(
-      PDPageContentStream page, PdfText text, double x0, double y0, PlacedPiece placed)
-      throws IOException {
-    String label = placed.piece().label();
-    double width = text.width(label, Weight.BOLD, LABEL_TYPE);
-    double room = at(placed.box().width()) - 4;
-    double type = Math.min(LABEL_TYPE, LABEL_TYPE * room / width);
-    double middleX = x0 + at(placed.box().x()) + at(placed.box().width()) / 2;
-    double middleY = y0 - at(placed.box().y()) - at(placed.box().height()) / 2;
-    text.draw(
-        page,
-        label,
-        Weight.BOLD,
-        type,
-        middleX - width * type / LABEL_TYPE / 2,
-        middleY - type * 0.35);
-  }
-
-  private void cut(
-      PDPageContentStream page, PdfText text, double x0, double y0, Cut cut, int number)
+  private void cut(PDPageContentStream page, double x0, double y0, Cut cut, int number)
       throws IOException {
     boolean isUpDown = cut.axis() == Cut.Axis.X;
     double startX = x0 + (isUpDown ? at(cut.at()) : at(cut.from()));
@@ -109,13 +107,7 @@ final class SheetDrawing {
     double discY = startY + (isUpDown ? NUMBER_RADIUS + 1 : 0);
     page.setNonStrokingColor(0.75f, 0.1f, 0.1f);
     disc(page, discX, discY);
-    page.setNonStrokingColor(1f);
-    String digits = Integer.toString(number);
-    double width = text.width(digits, Weight.BOLD, NUMBER_TYPE);
-    text.draw(
-        page, digits, Weight.BOLD, NUMBER_TYPE, discX - width / 2, discY - NUMBER_TYPE * 0.36);
-    page.setStrokingColor(0.25f);
-    page.setLineWidth(0.6f);
+    print.number(page, number, discX, discY);
   }
 
   /** Four Bézier curves; 0.5523 is the usual factor for a quarter circle. */

@@ -1,22 +1,35 @@
 package org.daymount.output;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.daymount.crop.Crop;
 import org.daymount.month.Month;
 import org.daymount.month.MonthSheet;
 import org.daymount.sheet.Cut;
+import org.daymount.sheet.PieceContent;
 import org.daymount.sheet.PlacedPiece;
 import org.daymount.unit.PaperBox;
+import org.daymount.unit.PaperSize;
 
 /**
  * The guide on the page: each sheet drawn small with its cuts, then mounting, shopping and care.
  */
 final class SheetSection {
+  private final PictureStrip strip;
+
+  SheetSection(PictureStrip strip) {
+    this.strip = strip;
+  }
+
   void write(Html page, Month month) {
     Guide guide = Guide.of(month);
     page.raw("<section id=\"sheets\">\n<h2>Cut the sheets</h2>\n");
     list(page, "cautions", guide.cautions());
     page.raw("<ul class=\"sheets\">\n");
-    for (Guide.SheetSteps steps : guide.sheets()) {
+    List<Guide.SheetSteps> all = new ArrayList<>(guide.sheets());
+    all.addAll(guide.mats());
+    for (Guide.SheetSteps steps : all) {
       page.raw("<li>");
       draw(page, steps.sheet());
       page.raw("<div>").element("h3", "", steps.name());
@@ -55,7 +68,7 @@ final class SheetSection {
     page.raw("</ul>\n");
   }
 
-  private static void draw(Html page, MonthSheet monthSheet) {
+  private void draw(Html page, MonthSheet monthSheet) {
     double w = monthSheet.sheet().size().width().inInches();
     double h = monthSheet.sheet().size().height().inInches();
     page.raw(
@@ -64,6 +77,10 @@ final class SheetSection {
         .raw("<rect class=\"paper\" x=\"0\" y=\"0\" width=\"%.4f\" height=\"%.4f\"/>", w, h);
     for (PlacedPiece placed : monthSheet.sheet().pieces()) {
       PaperBox box = placed.box();
+      PieceContent shown = monthSheet.content().get(placed.piece().label());
+      if (shown != null && shown.picture().isPresent()) {
+        picture(page, shown.picture().get(), placed);
+      }
       page.raw(
               "<rect class=\"piece\" x=\"%.4f\" y=\"%.4f\" width=\"%.4f\" height=\"%.4f\"/>",
               box.x().inInches(),
@@ -82,6 +99,49 @@ final class SheetSection {
       cut(page, cut, number++);
     }
     page.raw("</svg>");
+  }
+
+  /** The part of the photo that the piece shows, as it lies on the sheet. */
+  private void picture(Html page, PieceContent.Picture shown, PlacedPiece placed) {
+    Optional<String> address = strip.dataAddress(shown.photo(), IndexPage.SMALL_EDGE);
+    if (address.isEmpty()) {
+      return;
+    }
+    PaperBox box = placed.box();
+    PaperSize read = placed.turned() ? box.size().turned() : box.size();
+    Crop crop = shown.crop();
+    double left =
+        crop.piece()
+            .width()
+            .minus(crop.picture().width())
+            .half()
+            .minus(shown.part().x())
+            .inInches();
+    double top =
+        crop.piece()
+            .height()
+            .minus(crop.picture().height())
+            .half()
+            .minus(shown.part().y())
+            .inInches();
+    page.raw(
+            "<g transform=\"translate(%.4f %.4f)%s\">",
+            (placed.turned() ? box.right() : box.x()).inInches(),
+            box.y().inInches(),
+            placed.turned() ? " rotate(90)" : "")
+        .raw(
+            "<svg width=\"%.4f\" height=\"%.4f\">",
+            read.width().inInches(), read.height().inInches())
+        .raw(
+            "<svg x=\"%.4f\" y=\"%.4f\" width=\"%.4f\" height=\"%.4f\" ",
+            left, top, crop.picture().width().inInches(), crop.picture().height().inInches())
+        .raw(
+            "preserveAspectRatio=\"none\" viewBox=\"%d %d %d %d\">",
+            crop.window().x(), crop.window().y(), crop.window().width(), crop.window().height())
+        .raw(
+            "<image width=\"%d\" height=\"%d\" preserveAspectRatio=\"none\" href=\"%s\"/>",
+            shown.photo().size().width(), shown.photo().size().height(), address.get())
+        .raw("</svg></svg></g>");
   }
 
   private static void cut(Html page, Cut cut, int number) {

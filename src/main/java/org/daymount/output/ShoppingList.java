@@ -1,27 +1,27 @@
 package org.daymount.output;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
-import org.daymount.album.Space;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.daymount.month.Month;
-import org.daymount.month.MonthDay;
 import org.daymount.month.MonthSheet;
-import org.daymount.month.MonthSpace;
 import org.daymount.month.Settings;
+import org.daymount.page.Leaf;
+import org.daymount.page.PageKind;
+import org.daymount.page.Place;
 import org.daymount.sheet.MatPlan;
-import org.daymount.sheet.PieceContent;
 import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
+import org.daymount.unit.SizeText;
 
-/** What the month needs from the shop and from the drawer. */
+/** What the month needs from the shop and from the drawer: things that exist. */
 final class ShoppingList {
-  private static final List<String> WORDS =
-      List.of("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
-
   private final Month month;
 
   ShoppingList(Month month) {
@@ -33,8 +33,10 @@ final class ShoppingList {
     if (month.settings().paper() != Settings.Paper.SHEET) {
       lines.add("Or photo paper for sheets.pdf, printed at 100%.");
     }
+    lines.addAll(leaves());
     lines.addAll(mats());
-    lines.addAll(protectors());
+    lines.addAll(stories());
+    lines.addAll(fillers());
     lines.add("Metal ruler, cutting mat, knife or trimmer; photo-safe glue or corners.");
     return lines;
   }
@@ -63,23 +65,61 @@ final class ShoppingList {
         .toList();
   }
 
-  private List<String> mats() {
-    List<PaperSize> mats = new ArrayList<>();
-    Map<String, Integer> counts = new TreeMap<>();
-    for (MonthDay day : month.days()) {
-      for (MonthSpace space : day.spaces()) {
-        Space made = space.pick().space();
-        if (made.onMat()) {
-          mats.add(made.size(space.pick().direction()));
-          counts.merge(made.name(), 1, Integer::sum);
-        }
-      }
+  /** {@code 3 page protectors of two 4x6 for the days 1, 4+5, 12 (4+5 share one).} */
+  List<String> leaves() {
+    Map<String, List<Leaf>> kinds =
+        month.album().leaves().stream()
+            .collect(Collectors.groupingBy(Leaf::kind, LinkedHashMap::new, Collectors.toList()));
+    List<String> lines = new ArrayList<>();
+    kinds.forEach(
+        (kind, leaves) ->
+            lines.add(
+                leaf(kind, leaves.size())
+                    + (leaves.size() == 1 && !days(leaves.get(0)).contains("+")
+                        ? ": day "
+                        : ": days ")
+                    + leaves.stream().map(ShoppingList::days).collect(Collectors.joining(", "))
+                    + "."));
+    long bare =
+        month.album().leaves().stream()
+            .filter(leaf -> leaf.front().isEmpty() || leaf.back().isEmpty())
+            .count();
+    if (bare > 0) {
+      lines.add(
+          "(Days joined by + are the two sides of one; "
+              + DayWords.counted((int) bare, "side")
+              + " of these "
+              + (bare == 1 ? "stays" : "stay")
+              + " empty.)");
     }
+    return lines;
+  }
+
+  private String leaf(String kind, int count) {
+    return kind.equals(PageKind.FULL)
+        ? DayWords.counted(count, "whole page")
+            + " of "
+            + month.album().settings().page()
+            + " in to glue on, in a plain protector"
+        : DayWords.counted(count, "page protector") + " with pockets " + kind;
+  }
+
+  private static String days(Leaf leaf) {
+    return Stream.of(leaf.front(), leaf.back())
+        .flatMap(Optional::stream)
+        .map(day -> Integer.toString(day.getDayOfMonth()))
+        .collect(Collectors.joining("+"));
+  }
+
+  private List<String> mats() {
+    Map<String, PaperSize> mats = MatCard.mats(month);
     if (mats.isEmpty()) {
       return List.of();
     }
-    MatPlan plan = MatPlan.of(mats);
+    MatPlan plan = MatCard.plan(month);
     List<String> lines = new ArrayList<>();
+    Map<String, Integer> counts = new TreeMap<>();
+    mats.values().forEach(mat -> counts.merge(name(mat), 1, Integer::sum));
     counts.forEach(
         (size, count) -> lines.add(DayWords.counted(count, "mat") + " of " + size + " in."));
     if (plan.cardSheets() > 0) {
@@ -88,71 +128,54 @@ final class ShoppingList {
               + DayWords.counted(plan.cardSheets(), "sheet")
               + " of card, "
               + MatPlan.CARD
-              + " in.");
+              + " in; how to cut it stands after the sheets.");
     }
     plan.tooLarge().forEach(mat -> lines.add("A mat of " + name(mat) + " in is larger than that."));
     return lines;
   }
 
-  /**
-   * A protector has two sides, and a day takes one side (common practice, no source); two days
-   * share one when they follow each other and need the same pockets.
-   */
-  private List<String> protectors() {
-    Map<String, Integer> counts = new LinkedHashMap<>();
-    String front = "";
-    for (MonthDay day : month.days()) {
-      String kind = pockets(day);
-      if (kind.isEmpty()) {
-        continue;
-      }
-      if (kind.equals(front)) {
-        front = "";
-      } else {
-        counts.merge(kind, 1, Integer::sum);
-        front = kind;
-      }
+  private List<String> stories() {
+    List<String> lines = new ArrayList<>();
+    String printed = counts(place -> place.what() == Place.What.STORY && place.index().isPresent());
+    String byHand = counts(place -> place.what() == Place.What.STORY && place.index().isEmpty());
+    if (!printed.isEmpty()) {
+      lines.add("Story cards, printed with the pictures: " + printed + " in.");
     }
+    if (!byHand.isEmpty()) {
+      lines.add(
+          "Cards or paper for the stories that you write by hand: "
+              + byHand
+              + " in (--cards 3x4 prints them instead).");
+    }
+    return lines;
+  }
+
+  private List<String> fillers() {
+    String empty = counts(place -> place.what() == Place.What.FREE);
+    return empty.isEmpty()
+        ? List.of()
+        : List.of("To fill the pockets left empty, if you like: " + empty + " in.");
+  }
+
+  /** {@code 12 of 4x6, 3 of 3x4}, the largest first. */
+  private String counts(Predicate<Place> wanted) {
+    Map<PaperSize, Integer> counts = new LinkedHashMap<>();
+    month.album().pages().stream()
+        .flatMap(page -> page.places().stream())
+        .filter(wanted)
+        .map(place -> place.box().size().towards(Orientation.PORTRAIT))
+        .sorted(
+            (a, b) ->
+                a.squareInches() == b.squareInches()
+                    ? a.toString().compareTo(b.toString())
+                    : Double.compare(b.squareInches(), a.squareInches()))
+        .forEach(size -> counts.merge(size, 1, Integer::sum));
     return counts.entrySet().stream()
-        .map(e -> DayWords.counted(e.getValue(), "page protector") + " with " + e.getKey() + ".")
-        .toList();
-  }
-
-  /** {@code one 4x6 pocket and two 3x4 pockets}; empty for a day without a page. */
-  private String pockets(MonthDay day) {
-    Map<String, Integer> pockets = new TreeMap<>(java.util.Comparator.reverseOrder());
-    day.spaces().forEach(s -> pockets.merge(s.pick().space().name(), 1, Integer::sum));
-    cards(day.day()).forEach(size -> pockets.merge(name(size), 1, Integer::sum));
-    return day.state() == MonthDay.State.LEFT_OUT
-        ? ""
-        : String.join(
-            " and ",
-            pockets.entrySet().stream()
-                .map(
-                    e -> inWords(e.getValue()) + " " + e.getKey() + plural(e.getValue(), " pocket"))
-                .toList());
-  }
-
-  private List<PaperSize> cards(LocalDate day) {
-    return month.sheets().stream()
-        .flatMap(sheet -> sheet.content().values().stream())
-        .filter(content -> content.day().equals(day))
-        .map(PieceContent::card)
-        .flatMap(java.util.Optional::stream)
-        .map(card -> card.size())
-        .toList();
-  }
-
-  /** Small numbers in words, because a size follows. */
-  private static String inWords(int count) {
-    return count < WORDS.size() ? WORDS.get(count) : Integer.toString(count);
-  }
-
-  private static String plural(int count, String one) {
-    return count == 1 ? one : one + "s";
+        .map(e -> e.getValue() + " of " + e.getKey())
+        .collect(Collectors.joining(", "));
   }
 
   private static String name(PaperSize size) {
-    return size.towards(Orientation.PORTRAIT).toString();
+    return SizeText.text(size.towards(Orientation.PORTRAIT));
   }
 }

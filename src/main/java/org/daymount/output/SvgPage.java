@@ -1,13 +1,16 @@
 package org.daymount.output;
 
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.Base64;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.daymount.card.CardPainter;
 import org.daymount.card.StoryCard;
+import org.daymount.card.StoryNote;
 import org.daymount.crop.Crop;
 import org.daymount.image.Previews;
 import org.daymount.photo.Photo;
@@ -18,6 +21,7 @@ import org.daymount.unit.PixelBox;
 /** A page as SVG inside HTML; one unit is an inch. Its looks are classes of the style sheet. */
 final class SvgPage implements PageCanvas {
   private static final int CARD_PPI = 96;
+  private static final int NOTE_PPI = 56;
   private static final double CARD_QUALITY = 0.8;
 
   private final Html page;
@@ -68,17 +72,28 @@ final class SvgPage implements PageCanvas {
 
   @Override
   public void card(StoryCard card, PaperBox box) {
-    int width = (int) Math.round(card.size().width().inInches() * CARD_PPI);
-    int height = (int) Math.round(card.size().height().inInches() * CARD_PPI);
+    lettering(card.size(), CARD_PPI, g -> cards.paint(card, g), box);
+    page.raw("<rect class=\"pg-edge\" %s/>", place(box));
+  }
+
+  @Override
+  public void note(StoryNote note, PaperBox box) {
+    lettering(note.size(), NOTE_PPI, g -> cards.paint(note, g), box);
+  }
+
+  private void lettering(PaperSize size, int ppi, Consumer<Graphics2D> letters, PaperBox box) {
+    int width = (int) Math.round(size.width().inInches() * ppi);
+    int height = (int) Math.round(size.height().inInches() * ppi);
     BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
     Graphics2D g = image.createGraphics();
-    g.scale(CARD_PPI / 72.0, CARD_PPI / 72.0);
-    cards.paint(card, g);
+    g.setColor(Color.WHITE);
+    g.fillRect(0, 0, width, height);
+    g.scale(ppi / 72.0, ppi / 72.0);
+    letters.accept(g);
     g.dispose();
     byte[] jpeg = Previews.jpeg(image, Math.max(width, height), CARD_QUALITY);
     page.raw("<image %s preserveAspectRatio=\"none\" href=\"data:image/jpeg;base64,", place(box))
         .raw("%s\"/>", Base64.getEncoder().encodeToString(jpeg));
-    page.raw("<rect class=\"pg-edge\" %s/>", place(box));
   }
 
   @Override

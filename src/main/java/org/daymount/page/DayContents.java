@@ -3,6 +3,9 @@ package org.daymount.page;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.daymount.album.BasePage;
+import org.daymount.album.PageForm;
 import org.daymount.album.Space;
 import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
@@ -12,9 +15,24 @@ import org.daymount.unit.PaperSize;
  *
  * @param ways for each space, the way its picture lies
  * @param cards sizes of the day's story cards
+ * @param form of the page, when it was said
+ * @param base the ready-made page that all of it lies on
+ * @param storyByHand whether there is a story that no card carries: a free place is kept for it
  */
 public record DayContents(
-    LocalDate day, List<Space> spaces, List<Orientation> ways, List<PaperSize> cards) {
+    LocalDate day,
+    List<Space> spaces,
+    List<Orientation> ways,
+    List<PaperSize> cards,
+    Optional<PageForm> form,
+    Optional<BasePage> base,
+    boolean storyByHand) {
+  /** Without a story to write by hand. */
+  public DayContents(
+      LocalDate day, List<Space> spaces, List<Orientation> ways, List<PaperSize> cards) {
+    this(day, spaces, ways, cards, Optional.empty(), Optional.empty(), false);
+  }
+
   public DayContents {
     spaces = List.copyOf(spaces);
     ways = List.copyOf(ways);

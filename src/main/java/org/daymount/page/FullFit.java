@@ -61,6 +61,46 @@ final class FullFit {
     this.turned = new Boolean[items.size()];
   }
 
+  /** Room for a story that is written by hand: this tall at least, and at most. */
+  private static final Length STORY_LEAST = Length.inches(1);
+
+  private static final Length STORY_MOST = Length.inchFraction(5, 2);
+  private static final Length STORY_MARGIN = Length.inchFraction(1, 2);
+  private static final Length STORY_GAP = Length.inchFraction(1, 4);
+
+  /**
+   * All items in the upper part of the page, and below them a free place for the story.
+   *
+   * @return empty where no such place is left
+   */
+  static Optional<Arrangement> fitAboveStory(PageKind kind, List<PageItem> items) {
+    Length across = kind.page().width().minus(STORY_MARGIN.times(2));
+    if (items.isEmpty()) {
+      PaperSize whole = kind.page().inset(STORY_MARGIN);
+      PaperBox box = PaperBox.at(STORY_MARGIN, STORY_MARGIN, whole);
+      return Optional.of(new Arrangement(kind, List.of(), List.of(), List.of(box)));
+    }
+    FullFit fit = new FullFit(kind, items);
+    return fit.blocks().stream()
+        .min(Comparator.comparing(block -> block.size().height()))
+        .filter(
+            block ->
+                !STORY_LEAST
+                    .plus(STORY_GAP.times(3))
+                    .isLongerThan(kind.page().height().minus(block.size().height())))
+        .map(
+            block -> {
+              Length left = kind.page().height().minus(block.size().height());
+              Length tall = left.minus(STORY_GAP.times(3)).min(STORY_MOST);
+              Length top = kind.page().height().minus(STORY_GAP).minus(tall);
+              PaperSize room = new PaperSize(kind.page().width(), top);
+              fit.place(block, PaperBox.at(Length.ZERO, Length.ZERO, room));
+              PaperBox story = new PaperBox(STORY_MARGIN, top, across, tall);
+              return new Arrangement(
+                  kind, List.of(fit.at), Arrays.asList(fit.turned), List.of(story));
+            });
+  }
+
   static Optional<Arrangement> fit(PageKind kind, List<PageItem> items) {
     if (items.isEmpty()) {
       return Optional.of(new Arrangement(kind, List.of(), List.of(), List.of()));

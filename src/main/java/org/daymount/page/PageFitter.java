@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.daymount.album.PageForm;
 import org.daymount.album.Space;
 import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperBox;
@@ -22,8 +23,34 @@ public final class PageFitter {
   private final List<PageKind> kinds;
 
   public PageFitter(PaperSize page) {
+    this(page, List.of());
+  }
+
+  /**
+   * @param have pockets of the kinds at hand, none for the whole page; an empty list: all there are
+   */
+  public PageFitter(PaperSize page, List<List<PaperSize>> have) {
     this.page = page;
-    this.kinds = PageKinds.of(page);
+    this.kinds = have.isEmpty() ? PageKinds.of(page) : atHand(page, have);
+  }
+
+  private static List<PageKind> atHand(PaperSize page, List<List<PaperSize>> have) {
+    List<PageKind> kinds = new ArrayList<>();
+    for (PageKind kind : PageKinds.of(page)) {
+      boolean isThere =
+          have.stream()
+              .anyMatch(
+                  pockets ->
+                      kind.isFull() && pockets.isEmpty()
+                          || !pockets.isEmpty()
+                              && PageKinds.withPockets(page, pockets)
+                                  .filter(kind::equals)
+                                  .isPresent());
+      if (isThere || kind.isFull()) {
+        kinds.add(kind); // a plain page to glue on is always at hand
+      }
+    }
+    return kinds;
   }
 
   List<PageKind> kinds() {
@@ -105,6 +132,25 @@ public final class PageFitter {
         : new Space(space.size(), Optional.of(way), space.reveal());
   }
 
+  /** The same on a page whose form was said; of pockets any that hold all, however empty. */
+  List<Arrangement> fits(List<PageItem> items, Optional<PageForm> form) {
+    if (form.filter(PageForm.FULL::equals).isPresent()) {
+      return FullFit.fit(PageKind.full(page), items).stream().toList();
+    }
+    if (form.filter(PageForm.POCKET::equals).isPresent()) {
+      List<Arrangement> found = inPockets(items, false);
+      return found.isEmpty() ? inPockets(items, true) : found;
+    }
+    return fits(items);
+  }
+
+  private List<Arrangement> inPockets(List<PageItem> items, boolean looseToo) {
+    return kinds.stream()
+        .filter(kind -> !kind.isFull())
+        .flatMap(kind -> PocketFit.fit(kind, items, looseToo).stream())
+        .toList();
+  }
+
   /** One arrangement for each kind that will do; none when nothing holds all of it. */
   List<Arrangement> fits(List<PageItem> items) {
     if (items.isEmpty()) {
@@ -113,11 +159,7 @@ public final class PageFitter {
           .toList();
     }
     List<Arrangement> pockets =
-        kinds.stream()
-            .filter(kind -> !kind.isFull())
-            .flatMap(kind -> PocketFit.fit(kind, items, false).stream())
-            .filter(Arrangement::isHalfFilled)
-            .toList();
+        inPockets(items, false).stream().filter(Arrangement::isHalfFilled).toList();
     return pockets.isEmpty() ? FullFit.fit(PageKind.full(page), items).stream().toList() : pockets;
   }
 
@@ -174,6 +216,10 @@ public final class PageFitter {
     }
     String nearest = words(lying) + on(found.kind());
     return asked + " on a " + page + " in page; the nearest that does: " + nearest;
+  }
+
+  String notOn(PageForm form, List<PageItem> items) {
+    return words(items) + (items.size() == 1 ? " does" : " do") + " not fit on a " + form.text();
   }
 
   private static String on(PageKind kind) {

@@ -2,12 +2,15 @@ package org.daymount.page;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.daymount.album.BasePage;
+import org.daymount.album.BasePlace;
 import org.daymount.album.Space;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;
@@ -23,7 +26,9 @@ public final class PagePlanner {
   private record Fitted(DayContents contents, List<Integer> held, Map<String, Arrangement> byKind) {
     LeafPlanner.Candidate candidate() {
       Map<String, Integer> empty = new LinkedHashMap<>();
-      byKind.forEach((kind, arrangement) -> empty.put(kind, arrangement.free().size()));
+      byKind.forEach(
+          (kind, arrangement) ->
+              empty.put(kind, arrangement.kind().isFull() ? 0 : arrangement.free().size()));
       return new LeafPlanner.Candidate(empty);
     }
   }
@@ -33,7 +38,7 @@ public final class PagePlanner {
 
   public PagePlanner(PageSettings settings) {
     this.settings = settings;
-    this.fitter = new PageFitter(settings.page());
+    this.fitter = new PageFitter(settings.page(), settings.album().have());
   }
 
   /**
@@ -69,12 +74,20 @@ public final class PagePlanner {
   }
 
   private Fitted fitted(DayContents day, Map<LocalDate, String> misfits) {
+    if (day.base().isPresent()) {
+      return onBase(day, day.base().get());
+    }
     List<PageItem> items = day.items();
     List<Integer> held = new ArrayList<>();
     for (int i = 0; i < items.size(); i++) {
       held.add(i);
     }
-    List<Arrangement> found = fitter.fits(items);
+    List<Arrangement> found = fitter.fits(items, day.form());
+    if (found.isEmpty() && day.form().isPresent() && !fitter.fits(items).isEmpty()) {
+      misfits.put(
+          day.day(), fitter.notOn(day.form().get(), items) + "; it is planned on what holds it");
+      found = fitter.fits(items);
+    }
     if (found.isEmpty()) {
       misfits.put(day.day(), fitter.whyNot(items));
       held = fitter.mostThatFits(items);
@@ -83,7 +96,7 @@ public final class PagePlanner {
     return new Fitted(
         day,
         held,
-        found.stream()
+        withStoryRoom(found, PageFitter.chosen(items, held), day.storyByHand()).stream()
             .collect(
                 Collectors.toMap(
                     arrangement -> arrangement.kind().name(),
@@ -92,10 +105,46 @@ public final class PagePlanner {
                     LinkedHashMap::new)));
   }
 
+  /** Everything lies where the ready-made page has its places. */
+  private Fitted onBase(DayContents day, BasePage base) {
+    List<PaperBox> boxes = new ArrayList<>();
+    List<Integer> held = new ArrayList<>();
+    for (int i = 0; i < day.spaces().size(); i++) {
+      boxes.add(base.photos().get(i).box());
+      held.add(i);
+    }
+    if (!day.cards().isEmpty() && base.story().isPresent()) {
+      held.add(day.spaces().size());
+      boxes.add(PocketFit.centred(day.cards().get(0), base.story().get()));
+    }
+    List<PaperBox> free =
+        base.places().stream().map(BasePlace::box).filter(box -> !boxes.contains(box)).toList();
+    List<Boolean> turned = boxes.stream().map(box -> false).toList();
+    PageKind full = PageKind.full(settings.page());
+    return new Fitted(day, held, Map.of(PageKind.FULL, new Arrangement(full, boxes, turned, free)));
+  }
+
+  /** On a whole page things move together to leave room for a story; a pocket is there anyway. */
+  private static List<Arrangement> withStoryRoom(
+      List<Arrangement> found, List<PageItem> items, boolean storyByHand) {
+    return found.stream()
+        .map(
+            arrangement ->
+                storyByHand && arrangement.kind().isFull()
+                    ? FullFit.fitAboveStory(arrangement.kind(), items).orElse(arrangement)
+                    : arrangement)
+        .toList();
+  }
+
   private static AlbumPage page(Fitted day, String kind, int leaf, Leaf.Side side) {
     Arrangement arrangement = day.byKind().get(kind);
     List<Place> places = new ArrayList<>();
-    arrangement.free().forEach(box -> places.add(Place.free(box)));
+    Optional<PaperBox> story =
+        day.contents().storyByHand() ? storyPlace(day.contents(), arrangement) : Optional.empty();
+    arrangement.free().stream()
+        .filter(box -> story.stream().noneMatch(box::equals))
+        .forEach(box -> places.add(Place.free(box)));
+    story.ifPresent(box -> places.add(Place.storyByHand(box)));
     List<Space> spaces = day.contents().spaces();
     for (int i = 0; i < day.held().size(); i++) {
       int item = day.held().get(i);
@@ -117,6 +166,20 @@ public final class PagePlanner {
       places.add(Place.of(Place.What.PHOTO, inside, item, turned));
     }
     return new AlbumPage(
-        day.contents().day(), kind, leaf, side, arrangement.kind().pockets(), places);
+        day.contents().day(),
+        kind,
+        day.contents().base().map(BasePage::name),
+        leaf,
+        side,
+        arrangement.kind().pockets(),
+        places);
+  }
+
+  /** The ready-made page's own, else the largest that is left. */
+  private static Optional<PaperBox> storyPlace(DayContents day, Arrangement arrangement) {
+    return day.base().isPresent()
+        ? day.base().get().story()
+        : arrangement.free().stream()
+            .max(Comparator.comparingDouble(box -> box.size().squareInches()));
   }
 }

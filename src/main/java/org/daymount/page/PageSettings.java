@@ -1,6 +1,7 @@
 package org.daymount.page;
 
 import java.time.DayOfWeek;
+import org.daymount.album.AlbumFile;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperSize;
 
@@ -10,8 +11,9 @@ import org.daymount.unit.PaperSize;
  * @param page one side, as it is read
  * @param start where the first day's page lies when the album is open
  * @param firstWeekday of a calendar, as the person's country has it
+ * @param album what the person wrote about it
  */
-public record PageSettings(PaperSize page, Start start, DayOfWeek firstWeekday) {
+public record PageSettings(PaperSize page, Start start, DayOfWeek firstWeekday, AlbumFile album) {
   // First of all, since the standard settings are checked too.
   private static final Length SMALLEST = Length.inches(2);
   private static final Length LARGEST = Length.inches(24);
@@ -26,6 +28,11 @@ public record PageSettings(PaperSize page, Start start, DayOfWeek firstWeekday) 
     RIGHT,
     /** The back of the first leaf, whose front stays free: two days face each other from 1 on. */
     LEFT
+  }
+
+  /** Nothing was written about the album. */
+  public PageSettings(PaperSize page, Start start, DayOfWeek firstWeekday) {
+    this(page, start, firstWeekday, AlbumFile.NONE);
   }
 
   public PageSettings {

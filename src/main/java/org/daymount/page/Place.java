@@ -8,7 +8,7 @@ import org.daymount.unit.PaperBox;
  *
  * @param box inches on the page, from its top left corner
  * @param index which of the day's spaces (photo, mat) or cards (story), from 0; none for a free
- *     place
+ *     place, and for a story that no card carries: it is written or glued there by hand
  * @param turned whether what lies there lies on its side, a quarter turn clockwise
  */
 public record Place(What what, PaperBox box, Optional<Integer> index, boolean turned) {
@@ -27,6 +27,10 @@ public record Place(What what, PaperBox box, Optional<Integer> index, boolean tu
 
   static Place of(What what, PaperBox box, int index, boolean turned) {
     return new Place(what, box, Optional.of(index), turned);
+  }
+
+  static Place storyByHand(PaperBox box) {
+    return new Place(What.STORY, box, Optional.empty(), false);
   }
 
   public static Place free(PaperBox box) {

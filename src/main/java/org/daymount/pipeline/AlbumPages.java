@@ -11,6 +11,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.daymount.album.AlbumRemark;
 import org.daymount.album.DayPage;
+import org.daymount.album.PageForm;
 import org.daymount.album.TradeSizes;
 import org.daymount.choices.AlbumPlan;
 import org.daymount.choices.AlbumPlanner;
@@ -23,7 +24,6 @@ import org.daymount.note.NoteParser;
 import org.daymount.note.NoteRemark;
 import org.daymount.page.PageFitter;
 import org.daymount.photo.Photo;
-import org.daymount.unit.PaperSize;
 
 /**
  * What the month's pages are to hold: the defaults, the person's note and the person's choices.
@@ -46,7 +46,14 @@ record AlbumPages(
   static AlbumPages read(Request request, YearMonth month, List<Photo> photos, Choices made) {
     ChoicesMerge merged = ChoicesMerge.of(made, photos);
     Optional<MonthNote> note =
-        request.note().map(file -> NoteParser.parse(PersonsFiles.note(file), request.locale()));
+        request
+            .note()
+            .map(
+                file ->
+                    NoteParser.parse(
+                        PersonsFiles.note(file),
+                        request.pages().album().names(),
+                        request.locale()));
     Predicate<LocalDate> wanted = day -> request.daySettings().days().contains(day.getDayOfMonth());
     AlbumPlan plan = AlbumPlanner.plan(month, wanted, note, request.defaults(), merged.choices());
     Map<LocalDate, DayPage> noted =
@@ -54,6 +61,10 @@ record AlbumPages(
             .map(page -> TradeSizes.servedBy(request.settings().sheet(), page))
             .collect(Collectors.toMap(DayPage::day, Function.identity()));
     List<Warning> warnings = new ArrayList<>();
+    for (String remark : request.pages().album().remarks()) {
+      warnings.add(
+          new Warning("album", Optional.empty(), Optional.empty(), "in the album file, " + remark));
+    }
     for (NoteRemark remark : note.map(MonthNote::remarks).orElse(List.of())) {
       warnings.add(
           new Warning("note", Optional.empty(), Optional.empty(), "in the month note, " + remark));
@@ -70,13 +81,15 @@ record AlbumPages(
 
   /** A page gives its spaces their direction before any picture is chosen for them. */
   private static List<DayPage> directed(List<DayPage> pages, Request request) {
-    PageFitter fitter = new PageFitter(request.pages().page());
-    List<PaperSize> cards = request.cards().stream().toList();
+    PageFitter fitter = new PageFitter(request.pages().page(), request.pages().album().have());
+    CardSizes cards = CardSizes.of(request);
     return pages.stream()
         .map(
             page ->
-                new DayPage(
-                    page.day(), page.kind(), fitter.directed(page.spaces(), cards), page.story()))
+                page.form().isPresent() && !page.form().equals(Optional.of(PageForm.POCKET))
+                    ? page // its places say how they lie, or nothing but the pictures does
+                    : page.withSpaces(
+                        fitter.directed(page.spaces(), cards.of(page).stream().toList())))
         .toList();
   }
 

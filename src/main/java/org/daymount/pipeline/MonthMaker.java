@@ -137,16 +137,28 @@ public final class MonthMaker {
 
   /** Lays the picks and stories out on sheets. */
   public Month finish(Request request, Surveyed surveyed, Picked picked) {
-    Stories stories = Stories.set(picked.album().pages(), request.cards());
+    Stories stories = stories(request, picked);
     PieceMaker pieces = pieces(request, picked.picks(), stories);
     progress.stage("packing " + pieces.pieces().size() + " pieces", 0);
     Packing packing = new SheetPacker().pack(pieces.pieces(), request.settings().sheets());
     PagePlanner.Plan pages =
-        new PagePlanner(request.pages()).plan(PageContents.of(picked.picks(), stories));
+        new PagePlanner(request.pages())
+            .plan(PageContents.of(picked.picks(), stories, request.pages().album()));
     Month made =
         new MonthAssembler(request, surveyed, picked, stories).assemble(pieces, packing, pages);
     progress.end();
     return made;
+  }
+
+  private static Stories stories(Request request, Picked picked) {
+    CardSizes sizes = CardSizes.of(request);
+    if (request.cardStyle().fitted()) {
+      PagePlanner.Plan bare =
+          new PagePlanner(request.pages())
+              .plan(PageContents.of(picked.picks(), Stories.NONE, request.pages().album()));
+      sizes = CardSizes.fitted(request, bare.layout());
+    }
+    return Stories.set(picked.album().pages(), sizes, request.cardStyle());
   }
 
   private Ingested read(Request request) {

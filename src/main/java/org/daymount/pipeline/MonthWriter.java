@@ -85,7 +85,11 @@ public final class MonthWriter {
           "pages.pdf",
           Recipe.of("pages.pdf", all),
           () -> new PagesPdf(pictures::part).write(month));
-      put(folder, "guide.pdf", Recipe.of("guide.pdf", all), () -> new GuidePdf().write(month));
+      put(
+          folder,
+          "guide.pdf",
+          Recipe.of("guide.pdf", all),
+          () -> new GuidePdf(pictures::part).write(month));
       put(
           folder,
           "index.html",

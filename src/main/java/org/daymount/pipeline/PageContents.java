@@ -1,6 +1,7 @@
 package org.daymount.pipeline;
 
 import java.util.List;
+import org.daymount.album.AlbumFile;
 import org.daymount.album.DayPage;
 import org.daymount.card.StoryCard;
 import org.daymount.page.DayContents;
@@ -11,7 +12,10 @@ import org.daymount.pick.SpacePick;
 final class PageContents {
   private PageContents() {}
 
-  static List<DayContents> of(List<DayPick> picks, Stories stories) {
+  /**
+   * @param album its ready-made pages
+   */
+  static List<DayContents> of(List<DayPick> picks, Stories stories, AlbumFile album) {
     return picks.stream()
         .filter(pick -> pick.page().kind() != DayPage.Kind.LEFT_OUT)
         .map(
@@ -20,7 +24,15 @@ final class PageContents {
                     pick.page().day(),
                     pick.spaces().stream().map(SpacePick::space).toList(),
                     pick.spaces().stream().map(SpacePick::direction).toList(),
-                    stories.cards(pick.page().day()).stream().map(StoryCard::size).toList()))
+                    stories.cards(pick.page().day()).stream().map(StoryCard::size).toList(),
+                    pick.page().form(),
+                    pick.page().base().flatMap(album::base),
+                    hasStoryByHand(pick.page(), stories)))
         .toList();
+  }
+
+  private static boolean hasStoryByHand(DayPage page, Stories stories) {
+    return stories.cards(page.day()).isEmpty()
+        && page.story().filter(story -> !story.isBlank()).isPresent();
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.daymount.album.AlbumDefaults;
+import org.daymount.card.CardStyle;
 import org.daymount.crop.CropSettings;
 import org.daymount.day.DaySettings;
 import org.daymount.ingest.IngestSettings;
@@ -20,7 +21,8 @@ import org.daymount.unit.PaperSize;
  * @param note the month note's file
  * @param out where everything is written; choices.json is read there
  * @param pages how the album is made up
- * @param cards size of the story cards; empty: none
+ * @param cards size of the story cards; empty: none of one size
+ * @param cardStyle how they look, and whether they take the place that is left
  * @param jobs how many pictures are worked on at once
  */
 public record Request(
@@ -34,6 +36,7 @@ public record Request(
     IngestSettings ingest,
     Settings settings,
     Optional<PaperSize> cards,
+    CardStyle cardStyle,
     PageSettings pages,
     Locale locale,
     int jobs) {

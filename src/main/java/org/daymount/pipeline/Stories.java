@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.daymount.album.DayPage;
+import org.daymount.card.CardStyle;
 import org.daymount.card.StoryCard;
 import org.daymount.card.StoryTypesetter;
 import org.daymount.card.TypesetStory;
@@ -16,17 +17,31 @@ import org.daymount.unit.PaperSize;
 /** The story cards of the month, and what had to be done to the words to set them. */
 record Stories(Map<LocalDate, TypesetStory> byDay) {
 
-  static Stories set(List<DayPage> pages, Optional<PaperSize> size) {
+  static final Stories NONE = new Stories(Map.of());
+
+  static Stories set(List<DayPage> pages, CardSizes sizes, CardStyle style) {
     Map<LocalDate, TypesetStory> byDay = new TreeMap<>();
-    if (size.isPresent()) {
-      StoryTypesetter setter = new StoryTypesetter();
-      for (DayPage page : pages) {
-        if (page.kind() != DayPage.Kind.LEFT_OUT) {
-          byDay.put(page.day(), setter.set(page.day(), page.story(), size.get()));
-        }
-      }
+    StoryTypesetter setter = new StoryTypesetter();
+    for (DayPage page : pages) {
+      sizes
+          .of(page)
+          .flatMap(size -> set(page, size, style, setter))
+          .ifPresent(set -> byDay.put(page.day(), set));
     }
     return new Stories(byDay);
+  }
+
+  /** Empty where the place that is left is too small for type: the story is written by hand. */
+  private static Optional<TypesetStory> set(
+      DayPage page, PaperSize size, CardStyle style, StoryTypesetter setter) {
+    try {
+      return Optional.of(setter.set(page.day(), page.story(), size, style));
+    } catch (IllegalArgumentException tooSmall) {
+      if (style.fitted()) {
+        return Optional.empty();
+      }
+      throw tooSmall;
+    }
   }
 
   List<StoryCard> cards(LocalDate day) {

@@ -1,12 +1,15 @@
 package org.daymount.sheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperSize;
 
 /**
- * How much card the month's mats need, for the shopping list.
+ * The card that the month's mats are cut from.
  *
  * @param packing the mats on sheets of card, with cuts; mats are labelled {@code mat-1}, {@code
  *     mat-2}, … as they were given
@@ -27,18 +30,32 @@ public record MatPlan(Packing packing, List<PaperSize> tooLarge) {
 
   /** Mats onto card of any size. */
   public static MatPlan of(List<PaperSize> mats, PaperSize card) {
+    Map<String, PaperSize> named = new LinkedHashMap<>();
+    mats.forEach(mat -> named.put("mat-" + (named.size() + 1), mat));
+    return of(named, card);
+  }
+
+  /**
+   * @param mats by the names that they get on the plan
+   */
+  public static MatPlan of(Map<String, PaperSize> mats, PaperSize card) {
     List<Piece> pieces = new ArrayList<>();
     List<PaperSize> tooLarge = new ArrayList<>();
-    for (int i = 0; i < mats.size(); i++) {
-      PaperSize mat = mats.get(i);
-      if (mat.fitsInto(card) || mat.turned().fitsInto(card)) {
-        pieces.add(new Piece("mat-" + (i + 1), mat, i));
-      } else {
-        tooLarge.add(mat);
-      }
-    }
+    mats.forEach(
+        (name, mat) -> {
+          if (mat.fitsInto(card) || mat.turned().fitsInto(card)) {
+            pieces.add(new Piece(name, mat, pieces.size()));
+          } else {
+            tooLarge.add(mat);
+          }
+        });
     Packing packing = new SheetPacker().pack(pieces, new SheetSettings(card, Length.ZERO));
     return new MatPlan(packing, tooLarge);
+  }
+
+  /** Size of the card; empty when nothing is cut from any. */
+  public Optional<PaperSize> sheetSize() {
+    return packing.sheets().stream().map(Sheet::size).findFirst();
   }
 
   /** Sheets of card to buy. */

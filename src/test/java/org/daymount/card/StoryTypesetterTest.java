@@ -39,6 +39,27 @@ class StoryTypesetterTest {
   }
 
   @Test
+  void aFewLinesAreMadeEquallyLong() {
+    TextShaper setting = new TextShaper(Typeface.SERIF, Typeface.SANS);
+    List<String> lines =
+        only(setter.set(
+                DAY, Optional.of("Nobody said anything for nine minutes. I timed it."), LARGE))
+            .lines();
+    double shortest = lines.stream().mapToDouble(setting::width).min().orElseThrow();
+    double longest = lines.stream().mapToDouble(setting::width).max().orElseThrow();
+    assertTrue(lines.size() > 1 && shortest > longest * 0.6, lines.toString());
+  }
+
+  @Test
+  void withoutAHeadingThereIsRoomForMore() {
+    CardStyle bare = new CardStyle(false, CardStyle.Heading.NONE, false);
+    String story = SENTENCE.repeat(20);
+    double size = only(setter.set(DAY, Optional.of(story), SMALL)).textSize().inPoints();
+    StoryCard card = only(setter.set(DAY, Optional.of(story), SMALL, bare));
+    assertTrue(card.textSize().inPoints() > size, size + " with a heading");
+  }
+
+  @Test
   void aLongerStoryIsSetSmallerBeforeItTakesASecondCard() {
     TypesetStory set = setter.set(DAY, Optional.of(SENTENCE.repeat(15)), SMALL);
     double size = CardLayout.typeSize(only(set).textSize());

@@ -8,17 +8,21 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdfparser.PDFStreamParser;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.daymount.month.Month;
 import org.daymount.month.Settings.Paper;
+import org.daymount.page.Place;
 import org.junit.jupiter.api.Test;
 
 class GuidePdfTest {
-  private final GuidePdf writer = new GuidePdf();
+  private final GuidePdf writer = new GuidePdf(TestMonths::scene);
 
   @Test
   void everySentenceOfTheGuideCanBeReadInThePdf() throws IOException {
@@ -34,6 +38,54 @@ class GuidePdfTest {
     for (String sentence : sentences) {
       assertTrue(text.contains(sentence), sentence + "\nis not in\n" + text);
     }
+  }
+
+  /** What is drawn on the pages is what the person looks for at the table, without a screen. */
+  @Test
+  void everyPictureIsDrawnOnItsSheetAndOnItsPage() throws IOException {
+    Month month = TestMonths.month(Paper.SHEET);
+    long shown =
+        month.sheets().stream()
+            .flatMap(sheet -> sheet.content().values().stream())
+            .filter(content -> content.picture().isPresent())
+            .count();
+    long mounted =
+        month.album().pages().stream()
+            .flatMap(page -> page.places().stream())
+            .filter(place -> place.what() == Place.What.PHOTO)
+            .filter(place -> hasHero(month, place))
+            .count();
+    assertTrue(shown > 0 && mounted > 0);
+    long cardsAndNotes =
+        month.album().pages().stream()
+                .flatMap(page -> page.places().stream())
+                .filter(place -> place.what() == Place.What.STORY)
+                .count()
+            + month.sheets().stream()
+                .flatMap(sheet -> sheet.content().values().stream())
+                .filter(content -> content.card().isPresent())
+                .count();
+    assertEquals(shown + mounted + cardsAndNotes, drawnPictures(month));
+  }
+
+  private static boolean hasHero(Month month, Place place) {
+    // of the month of the tests only the second space of the 5th is still without a picture
+    return !(place.index().orElseThrow() == 1 && place.box().width().inInches() == 6);
+  }
+
+  /** The Do operators of the pages: ISO 32000-1:2008, 8.8. */
+  private long drawnPictures(Month month) throws IOException {
+    long drawn = 0;
+    try (PDDocument pdf = Loader.loadPDF(writer.write(month))) {
+      for (PDPage page : pdf.getPages()) {
+        drawn +=
+            new PDFStreamParser(page)
+                .parse().stream()
+                    .filter(token -> token instanceof Operator o && o.getName().equals("Do"))
+                    .count();
+      }
+    }
+    return drawn;
   }
 
   @Test
@@ -65,10 +117,10 @@ class GuidePdfTest {
               "Have ready",
               "Take care with blades",
               "Still missing",
+              "Tips of the trade",
               "Cut in batches",
-              "Cut the sheets",
-              "Mount the pages",
-              "Tips of the trade"),
+              "Sheet by sheet",
+              "Mount the pages, leaf by leaf"),
           bookmarks);
     }
   }
@@ -83,7 +135,8 @@ class GuidePdfTest {
   @Test
   void writingTwiceGivesTheSameBytes() throws IOException {
     assertArrayEquals(
-        writer.write(TestMonths.month(Paper.A4)), new GuidePdf().write(TestMonths.month(Paper.A4)));
+        writer.write(TestMonths.month(Paper.A4)),
+        new GuidePdf(TestMonths::scene).write(TestMonths.month(Paper.A4)));
   }
 
   private double height(Paper paper) throws IOException {

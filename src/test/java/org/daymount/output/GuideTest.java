@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.daymount.month.Month;
 import org.daymount.month.Settings.Paper;
 import org.daymount.sheet.Cut;
 import org.daymount.sheet.PlacedPiece;
@@ -109,34 +108,25 @@ class GuideTest {
   }
 
   @Test
-  void theShoppingListCountsPrintsMatsAndProtectors() {
+  void theShoppingListCountsPrintsLeavesMatsAndCards() {
     assertEquals(
         List.of(
             "6 prints of 4x6 in, without enlarging or cropping.",
+            "1 page protector with pockets four 3x4: day 2.",
+            "2 whole pages of 6x8 in to glue on, in a plain protector: days 3, 6.",
+            "1 page protector with pockets one 6x8: day 4.",
+            "1 page protector with pockets two 4x6: day 5.",
+            "(Days joined by + are the two sides of one; 5 sides of these stay empty.)",
             "1 mat of 4x6 in.",
-            "For the mats: 1 sheet of card, 12x12 in.",
-            "1 page protector with three 3x4 pockets.",
-            "1 page protector with one 4x6 pocket.",
-            "1 page protector with one 6x8 pocket.",
-            "1 page protector with two 4x6 pockets.",
-            "1 page protector with one 3x4 pocket."),
-        guide.shopping().subList(0, 8));
+            "For the mats: 1 sheet of card, 12x12 in; how to cut it stands after the sheets.",
+            "Story cards, printed with the pictures: 1 of 3x4 in.",
+            "To fill the pockets left empty, if you like: 1 of 3x4 in."),
+        guide.shopping().subList(0, 10));
   }
 
   @Test
-  void twoDaysThatFollowEachOtherShareAProtectorOfTheirKind() {
-    Month month = TestMonths.month(Paper.SHEET);
-    var third = month.days().get(1);
-    Month alike =
-        new Month(
-            month.month(),
-            month.settings(),
-            List.of(),
-            List.of(third, third, third),
-            List.of(),
-            List.of());
-    assertTrue(
-        Guide.of(alike).shopping().contains("2 page protectors with one 4x6 pocket."),
-        Guide.of(alike).shopping().toString());
+  void theCardForTheMatsHasItsCutsAndItsMatsTheirDays() {
+    assertEquals(List.of("mat 3: 4 x 6 in (10.2 x 15.2 cm)"), guide.mats().get(0).pieces());
+    assertEquals(2, guide.mats().get(0).cuts().size()); // a corner of a 12 x 12: arithmetic
   }
 }

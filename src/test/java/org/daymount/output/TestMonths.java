@@ -22,6 +22,10 @@ import org.daymount.month.MonthDay;
 import org.daymount.month.MonthSheet;
 import org.daymount.month.MonthSpace;
 import org.daymount.month.Settings;
+import org.daymount.page.AlbumLayout;
+import org.daymount.page.DayContents;
+import org.daymount.page.PagePlanner;
+import org.daymount.page.PageSettings;
 import org.daymount.photo.Photo;
 import org.daymount.pick.Candidate;
 import org.daymount.pick.Score;
@@ -292,6 +296,7 @@ final class TestMonths {
             MonthDay.State.FILLED,
             null,
             space(small, Orientation.PORTRAIT, smallCrop, "IMG_0601.jpg", "06a"));
+    List<MonthDay> days = List.of(second, third, fourth, fifth, sixth);
     return new Month(
         YearMonth.of(2026, 6),
         new Settings(
@@ -304,9 +309,26 @@ final class TestMonths {
             Length.ZERO,
             paper),
         List.of(),
-        List.of(second, third, fourth, fifth, sixth),
+        days,
         List.of(twoSmall(), onMat(), half(3, "04a", 0), half(4, "04b", 1), bordered(), turned()),
+        album(days),
         List.of());
+  }
+
+  /** A story card of 3 x 4 on the 2nd. */
+  private static AlbumLayout album(List<MonthDay> days) {
+    return new PagePlanner(PageSettings.STANDARD)
+        .plan(
+            days.stream()
+                .map(
+                    day ->
+                        new DayContents(
+                            day.day(),
+                            day.spaces().stream().map(space -> space.pick().space()).toList(),
+                            day.spaces().stream().map(space -> space.pick().direction()).toList(),
+                            day.story().stream().map(story -> PaperSize.inches(3, 4)).toList()))
+                .toList())
+        .layout();
   }
 
   private static MonthSpace space(

@@ -4,11 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.daymount.album.AlbumFile;
+import org.daymount.album.AlbumFileParser;
+import org.daymount.album.BasePage;
+import org.daymount.album.PageForm;
 import org.daymount.album.Space;
 import org.daymount.unit.Length;
 import org.daymount.unit.Orientation;
@@ -127,6 +133,109 @@ class PagePlannerTest {
     PaperBox photo = box(places, Place.What.PHOTO);
     assertEquals(Length.inchFraction(1, 8), photo.x().minus(card.x()));
     assertEquals(Length.inchFraction(1, 8), card.bottom().minus(photo.bottom()));
+  }
+
+  @Test
+  void aStoryWithoutACardGetsTheLargestPocketLeft() {
+    List<Place> places = withStory(List.of(SMALL, SMALL), Orientation.PORTRAIT);
+    assertEquals(PaperSize.inches(6, 4), box(places, Place.What.STORY).size());
+    assertTrue(places.stream().noneMatch(place -> place.what() == Place.What.FREE));
+  }
+
+  @Test
+  void onAFullPageThePictureMovesUpForTheStory() {
+    List<Place> places = withStory(List.of(LARGE), Orientation.PORTRAIT);
+    PaperBox story = box(places, Place.What.STORY);
+    PaperBox photo = box(places, Place.What.PHOTO);
+    assertApart(List.of(story, photo), PAGE, "picture and story");
+    assertTrue(story.y().compareTo(photo.bottom()) > 0, story + " below " + photo);
+    assertFalse(Length.inches(1).isLongerThan(story.height()), "too low to write in: " + story);
+  }
+
+  @Test
+  void aFullPageWithoutRoomForAStoryStaysAsItIs() {
+    List<Place> places = withStory(List.of(PaperSize.inches(6, 8)), Orientation.PORTRAIT);
+    assertTrue(places.stream().noneMatch(place -> place.what() == Place.What.STORY));
+  }
+
+  @Test
+  void aPageSaidToBeFullIsFullAndOneOfPocketsHasThem() {
+    DayContents lying = day(1, List.of(LARGE), Orientation.LANDSCAPE);
+    assertEquals("full", kind(formed(lying, PageForm.FULL)));
+    DayContents small = day(1, List.of(SMALL), Orientation.PORTRAIT);
+    assertEquals("one 4x6 and two 3x4", kind(formed(small, PageForm.POCKET)));
+  }
+
+  @Test
+  void whatDoesNotFitTheFormIsSaidAndPlannedOnWhatHoldsIt() {
+    List<PaperSize> beside = List.of(LARGE, PaperSize.inches(2, 2));
+    PagePlanner.Plan plan =
+        plan(formed(day(1, beside, Orientation.PORTRAIT), PageForm.POCKET));
+    assertEquals(
+        "4x6 portrait and 2x2 do not fit on a pocket page; it is planned on what holds it",
+        plan.misfits().values().iterator().next());
+    assertEquals("full", plan.layout().pages().get(0).kind());
+  }
+
+  @Test
+  void onlyKindsAtHandAreTaken() {
+    AlbumFile album =
+        new AlbumFile(
+            Optional.empty(), List.of(List.of(SMALL, SMALL, SMALL, SMALL)), Map.of(), List.of());
+    PageSettings settings =
+        new PageSettings(PAGE, PageSettings.Start.RIGHT, DayOfWeek.MONDAY, album);
+    DayContents two = day(1, List.of(SMALL, SMALL), Orientation.PORTRAIT);
+    assertEquals(
+        "four 3x4", new PagePlanner(settings).plan(List.of(two)).layout().pages().get(0).kind());
+  }
+
+  @Test
+  void aReadyMadePageKeepsItsPlaces() {
+    BasePage base =
+        AlbumFileParser.parse("base quay\n4x6 portrait on mat at 1, 1/2\nstory 3x1 at 1, 7")
+            .base("quay")
+            .orElseThrow();
+    DayContents day =
+        new DayContents(
+            LocalDate.of(2026, 6, 3),
+            base.spaces(),
+            List.of(Orientation.PORTRAIT),
+            List.of(),
+            Optional.empty(),
+            Optional.of(base),
+            true);
+    AlbumPage page = plan(day).layout().pages().get(0);
+    assertEquals(Optional.of("quay"), page.base());
+    assertEquals(base.photos().get(0).box(), box(page.places(), Place.What.MAT));
+    assertEquals(base.story().orElseThrow(), box(page.places(), Place.What.STORY));
+    assertTrue(page.places().stream().noneMatch(place -> place.what() == Place.What.FREE));
+  }
+
+  private static DayContents formed(DayContents day, PageForm form) {
+    return new DayContents(
+        day.day(),
+        day.spaces(),
+        day.ways(),
+        day.cards(),
+        Optional.of(form),
+        Optional.empty(),
+        false);
+  }
+
+  private static List<Place> withStory(List<PaperSize> sizes, Orientation way) {
+    DayContents day = day(1, sizes, way);
+    return plan(new DayContents(
+            day.day(),
+            day.spaces(),
+            day.ways(),
+            List.of(),
+            Optional.empty(),
+            Optional.empty(),
+            true))
+        .layout()
+        .pages()
+        .get(0)
+        .places();
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.daymount.album.AlbumDefaults;
+import org.daymount.card.CardStyle;
 import org.daymount.crop.CropSettings;
 import org.daymount.day.DayNumbers;
 import org.daymount.day.DaySettings;
@@ -42,6 +43,7 @@ final class TestRequests {
             Length.ZERO,
             Settings.Paper.SHEET),
         Optional.empty(),
+        CardStyle.USUAL,
         PageSettings.STANDARD,
         Locale.ENGLISH,
         2);
