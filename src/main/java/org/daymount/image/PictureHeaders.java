@@ -106,7 +106,7 @@ public final class PictureHeaders {
       case JPEG -> 1_000;
       case PNG, GIF -> 1_032 * 8;
       case TIFF, RAW, BMP -> 100_000;
-      case WEBP, HEIF, AVIF -> MOST_PIXELS;
+      case WEBP, HEIF, AVIF, CLIP -> MOST_PIXELS;
     };
   }
 

@@ -1,6 +1,7 @@
 package org.daymount.image;
 
 import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_AV1;
+import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_H264;
 import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_HEVC;
 import static org.bytedeco.ffmpeg.global.avcodec.AV_EF_CRCCHECK;
 import static org.bytedeco.ffmpeg.global.avcodec.AV_EF_EXPLODE;
@@ -34,9 +35,9 @@ import org.bytedeco.javacpp.Loader;
 import org.daymount.unit.PixelSize;
 
 /**
- * Decodes tiles of HEVC or AV1 with ffmpeg's libavcodec, one after the other; the file's boxes are
- * never shown to native code. For one thread. The native library is unpacked and loaded when the
- * first decoder is made.
+ * Decodes tiles and key frames of HEVC, AV1 or H.264 with ffmpeg's libavcodec, one after the other;
+ * the file's boxes are never shown to native code. For one thread. The native library is unpacked
+ * and loaded when the first decoder is made.
  */
 final class TileDecoder implements Closeable {
   private static final int CODED_BLOCK = 64; // tiles are coded in whole blocks and cut to size
@@ -65,15 +66,15 @@ final class TileDecoder implements Closeable {
   }
 
   /**
-   * @param type of the item: hvc1 or av01
-   * @param configuration the decoder configuration record (hvcC or av1C)
+   * @param type of the item or sample entry: hvc1, av01 or avc1
+   * @param configuration the decoder configuration record (hvcC, av1C or avcC)
    * @param tile the size promised; a larger picture is refused before memory is taken for it
    */
   TileDecoder(String type, byte[] configuration, PixelSize tile) throws IOException {
     if (!isAvailable()) {
       throw new IOException("no decoder for it on this system");
     }
-    AVCodec codec = avcodec_find_decoder(type.equals("hvc1") ? AV_CODEC_ID_HEVC : AV_CODEC_ID_AV1);
+    AVCodec codec = avcodec_find_decoder(codec(type));
     if (codec == null) {
       throw new IOException("no decoder for " + type);
     }
@@ -91,6 +92,14 @@ final class TileDecoder implements Closeable {
       close();
       throw new IOException("its decoder does not start");
     }
+  }
+
+  private static int codec(String type) {
+    return switch (type) {
+      case "avc1" -> AV_CODEC_ID_H264;
+      case "hvc1" -> AV_CODEC_ID_HEVC;
+      default -> AV_CODEC_ID_AV1;
+    };
   }
 
   /** Valid until the next call. */

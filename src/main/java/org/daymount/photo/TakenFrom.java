@@ -8,6 +8,7 @@ public enum TakenFrom {
   DIGITIZED,
   XMP,
   PNG,
+  CLIP,
   NAME,
   GPS,
   FILE_TIME,
