@@ -133,6 +133,7 @@ public final class PictureHeaders {
             case TIFF -> TiffDirectory.largest(bytes);
             case RAW -> raw(bytes);
             case HEIF, AVIF -> throw new IllegalStateException("told above");
+            case CLIP -> throw noPicture(); // by ClipFile
           };
       return new PictureHeader(format, size.checked());
     } catch (EOFException e) {

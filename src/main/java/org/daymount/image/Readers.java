@@ -49,7 +49,7 @@ final class Readers {
       case TIFF -> "tiff";
       case GIF -> "gif";
       case BMP -> "bmp";
-      case HEIF, AVIF -> throw new IllegalArgumentException(format + " has its own reader");
+      case HEIF, AVIF, CLIP -> throw new IllegalArgumentException(format + " has its own reader");
     };
   }
 }

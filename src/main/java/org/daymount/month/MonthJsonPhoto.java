@@ -10,7 +10,6 @@ import org.daymount.look.Face;
 import org.daymount.look.Measures;
 import org.daymount.look.Subject;
 import org.daymount.photo.Photo;
-import org.daymount.photo.PhotoFile;
 import org.daymount.photo.Taken;
 
 /** One entry of photos[]. No place, and no camera unless asked for: those stay in the photo. */
@@ -22,9 +21,12 @@ final class MonthJsonPhoto {
     node.put("file", found.file().name());
     node.put("folder", folders.of(found.file()));
     node.put("sha256", found.photo().map(Photo::sha256).orElse(null));
-    node.put("clip", found.file().frame().map(PhotoFile.Frame::clip).orElse(null));
-    node.put(
-        "frameAt", found.file().frame().map(frame -> frame.at().toMillis() / 1000.0).orElse(null));
+    found
+        .file()
+        .frame()
+        .ifPresent(
+            frame ->
+                node.put("clip", frame.clip()).put("frameAt", frame.at().toMillis() / 1000.0));
     node.put("day", found.day().map(Object::toString).orElse(null));
     Taken taken = found.photo().map(Photo::taken).orElse(Taken.UNKNOWN);
     node.put("takenAt", takenAt(taken));

@@ -150,7 +150,7 @@ final class MonthAssembler {
     Set<String> ofClips = new HashSet<>();
     for (Problem problem : problems.values()) { // what is said of a clip's stills alike, once
       boolean still = problem.file().frame().isPresent();
-      if (!still || ofClips.add(problem.file().path() + problem.text())) {
+      if (!still || ofClips.add(problem.file().path() + problem.kind().code())) {
         warnings.add(warning(problem));
       }
     }
