@@ -101,7 +101,7 @@ final class ClipReader {
                   stills,
                   sums,
                   LocalDateTime.ofInstant(
-                      attributes.lastModifiedTime().toInstant(), settings.fileTimes()))),
+                      attributes.lastModifiedTime().toInstant(), settings.zone()))),
           Optional.empty());
     } catch (UnusablePicture e) {
       return new Outcome(Optional.empty(), Optional.of(e.of(file)));

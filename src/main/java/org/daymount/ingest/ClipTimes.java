@@ -2,7 +2,6 @@ package org.daymount.ingest;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.Comparator;
@@ -16,16 +15,16 @@ import org.daymount.photo.TakenFrom;
 import org.daymount.problem.Problem;
 
 /**
- * When a clip was taken, by the first of these that holds a date: QuickTime's creation date, the
+ * When a clip was taken, by the first of these that holds a date: a person's table; QuickTime's creation date, the
  * user data's, both with their offset; the movie header, which is UTC (ISO/IEC 14496-12, 8.2.2),
  * with the offset of the photo nearest in time, or as local time where the clip's name says that
- * its camera writes that; the name; the movie header in this computer's zone; the file's own time.
+ * its camera writes that; the name; the movie header in the zone of --zone or this computer's; the file's own time.
  */
 final class ClipTimes {
-  private static final int FIRST_YEAR = 1990;
-
   /** A header may be written when recording ends, some seconds later than the name says. */
   private static final Duration SLACK = Duration.ofMinutes(2);
+
+  private static final Optional<ZoneOffset> UTC_KNOWN = Optional.of(ZoneOffset.UTC);
 
   /**
    * @param remark what should be known of how it was found; empty when nothing was doubtful
@@ -46,6 +45,7 @@ final class ClipTimes {
         photos.stream()
             .map(Photo::taken)
             .filter(taken -> taken.local().isPresent() && taken.offset().isPresent())
+            .filter(taken -> taken.from() != TakenFrom.NAME) // those are not settled yet
             .map(
                 taken ->
                     new Dated(
@@ -55,13 +55,26 @@ final class ClipTimes {
 
   Judged judge(ClipReader.Found found) {
     ClipDates dates = found.clip().dates();
-    return text(dates.quickTime())
+    return told(found.file())
+        .or(() -> text(dates.quickTime()))
         .or(() -> text(dates.userData()))
         .map(taken -> new Judged(taken, Optional.empty()))
         .or(() -> header(found))
         .or(() -> name(found.file()).map(taken -> new Judged(taken, Optional.empty())))
         .or(() -> inZone(found))
         .orElseGet(() -> new Judged(fileTime(found), Optional.empty()));
+  }
+
+  /** What a person's table of dates says of the clip. */
+  private Optional<Taken> told(PhotoFile file) {
+    return settings
+        .dates()
+        .of(file)
+        .filter(time -> isBelievable(time.local()))
+        .map(
+            time ->
+                new Taken(
+                    Optional.of(time.local()), time.offset(), TakenFrom.PERSON, time.hourKnown()));
   }
 
   /** A time without an offset is a wall clock's; a day alone is told worse than by the header. */
@@ -73,7 +86,7 @@ final class ClipTimes {
   }
 
   private Optional<Judged> header(ClipReader.Found found) {
-    Optional<Instant> created = found.clip().dates().created();
+    Optional<Instant> created = created(found);
     if (created.isEmpty()) {
       return Optional.empty();
     }
@@ -98,17 +111,28 @@ final class ClipTimes {
                 .map(taken -> new Judged(taken, Optional.empty())));
   }
 
-  private static final Optional<ZoneOffset> UTC_KNOWN = Optional.of(ZoneOffset.UTC);
+  /** By the movie header, else by a name that tells UTC. */
+  private static Optional<Instant> created(ClipReader.Found found) {
+    return found
+        .clip()
+        .dates()
+        .created()
+        .or(
+            () ->
+                NameDate.in(found.file().lastName())
+                    .filter(NameDate.Found::utc)
+                    .map(name -> name.time().local().toInstant(ZoneOffset.UTC)));
+  }
 
   private static boolean isNear(LocalDateTime a, LocalDateTime b, Duration slack) {
     return Duration.between(a, b).abs().compareTo(slack) <= 0;
   }
 
-  /** The local time in a name; names that begin with PXL_ tell UTC. */
+  /** The local time in a name; some names tell UTC. */
   private static Optional<LocalDateTime> wallClock(PhotoFile file) {
-    return file.lastName().startsWith("PXL_")
-        ? Optional.empty()
-        : NameDate.in(file.lastName()).filter(WallTime::hourKnown).map(WallTime::local);
+    return NameDate.in(file.lastName())
+        .filter(found -> !found.utc() && found.time().hourKnown())
+        .map(found -> found.time().local());
   }
 
   private Optional<ZoneOffset> nearest(Instant at) {
@@ -118,10 +142,9 @@ final class ClipTimes {
   }
 
   private Optional<Taken> name(PhotoFile file) {
-    if (file.lastName().startsWith("PXL_")) {
-      return Optional.empty();
-    }
     return NameDate.in(file.lastName())
+        .filter(found -> !found.utc())
+        .map(NameDate.Found::time)
         .filter(time -> isBelievable(time.local()))
         .map(
             time ->
@@ -130,13 +153,10 @@ final class ClipTimes {
   }
 
   private Optional<Judged> inZone(ClipReader.Found found) {
-    return found
-        .clip()
-        .dates()
-        .created()
+    return created(found)
         .flatMap(
             at -> {
-              ZoneOffset offset = settings.fileTimes().getRules().getOffset(at);
+              ZoneOffset offset = settings.zone().getRules().getOffset(at);
               return believable(LocalDateTime.ofInstant(at, offset), Optional.of(offset));
             })
         .map(
@@ -146,7 +166,7 @@ final class ClipTimes {
                     remark(
                         found,
                         "tells its time in UTC, and no photo tells its offset; it is read in this"
-                            + " computer's zone ("
+                            + " computer's zone, or that of --zone ("
                             + taken.offset().orElseThrow()
                             + ")")));
   }
@@ -164,8 +184,7 @@ final class ClipTimes {
   }
 
   private boolean isBelievable(LocalDateTime local) {
-    LocalDate day = local.toLocalDate();
-    return day.getYear() >= FIRST_YEAR && !day.isAfter(settings.today().plusDays(1));
+    return settings.isBelievable(local.toLocalDate());
   }
 
   private static Optional<Problem> remark(ClipReader.Found found, String text) {

@@ -94,6 +94,13 @@ public final class FolderReader {
       photos.sort(Comparator.comparing(Photo::file));
     }
     Collections.sort(problems);
+    NameInstants instants = NameInstants.of(photos, settings.zone());
+    photos.replaceAll(instants::settled);
+    unusable.replaceAll(instants::settled);
+    List<PhotoFile> files = new ArrayList<>(listing.pictures());
+    files.addAll(listing.clips());
+    List<String> notes = new ArrayList<>(instants.notes());
+    notes.addAll(settings.dates().notes(files, settings::isBelievable));
     Set<String> models =
         Stream.concat(photos.stream(), unusable.stream())
             .flatMap(photo -> photo.model().stream())
@@ -105,6 +112,7 @@ public final class FolderReader {
         listing.movingParts(),
         listing.others(),
         settings.clocks().unmatched(models),
+        notes,
         remarks);
   }
 
