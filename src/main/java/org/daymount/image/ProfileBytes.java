@@ -23,7 +23,7 @@ final class ProfileBytes {
       case WEBP -> webp(bytes);
       case TIFF -> tiff(bytes);
       case HEIF, AVIF -> heif(bytes);
-      case GIF, BMP, RAW -> Optional.empty();
+      case GIF, BMP, RAW, CLIP -> Optional.empty();
     };
   }
 

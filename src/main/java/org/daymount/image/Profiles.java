@@ -28,7 +28,9 @@ final class Profiles {
 
   /** For colours told by code points; empty for those of sRGB and for those not known here. */
   static Optional<ICC_Profile> of(CodedColour colour) {
-    return colour.primaries() == P3 ? Optional.of(MatrixProfile.displayP3()) : Optional.empty();
+    return colour.primaries() == P3 && !WideToSrgb.isNeeded(colour)
+        ? Optional.of(MatrixProfile.displayP3())
+        : Optional.empty();
   }
 
   /** The same pixels, known to be in that profile; as they were when it does not fit them. */

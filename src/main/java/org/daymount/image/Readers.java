@@ -54,7 +54,7 @@ final class Readers {
       case TIFF -> "tiff";
       case GIF -> "gif";
       case BMP -> "bmp";
-      case HEIF, AVIF -> throw new IllegalArgumentException(format + " has its own reader");
+      case HEIF, AVIF, CLIP -> throw new IllegalArgumentException(format + " has its own reader");
     };
   }
 }

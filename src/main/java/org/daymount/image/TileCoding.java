@@ -5,8 +5,8 @@ import org.daymount.unit.PixelSize;
 /**
  * How tiles are coded.
  *
- * @param type of the item: hvc1 or av01
- * @param configuration the decoder configuration record (hvcC or av1C)
+ * @param type of the item or sample entry: hvc1, av01 or avc1
+ * @param configuration the decoder configuration record (hvcC, av1C or avcC)
  * @param tile the size promised; a larger picture is refused before memory is taken for it
  */
 record TileCoding(String type, byte[] configuration, PixelSize tile) {

@@ -1,6 +1,7 @@
 package org.daymount.image;
 
 import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_AV1;
+import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_H264;
 import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_HEVC;
 import static org.bytedeco.ffmpeg.global.avcodec.AV_EF_CRCCHECK;
 import static org.bytedeco.ffmpeg.global.avcodec.AV_EF_EXPLODE;
@@ -36,9 +37,9 @@ import org.daymount.unpack.Unpacked;
 
 
 /**
- * Decodes tiles of HEVC or AV1 with ffmpeg's libavcodec, one after the other; the file's boxes are
- * never shown to native code. For one thread. The native library is unpacked and loaded when the
- * first decoder is made.
+ * Decodes tiles and key frames of HEVC, AV1 or H.264 with ffmpeg's libavcodec, one after the other;
+ * the file's boxes are never shown to native code. For one thread. The native library is unpacked
+ * and loaded when the first decoder is made.
  */
 final class TileDecoder implements Closeable {
   private final TileCoding coding;
@@ -80,8 +81,7 @@ final class TileDecoder implements Closeable {
     if (!isAvailable()) {
       throw new IOException("no decoder for it on this system");
     }
-    AVCodec codec =
-        avcodec_find_decoder(coding.type().equals("hvc1") ? AV_CODEC_ID_HEVC : AV_CODEC_ID_AV1);
+    AVCodec codec = avcodec_find_decoder(codec(coding.type()));
     if (codec == null) {
       throw new IOException("no decoder for " + coding.type());
     }
@@ -104,6 +104,14 @@ final class TileDecoder implements Closeable {
 
   TileCoding coding() {
     return coding;
+  }
+
+  private static int codec(String type) {
+    return switch (type) {
+      case "avc1" -> AV_CODEC_ID_H264;
+      case "hvc1" -> AV_CODEC_ID_HEVC;
+      default -> AV_CODEC_ID_AV1;
+    };
   }
 
   /** Valid until the next call. */

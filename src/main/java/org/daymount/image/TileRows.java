@@ -6,7 +6,7 @@ package org.daymount.image;
  */
 final class TileRows {
   private final CodedPlanes planes;
-  private final YccToRgb conversion;
+  private final SampleConversion conversion;
   private final int[] luma;
   private final int[][] chroma; // blended down: 4 times the samples' values
   private final int[] above;
@@ -14,7 +14,7 @@ final class TileRows {
 
   TileRows(CodedPlanes planes, CodedColour colour) {
     this.planes = planes;
-    this.conversion = new YccToRgb(colour.matrix(), colour.fullRange(), planes.bits());
+    this.conversion = SampleConversion.of(colour, planes.bits());
     this.luma = new int[planes.width()];
     this.chroma = new int[2][planes.chromaWidth()];
     this.above = new int[planes.chromaWidth()];

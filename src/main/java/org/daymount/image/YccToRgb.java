@@ -4,7 +4,7 @@ package org.daymount.image;
  * Luma and two colour differences to 8-bit red, green and blue (ITU-T H.273, 8.3, equations 20 to
  * 44), by tables of 16.16 fixed point.
  */
-final class YccToRgb {
+final class YccToRgb implements SampleConversion {
   private static final int ONE = 1 << 16;
 
   private final boolean identity;
@@ -54,8 +54,8 @@ final class YccToRgb {
     return (int) Math.round(value * ONE);
   }
 
-  /** 0xRRGGBB. */
-  int rgb(int y, int cb, int cr) {
+  @Override
+  public int rgb(int y, int cb, int cr) {
     if (identity) { // green, blue, red
       return level(luma[cr]) << 16 | level(luma[y]) << 8 | level(luma[cb]);
     }

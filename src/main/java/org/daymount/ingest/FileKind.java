@@ -10,6 +10,10 @@ final class FileKind {
           "mp4", "m4v", "mov", "qt", "3gp", "3g2", "avi", "mkv", "webm", "mts", "m2ts", "mpg",
           "mpeg", "wmv", "mp");
 
+  /** Those that are no ISO media files. */
+  private static final Set<String> OTHER_FILMS =
+      Set.of("avi", "mkv", "webm", "mts", "m2ts", "mpg", "mpeg", "wmv");
+
   private static final Set<String> PICTURES =
       Set.of(
           "jpg", "jpeg", "jpe", "jfif", "png", "webp", "tif", "tiff", "gif", "bmp", "heic", "heif",
@@ -36,6 +40,11 @@ final class FileKind {
 
   static boolean isFilm(String name) {
     return FILMS.contains(extension(name));
+  }
+
+  /** Whether a film is, by its name, of a kind that no still is taken from. */
+  static boolean isOtherFilm(String name) {
+    return OTHER_FILMS.contains(extension(name));
   }
 
   static boolean isPicture(String name) {

@@ -229,10 +229,13 @@ final class FolderLister {
             .map(still -> besideKey(still, FileKind.base(still.lastName())))
             .collect(Collectors.toSet());
     List<PhotoFile> movingParts = new ArrayList<>();
+    List<PhotoFile> clips = new ArrayList<>();
     for (PhotoFile film : films) {
       if (stills.contains(besideKey(film, FileKind.base(film.lastName())))
           || stills.contains(besideKey(film, film.lastName()))) {
         movingParts.add(film);
+      } else if (!FileKind.isOtherFilm(film.lastName())) {
+        clips.add(film);
       } else {
         problems.add(
             new Problem(
@@ -240,9 +243,10 @@ final class FolderLister {
       }
     }
     Collections.sort(pictures);
+    Collections.sort(clips);
     Collections.sort(movingParts);
     problems.sort(Comparator.naturalOrder());
-    return new Listing(pictures, problems, movingParts, others);
+    return new Listing(pictures, clips, problems, movingParts, others);
   }
 
   private static String besideKey(PhotoFile file, String base) {

@@ -3,6 +3,7 @@ package org.daymount.ingest;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -11,6 +12,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.daymount.photo.Photo;
@@ -77,7 +79,7 @@ public final class FolderReader {
         datesOnly
             ? PhotoReader.forDates(settings, sharedLengths(listing.pictures())::contains)
             : new PhotoReader(settings, known);
-    List<PhotoReader.Outcome> outcomes = readAll(listing.pictures(), reader, jobs, eachDone);
+    List<PhotoReader.Outcome> outcomes = readAll(listing.pictures(), reader::read, jobs, eachDone);
     List<Photo> photos = new ArrayList<>();
     List<Photo> unusable = new ArrayList<>();
     List<Problem> problems = new ArrayList<>(listing.problems());
@@ -87,12 +89,18 @@ public final class FolderReader {
       outcome.problem().ifPresent(problems::add);
       outcome.remark().ifPresent(remarks::add);
     }
+    if (!listing.clips().isEmpty()) {
+      photos.addAll(stills(listing, settings, photos, problems, remarks, jobs, eachDone));
+      photos.sort(Comparator.comparing(Photo::file));
+    }
     Collections.sort(problems);
     NameInstants instants = NameInstants.of(photos, settings.zone());
     photos.replaceAll(instants::settled);
     unusable.replaceAll(instants::settled);
+    List<PhotoFile> files = new ArrayList<>(listing.pictures());
+    files.addAll(listing.clips());
     List<String> notes = new ArrayList<>(instants.notes());
-    notes.addAll(settings.dates().notes(listing.pictures(), settings::isBelievable));
+    notes.addAll(settings.dates().notes(files, settings::isBelievable));
     Set<String> models =
         Stream.concat(photos.stream(), unusable.stream())
             .flatMap(photo -> photo.model().stream())
@@ -120,22 +128,45 @@ public final class FolderReader {
     return shared;
   }
 
-  private static List<PhotoReader.Outcome> readAll(
-      List<PhotoFile> files, PhotoReader reader, int jobs, Runnable eachDone) {
+  /** Stills from the clips; their problems and remarks go with the others. */
+  private List<Photo> stills(
+      Listing listing,
+      IngestSettings settings,
+      List<Photo> photos,
+      List<Problem> problems,
+      List<Problem> remarks,
+      int jobs,
+      Runnable eachDone) {
+    ClipReader reader = new ClipReader(settings, datesOnly ? 1 : ClipReader.MOST_STILLS);
+    ClipTimes times = new ClipTimes(settings, photos);
+    List<Photo> stills = new ArrayList<>();
+    for (ClipReader.Outcome clip : readAll(listing.clips(), reader::read, jobs, eachDone)) {
+      clip.problem().ifPresent(problems::add);
+      if (clip.found().isPresent()) {
+        ClipTimes.Judged judged = times.judge(clip.found().get());
+        judged.remark().ifPresent(remarks::add);
+        stills.addAll(clip.found().get().photos(judged.taken()));
+      }
+    }
+    return stills;
+  }
+
+  private static <T> List<T> readAll(
+      List<PhotoFile> files, Function<PhotoFile, T> reader, int jobs, Runnable eachDone) {
     ExecutorService threads = Executors.newFixedThreadPool(Math.max(1, jobs));
     try {
-      List<Future<PhotoReader.Outcome>> pending = new ArrayList<>();
+      List<Future<T>> pending = new ArrayList<>();
       for (PhotoFile file : files) {
         pending.add(
             threads.submit(
                 () -> {
-                  PhotoReader.Outcome outcome = reader.read(file);
+                  T outcome = reader.apply(file);
                   eachDone.run();
                   return outcome;
                 }));
       }
-      List<PhotoReader.Outcome> outcomes = new ArrayList<>();
-      for (Future<PhotoReader.Outcome> one : pending) {
+      List<T> outcomes = new ArrayList<>();
+      for (Future<T> one : pending) {
         outcomes.add(one.get());
       }
       return outcomes;

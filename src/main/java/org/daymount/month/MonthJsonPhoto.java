@@ -21,6 +21,12 @@ final class MonthJsonPhoto {
     node.put("file", found.file().name());
     node.put("folder", folders.of(found.file()));
     node.put("sha256", found.photo().map(Photo::sha256).orElse(null));
+    found
+        .file()
+        .frame()
+        .ifPresent(
+            frame ->
+                node.put("clip", frame.clip()).put("frameAt", frame.at().toMillis() / 1000.0));
     node.put("day", found.day().map(Object::toString).orElse(null));
     Taken taken = found.photo().map(Photo::taken).orElse(Taken.UNKNOWN);
     node.put("takenAt", takenAt(taken));

@@ -100,7 +100,7 @@ public final class IndexPage {
         }
       }
     }
-    return DayWords.counted(month.photos().size(), "file")
+    return DayWords.counted(files(month), "file")
         + " read, "
         + DayWords.counted(filled, "space")
         + " filled, "
@@ -110,6 +110,11 @@ public final class IndexPage {
         + " of "
         + month.settings().sheet()
         + " in to print.";
+  }
+
+  /** Stills from one clip are one file. */
+  private static int files(Month month) {
+    return (int) month.photos().stream().map(photo -> photo.file().path()).distinct().count();
   }
 
   private static void leftOut(Html page, Month month) {
@@ -136,7 +141,13 @@ public final class IndexPage {
   }
 
   private static boolean isAbout(Warning warning, MonthPhoto photo) {
-    return warning.file().filter(photo.file()::equals).isPresent();
+    return warning
+        .file()
+        .filter(
+            file ->
+                file.equals(photo.file())
+                    || file.frame().isPresent() && file.path().equals(photo.file().path()))
+        .isPresent();
   }
 
   private static String resource(String name) {

@@ -12,5 +12,8 @@ public enum PhotoFormat {
   AVIF,
   GIF,
   BMP,
-  RAW;
+  RAW,
+
+  /** A still from an MP4, MOV or 3GP clip. */
+  CLIP;
 }

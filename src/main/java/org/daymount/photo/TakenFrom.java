@@ -10,6 +10,10 @@ public enum TakenFrom {
   DIGITIZED,
   XMP,
   PNG,
+
+  /** The clip that a still is from says it. */
+  CLIP,
+
   /** An XMP file beside the photo. */
   SIDECAR,
   NAME,

@@ -2,6 +2,7 @@ package org.daymount.pick;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.daymount.look.AnalysedPhoto;
 
 /**
@@ -9,12 +10,23 @@ import org.daymount.look.AnalysedPhoto;
  *
  * @param id the day and a number counted through the day, {@code 2026-06-03/1}; empty for a photo
  *     that is alone
+ * @param beaten stills from clips of the same moment: a photo goes before them
  */
-public record Burst(Optional<String> id, List<AnalysedPhoto> photos) {
+public record Burst(Optional<String> id, List<AnalysedPhoto> photos, List<AnalysedPhoto> beaten) {
   public Burst {
     photos = List.copyOf(photos);
-    if (photos.isEmpty() || id.isPresent() != photos.size() > 1) {
+    beaten = List.copyOf(beaten);
+    if (photos.isEmpty() || id.isPresent() != photos.size() + beaten.size() > 1) {
       throw new IllegalArgumentException(id + " with " + photos.size() + " photos");
     }
+  }
+
+  public Burst(Optional<String> id, List<AnalysedPhoto> photos) {
+    this(id, photos, List.of());
+  }
+
+  /** All that show the moment. */
+  public List<AnalysedPhoto> all() {
+    return Stream.concat(photos.stream(), beaten.stream()).toList();
   }
 }

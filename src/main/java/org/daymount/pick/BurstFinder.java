@@ -4,9 +4,14 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Fingerprint;
 import org.daymount.photo.Photo;
@@ -32,21 +37,66 @@ public final class BurstFinder {
    * @param photos of that day; copies should be left out first
    */
   public List<Burst> find(LocalDate day, List<AnalysedPhoto> photos) {
-    List<AnalysedPhoto> inOrder = photos.stream().sorted(BY_TIME).toList();
+    Map<Boolean, List<AnalysedPhoto>> byKind =
+        photos.stream().sorted(BY_TIME).collect(Collectors.partitioningBy(BurstFinder::isStill));
     List<List<AnalysedPhoto>> groups = new ArrayList<>();
-    for (AnalysedPhoto looked : inOrder) {
+    for (AnalysedPhoto looked : byKind.get(false)) {
       join(looked, groups);
     }
+    Map<List<AnalysedPhoto>, List<AnalysedPhoto>> beaten = new IdentityHashMap<>();
+    clips(byKind.get(true)).forEach(clip -> place(clip, groups, beaten));
     groups.sort(Comparator.comparing(group -> group.get(0), BY_TIME));
     List<Burst> bursts = new ArrayList<>();
     int number = 0;
     for (List<AnalysedPhoto> group : groups) {
+      List<AnalysedPhoto> stills = beaten.getOrDefault(group, List.of());
       bursts.add(
-          group.size() == 1
+          group.size() + stills.size() == 1
               ? new Burst(Optional.empty(), group)
-              : new Burst(Optional.of(day + "/" + ++number), group));
+              : new Burst(Optional.of(day + "/" + ++number), group, stills));
     }
     return List.copyOf(bursts);
+  }
+
+  private static boolean isStill(AnalysedPhoto looked) {
+    return looked.photo().file().frame().isPresent();
+  }
+
+  private static Collection<List<AnalysedPhoto>> clips(List<AnalysedPhoto> stills) {
+    return stills.stream()
+        .collect(
+            Collectors.groupingBy(
+                still -> still.photo().file().path(), LinkedHashMap::new, Collectors.toList()))
+        .values();
+  }
+
+  /**
+   * A clip is one moment however it moves, so it joins the photos that most of its stills are like
+   * and never joins photos to each other; it stands alone where there are none.
+   */
+  private static void place(
+      List<AnalysedPhoto> clip,
+      List<List<AnalysedPhoto>> groups,
+      Map<List<AnalysedPhoto>, List<AnalysedPhoto>> beaten) {
+    List<AnalysedPhoto> best = null;
+    long most = 0;
+    for (List<AnalysedPhoto> group : groups) {
+      long alike =
+          isStill(group.get(0))
+              ? 0
+              : clip.stream()
+                  .filter(still -> group.stream().anyMatch(photo -> alike(photo, still)))
+                  .count();
+      if (alike > most) {
+        best = group;
+        most = alike;
+      }
+    }
+    if (best == null) {
+      groups.add(clip);
+    } else {
+      beaten.computeIfAbsent(best, any -> new ArrayList<>()).addAll(clip);
+    }
   }
 
   /** Puts the photo with all groups it is like, which become one. */

@@ -75,13 +75,20 @@ public record Bursts(Map<LocalDate, List<Burst>> byDay) {
   public Map<PhotoFile, Optional<String>> groups() {
     Map<PhotoFile, Optional<String>> groups = new HashMap<>();
     for (Burst burst : all()) {
-      burst.photos().forEach(photo -> groups.put(photo.photo().file(), burst.id()));
+      burst.all().forEach(photo -> groups.put(photo.photo().file(), burst.id()));
     }
     return groups;
   }
 
   /** Frames that nobody looked at closely cannot win over those that were. */
   private static Contender contender(Burst burst, CloseLooks closeLooks) {
+    Contender best = bestPhoto(burst, closeLooks);
+    List<AnalysedPhoto> alike = new ArrayList<>(best.alike());
+    alike.addAll(burst.beaten());
+    return new Contender(best.looked(), alike);
+  }
+
+  private static Contender bestPhoto(Burst burst, CloseLooks closeLooks) {
     List<AnalysedPhoto> frames = closeLooks.frames(burst.photos());
     boolean anySound = frames.stream().anyMatch(frame -> !frame.isDamaged());
     List<AnalysedPhoto> close =

@@ -71,6 +71,10 @@ public final class CopyFinder {
         .takeWhile(other -> other.photo().size().area() > looked.photo().size().area())
         .filter(other -> !copies.contains(other.photo().file()))
         .filter(other -> !other.isDamaged() || looked.isDamaged()) // a sound copy is worth more
+        .filter(
+            other ->
+                other.photo().file().frame().isPresent()
+                    == looked.photo().file().frame().isPresent())
         .filter(other -> sameShape(other.photo().size(), looked.photo().size()))
         .filter(other -> datesAllow(looked.photo(), other.photo()))
         .filter(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.daymount.crop.Crop;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.MainLook;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.look.Subject;
@@ -28,7 +29,9 @@ final class Reasons {
         .measures()
         .damage()
         .ifPresent(fact -> reasons.add("damaged (" + fact + "), but there is no sound one"));
-    int alike = hero.contender().burstSize();
+    boolean still = isStill(hero.looked());
+    still(hero.looked()).ifPresent(reasons::add);
+    long alike = hero.contender().frames().filter(frame -> isStill(frame) == still).count();
     if (alike > 1) {
       reasons.add("sharpest of " + alike + " alike");
     } else if (all.size() == 1) {
@@ -45,6 +48,7 @@ final class Reasons {
   static List<String> byPerson(SpaceTrial hero) {
     List<String> reasons = new ArrayList<>();
     reasons.add("you chose it");
+    still(hero.looked()).ifPresent(reasons::add);
     hero.looked().measures().damage().ifPresent(fact -> reasons.add("damaged (" + fact + ")"));
     addCrop(reasons, hero.crop());
     return reasons;
@@ -52,6 +56,7 @@ final class Reasons {
 
   static List<String> runnerUp(SpaceTrial trial, SpaceTrial hero) {
     List<String> reasons = new ArrayList<>();
+    still(trial.looked()).ifPresent(reasons::add);
     if (hero != null && hero.contender().alike().contains(trial.looked())) {
       reasons.add("another frame of the same moment");
     }
@@ -63,6 +68,18 @@ final class Reasons {
     whatIsInIt(trial).ifPresent(reasons::add);
     addCrop(reasons, trial.crop());
     return reasons;
+  }
+
+  private static boolean isStill(AnalysedPhoto looked) {
+    return looked.photo().file().frame().isPresent();
+  }
+
+  private static Optional<String> still(AnalysedPhoto looked) {
+    return looked
+        .photo()
+        .file()
+        .frame()
+        .map(frame -> "a still from the clip " + frame.lastName() + ", at " + frame.time());
   }
 
   private static Optional<String> spoilt(SpaceTrial trial) {

@@ -70,7 +70,7 @@ public final class DaysFinder {
     progress.stage("finding pictures", 0);
     FolderReader reader = sums ? new FolderReader() : FolderReader.forDates();
     Listing listing = reader.list(folders);
-    progress.stage("reading dates", listing.pictures().size());
+    progress.stage("reading dates", listing.pictures().size() + listing.clips().size());
     Ingested found = reader.read(listing, ingest, jobs, progress::step);
     Days days = new DaySorter().sort(found.photos(), settings);
     progress.end();

@@ -149,7 +149,13 @@ final class MonthAssembler {
       warnings.add(
           Warning.general("packing", "there may be a way with fewer sheets: " + packing.how()));
     }
-    problems.values().forEach(problem -> warnings.add(warning(problem)));
+    Set<String> ofClips = new HashSet<>();
+    for (Problem problem : problems.values()) { // what is said of a clip's stills alike, once
+      boolean still = problem.file().frame().isPresent();
+      if (!still || ofClips.add(problem.file().path() + problem.kind().code())) {
+        warnings.add(warning(problem));
+      }
+    }
     for (Problem remark : surveyed.found().remarks()) {
       if (!problems.containsKey(remark.file())) { // a file of the month, and not left out
         warnings.add(Warning.of(remark));

@@ -164,7 +164,7 @@ public final class MonthMaker {
   private Ingested read(Request request) {
     progress.stage("finding pictures", 0);
     Listing listing = new FolderReader().list(request.photos(), request.leaveOut());
-    progress.stage("reading dates", listing.pictures().size());
+    progress.stage("reading dates", listing.pictures().size() + listing.clips().size());
     KnownContents known = memory.isPresent() ? memory.get() : KnownContents.NONE;
     return new FolderReader(known).read(listing, request.ingest(), request.jobs(), progress::step);
   }

@@ -70,7 +70,7 @@ public final class PhotoInspector {
       List<Path> files, IngestSettings ingest, DaySettings settings, CropSettings crop, int jobs) {
     progress.stage("finding pictures", 0);
     Listing listing = new FolderReader().list(files);
-    progress.stage("reading dates", listing.pictures().size());
+    progress.stage("reading dates", listing.pictures().size() + listing.clips().size());
     Ingested found = new FolderReader().read(listing, ingest, jobs, progress::step);
     progress.stage("looking at pictures", found.photos().size());
     Analysis first = new PhotoAnalyser(pictures).first(found.photos(), jobs, progress::step);

@@ -26,6 +26,7 @@ public record Problem(PhotoFile file, Kind kind, String text) implements Compara
     OTHER_DAYS(false),
     NOT_WANTED(false),
     DAMAGED(false),
+    CLIP_TIME(false),
     COLOUR_PROFILE_IGNORED(false);
 
     private final boolean unusable;

@@ -178,7 +178,8 @@ class FolderReaderTest {
     Ingested ingested = Reading.all(folder);
     assertEquals(List.of("PXL_4.MP", "img_2.MOV"), names(ingested.movingParts()));
     assertEquals(
-        List.of("VID_3.mp4 video", "elsewhere/IMG_2.MOV video", "film called.jpg video"),
+        List.of(
+            "VID_3.mp4 unreadable", "elsewhere/IMG_2.MOV unreadable", "film called.jpg unreadable"),
         kinds(ingested.problems()));
     assertEquals(3, ingested.photos().size());
   }

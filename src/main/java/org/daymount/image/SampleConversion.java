@@ -1,0 +1,18 @@
+package org.daymount.image;
+
+/** Coded samples of one pixel to red, green and blue. */
+interface SampleConversion {
+  int BT2020 = 9; // primaries, and matrix with constant coefficients: ITU-T H.273, tables 2 and 4
+
+  /** 0xRRGGBB in 8 bits. */
+  int rgb(int y, int cb, int cr);
+
+  /**
+   * @param bits of each sample, 8 to 12
+   */
+  static SampleConversion of(CodedColour colour, int bits) {
+    return WideToSrgb.isNeeded(colour)
+        ? new WideToSrgb(colour, bits)
+        : new YccToRgb(colour.matrix(), colour.fullRange(), bits);
+  }
+}

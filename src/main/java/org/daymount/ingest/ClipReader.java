@@ -1,0 +1,144 @@
+package org.daymount.ingest;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import org.daymount.clip.Clip;
+import org.daymount.clip.ClipFile;
+import org.daymount.clip.KeyFrame;
+import org.daymount.photo.Photo;
+import org.daymount.photo.PhotoFile;
+import org.daymount.photo.PhotoFormat;
+import org.daymount.photo.Taken;
+import org.daymount.problem.Problem;
+import org.daymount.problem.UnusablePicture;
+
+/** One clip to the stills that may be taken from it, or a problem. Nothing is decoded. */
+final class ClipReader {
+  /** Stills a clip takes part with, spread evenly. */
+  static final int MOST_STILLS = 40;
+
+  private final IngestSettings settings;
+  private final int most;
+
+  /**
+   * @param most stills of a clip
+   */
+  ClipReader(IngestSettings settings, int most) {
+    this.settings = settings;
+    this.most = most;
+  }
+
+  /**
+   * What one clip file gave.
+   *
+   * @param sums of the stills, in their order
+   * @param fileTime the file's own time
+   */
+  record Found(
+      PhotoFile file,
+      long bytes,
+      Clip clip,
+      List<KeyFrame> stills,
+      List<String> sums,
+      LocalDateTime fileTime) {
+
+    List<Photo> photos(Taken start) {
+      List<Photo> photos = new ArrayList<>();
+      for (int i = 0; i < stills.size(); i++) {
+        KeyFrame still = stills.get(i);
+        photos.add(
+            new Photo(
+                file.still(still.at()),
+                bytes,
+                sums.get(i),
+                PhotoFormat.CLIP,
+                clip.orientation().upright(clip.shown()),
+                clip.orientation(),
+                true,
+                later(start, still),
+                Optional.empty(),
+                Optional.empty()));
+      }
+      return photos;
+    }
+
+    private static Taken later(Taken start, KeyFrame still) {
+      return new Taken(
+          start.local().map(local -> start.hourKnown() ? local.plus(still.at()) : local),
+          start.offset(),
+          start.from(),
+          start.hourKnown());
+    }
+  }
+
+  /** One of the two is there. */
+  record Outcome(Optional<Found> found, Optional<Problem> problem) {}
+
+  Outcome read(PhotoFile file) {
+    try (ClipFile opened = ClipFile.open(file.path())) {
+      BasicFileAttributes attributes = Files.readAttributes(file.path(), BasicFileAttributes.class);
+      List<KeyFrame> stills =
+          most == 1 ? opened.clip().keyFrames().subList(0, 1) : opened.clip().spread(most);
+      List<String> sums = new ArrayList<>();
+      for (KeyFrame still : stills) {
+        sums.add(sum(opened, still));
+      }
+      return new Outcome(
+          Optional.of(
+              new Found(
+                  file,
+                  attributes.size(),
+                  opened.clip(),
+                  stills,
+                  sums,
+                  LocalDateTime.ofInstant(
+                      attributes.lastModifiedTime().toInstant(), settings.zone()))),
+          Optional.empty());
+    } catch (UnusablePicture e) {
+      return new Outcome(Optional.empty(), Optional.of(e.of(file)));
+    } catch (IOException | RuntimeException e) {
+      return new Outcome(
+          Optional.empty(),
+          Optional.of(
+              new Problem(
+                  file,
+                  Problem.Kind.UNREADABLE,
+                  "cannot be read from the disk; check that it may be opened")));
+    }
+  }
+
+  /**
+   * SHA-256 of all that a still is made of: when it is, how it is coded, turned and coloured, and
+   * its coded picture. The clip itself may have gigabytes and is not read for it.
+   */
+  private static String sum(ClipFile opened, KeyFrame still) throws IOException {
+    try {
+      Clip clip = opened.clip();
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      String how =
+          String.join(
+              " ",
+              still.at().toString(),
+              clip.codec().name(),
+              clip.coded().toString(),
+              clip.shown().toString(),
+              clip.orientation().name(),
+              clip.colour().toString());
+      digest.update(how.getBytes(StandardCharsets.UTF_8));
+      digest.update(opened.configuration());
+      digest.update(opened.coded(still));
+      return HexFormat.of().formatHex(digest.digest());
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+}

@@ -1,0 +1,193 @@
+package org.daymount.ingest;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.daymount.clip.ClipDates;
+import org.daymount.photo.Photo;
+import org.daymount.photo.PhotoFile;
+import org.daymount.photo.Taken;
+import org.daymount.photo.TakenFrom;
+import org.daymount.problem.Problem;
+
+/**
+ * When a clip was taken, by the first of these that holds a date: a person's table; QuickTime's creation date, the
+ * user data's, both with their offset; the movie header, which is UTC (ISO/IEC 14496-12, 8.2.2),
+ * with the offset of the photo nearest in time, or as local time where the clip's name says that
+ * its camera writes that; the name; the movie header in the zone of --zone or this computer's; the file's own time.
+ */
+final class ClipTimes {
+  /** A header may be written when recording ends, some seconds later than the name says. */
+  private static final Duration SLACK = Duration.ofMinutes(2);
+
+  private static final Optional<ZoneOffset> UTC_KNOWN = Optional.of(ZoneOffset.UTC);
+
+  /**
+   * @param remark what should be known of how it was found; empty when nothing was doubtful
+   */
+  record Judged(Taken taken, Optional<Problem> remark) {}
+
+  private record Dated(Instant at, ZoneOffset offset) {}
+
+  private final IngestSettings settings;
+  private final List<Dated> photos;
+
+  /**
+   * @param photos that were read beside the clips
+   */
+  ClipTimes(IngestSettings settings, List<Photo> photos) {
+    this.settings = settings;
+    this.photos =
+        photos.stream()
+            .map(Photo::taken)
+            .filter(taken -> taken.local().isPresent() && taken.offset().isPresent())
+            .filter(taken -> taken.from() != TakenFrom.NAME) // those are not settled yet
+            .map(
+                taken ->
+                    new Dated(
+                        taken.local().get().toInstant(taken.offset().get()), taken.offset().get()))
+            .toList();
+  }
+
+  Judged judge(ClipReader.Found found) {
+    ClipDates dates = found.clip().dates();
+    return told(found.file())
+        .or(() -> text(dates.quickTime()))
+        .or(() -> text(dates.userData()))
+        .map(taken -> new Judged(taken, Optional.empty()))
+        .or(() -> header(found))
+        .or(() -> name(found.file()).map(taken -> new Judged(taken, Optional.empty())))
+        .or(() -> inZone(found))
+        .orElseGet(() -> new Judged(fileTime(found), Optional.empty()));
+  }
+
+  /** What a person's table of dates says of the clip. */
+  private Optional<Taken> told(PhotoFile file) {
+    return settings
+        .dates()
+        .of(file)
+        .filter(time -> isBelievable(time.local()))
+        .map(
+            time ->
+                new Taken(
+                    Optional.of(time.local()), time.offset(), TakenFrom.PERSON, time.hourKnown()));
+  }
+
+  /** A time without an offset is a wall clock's; a day alone is told worse than by the header. */
+  private Optional<Taken> text(Optional<String> text) {
+    return text.flatMap(WallTime::parse)
+        .filter(WallTime::hourKnown)
+        .filter(time -> isBelievable(time.local()))
+        .map(time -> new Taken(Optional.of(time.local()), time.offset(), TakenFrom.CLIP));
+  }
+
+  private Optional<Judged> header(ClipReader.Found found) {
+    Optional<Instant> created = created(found);
+    if (created.isEmpty()) {
+      return Optional.empty();
+    }
+    LocalDateTime utc = LocalDateTime.ofInstant(created.get(), ZoneOffset.UTC);
+    Optional<LocalDateTime> named = wallClock(found.file());
+    Optional<ZoneOffset> offset = nearest(created.get());
+    Duration slack = SLACK.plus(found.clip().length());
+    if (named.isPresent() && isNear(named.get(), utc, slack) && !offset.equals(UTC_KNOWN)) {
+      return believable(utc, Optional.empty())
+          .map(
+              taken ->
+                  new Judged(
+                      taken,
+                      remark(
+                          found,
+                          "is dated by its camera's own clock, as its name is; the standard asks for"
+                              + " UTC there")));
+    }
+    return offset.flatMap(
+        o ->
+            believable(utc.plusSeconds(o.getTotalSeconds()), offset)
+                .map(taken -> new Judged(taken, Optional.empty())));
+  }
+
+  /** By the movie header, else by a name that tells UTC. */
+  private static Optional<Instant> created(ClipReader.Found found) {
+    return found
+        .clip()
+        .dates()
+        .created()
+        .or(
+            () ->
+                NameDate.in(found.file().lastName())
+                    .filter(NameDate.Found::utc)
+                    .map(name -> name.time().local().toInstant(ZoneOffset.UTC)));
+  }
+
+  private static boolean isNear(LocalDateTime a, LocalDateTime b, Duration slack) {
+    return Duration.between(a, b).abs().compareTo(slack) <= 0;
+  }
+
+  /** The local time in a name; some names tell UTC. */
+  private static Optional<LocalDateTime> wallClock(PhotoFile file) {
+    return NameDate.in(file.lastName())
+        .filter(found -> !found.utc() && found.time().hourKnown())
+        .map(found -> found.time().local());
+  }
+
+  private Optional<ZoneOffset> nearest(Instant at) {
+    return photos.stream()
+        .min(Comparator.comparing(photo -> Duration.between(photo.at(), at).abs()))
+        .map(Dated::offset);
+  }
+
+  private Optional<Taken> name(PhotoFile file) {
+    return NameDate.in(file.lastName())
+        .filter(found -> !found.utc())
+        .map(NameDate.Found::time)
+        .filter(time -> isBelievable(time.local()))
+        .map(
+            time ->
+                new Taken(
+                    Optional.of(time.local()), time.offset(), TakenFrom.NAME, time.hourKnown()));
+  }
+
+  private Optional<Judged> inZone(ClipReader.Found found) {
+    return created(found)
+        .flatMap(
+            at -> {
+              ZoneOffset offset = settings.zone().getRules().getOffset(at);
+              return believable(LocalDateTime.ofInstant(at, offset), Optional.of(offset));
+            })
+        .map(
+            taken ->
+                new Judged(
+                    taken,
+                    remark(
+                        found,
+                        "tells its time in UTC, and no photo tells its offset; it is read in this"
+                            + " computer's zone, or that of --zone ("
+                            + taken.offset().orElseThrow()
+                            + ")")));
+  }
+
+  private Taken fileTime(ClipReader.Found found) {
+    return isBelievable(found.fileTime())
+        ? Taken.at(found.fileTime(), TakenFrom.FILE_TIME)
+        : Taken.UNKNOWN;
+  }
+
+  private Optional<Taken> believable(LocalDateTime local, Optional<ZoneOffset> offset) {
+    return Optional.of(local)
+        .filter(this::isBelievable)
+        .map(time -> new Taken(Optional.of(time), offset, TakenFrom.CLIP));
+  }
+
+  private boolean isBelievable(LocalDateTime local) {
+    return settings.isBelievable(local.toLocalDate());
+  }
+
+  private static Optional<Problem> remark(ClipReader.Found found, String text) {
+    return Optional.of(new Problem(found.file(), Problem.Kind.CLIP_TIME, text));
+  }
+}
