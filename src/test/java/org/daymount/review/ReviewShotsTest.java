@@ -63,7 +63,7 @@ class ReviewShotsTest {
       shoot(browser, docs.resolve("review-undated.jpg"));
       browser.go("#/sheets");
       browser.click("button.main");
-      browser.waitForText("#made", "made:");
+      browser.waitForText("#made", "Made:");
       browser.find(".sheets li img");
       browser.size(1280, 900, 1);
       shoot(browser, docs.resolve("review-sheets.jpg"));

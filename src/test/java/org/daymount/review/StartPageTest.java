@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.daymount.cli.DoubleClicked;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -53,7 +54,7 @@ class StartPageTest {
       browser.saved();
       browser.go("#/sheets");
       browser.click("#make");
-      browser.waitForText("#made", "made:");
+      browser.waitForText("#made", "Made:");
       browser.checkAccessible("the sheets");
       shootIfAsked(browser, "start-sheets.jpg");
       browser.go("#/start");
@@ -70,6 +71,34 @@ class StartPageTest {
     assertTrue(Files.readString(out.resolve("choices.json")).contains("2026-06-01"));
     try (Stream<Path> left = Files.list(pictures)) {
       assertEquals(FEW.size(), left.count(), "nothing was written beside the pictures");
+    }
+  }
+
+  /** A double-click, no word said: the invented June is offered, and its sheets are soon there. */
+  @Test
+  void theFirstMinutesOfAPersonWhoWasNeverTold() throws Exception {
+    DoubleClicked program = new DoubleClicked(home);
+    program.opener("xdg-open", 0);
+    long begun = System.nanoTime();
+    Process daymount = program.start();
+    try (Browser browser = Browser.start(1280, 900)) {
+      browser.open(program.opened());
+      browser.waitForText("#try", "invented June");
+      browser.click("#try");
+      browser.find(".month li");
+      browser.click("#to-sheets");
+      browser.click("#make");
+      browser.waitForText("#made", "Made:");
+      browser.find(".sheets li img");
+      System.out.printf(
+          "from the double-click to the sheets: %d s%n", (System.nanoTime() - begun) / 1_000_000_000);
+      assertTrue(browser.all(".sheets li").size() > 20, "a month of sheets");
+      assertTrue(browser.text(".told").contains("20260618_184011.jpg"), "what was left out is told");
+      browser.click("#quit");
+      browser.waitForText("h1", "has ended");
+      assertEquals(0, daymount.waitFor());
+    } finally {
+      daymount.destroy();
     }
   }
 

@@ -1,5 +1,6 @@
 package org.daymount.look.detect;
 
+import ai.onnxruntime.OrtEnvironment;
 import ai.onnxruntime.OrtException;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -42,6 +43,15 @@ public final class Detectors implements AutoCloseable {
     this.faceSsd = faceSsd;
     this.centerNet = centerNet;
     this.faceMesh = faceMesh;
+  }
+
+  /** Whether the part of ONNX Runtime for this computer's system is in the program, and loads. */
+  public static boolean runHere() {
+    try {
+      return OrtEnvironment.getEnvironment() != null;
+    } catch (LinkageError | IllegalStateException e) {
+      return false;
+    }
   }
 
   /**
