@@ -104,6 +104,7 @@ final class ReviewCommand extends ContextCommand {
           new MonthMaker(pictures, terminal.and(server.opening()), memory).survey(request);
       // kept at once: whoever ends the review now need not wait for all this again
       memory.ifPresent(m -> OutOptions.keep(m, request.out().folder(surveyed.month())));
+      server.opening().stage("finding faces and choosing pictures", 0);
       server.prepare(
           pictures,
           (month, folder, progress) ->

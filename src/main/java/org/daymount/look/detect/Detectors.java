@@ -1,6 +1,5 @@
 package org.daymount.look.detect;
 
-import ai.onnxruntime.OrtEnvironment;
 import ai.onnxruntime.OrtException;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -48,7 +47,7 @@ public final class Detectors implements AutoCloseable {
   /** Whether the part of ONNX Runtime for this computer's system is in the program, and loads. */
   public static boolean runHere() {
     try {
-      return OrtEnvironment.getEnvironment() != null;
+      return Model.environment() != null;
     } catch (LinkageError | IllegalStateException e) {
       return false;
     }

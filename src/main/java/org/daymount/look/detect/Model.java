@@ -45,7 +45,7 @@ final class Model implements AutoCloseable {
    */
   static Model load(String resource, int atOnce) throws IOException, OrtException {
     OrtEnvironment environment =
-        OrtEnvironment.getEnvironment(OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR);
+        environment();
     try (OrtSession.SessionOptions options = new OrtSession.SessionOptions()) {
       // One thread: the caller has as many as the computer, and sums come out in the same order.
       options.setIntraOpNumThreads(1);
@@ -117,5 +117,10 @@ final class Model implements AutoCloseable {
     } catch (OrtException e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  /** The one of this process: whoever asks first settles how much it says. */
+  static OrtEnvironment environment() {
+    return OrtEnvironment.getEnvironment(OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR);
   }
 }
