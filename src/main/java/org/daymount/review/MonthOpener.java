@@ -26,8 +26,8 @@ public interface MonthOpener {
   Dates dates(List<Path> folders);
 
   /**
-   * What this program cannot do on this computer, because it was made for another system: a sentence
-   * each, with what to do. Takes a moment when asked for the first time.
+   * What this program cannot do on this computer, because it was made for another system: a
+   * sentence each, with what to do. Takes a moment when asked for the first time.
    */
   List<String> missing();
 

@@ -104,17 +104,22 @@ final class Browser implements AutoCloseable {
 
   /** Width in CSS pixels, also below what a window can be. */
   void size(int width, int height, double scale) {
-    ((ChromeDriver) driver).executeCdpCommand(
-        "Emulation.setDeviceMetricsOverride",
-        Map.of("width", width, "height", height, "deviceScaleFactor", scale, "mobile", false));
+    ((ChromeDriver) driver)
+        .executeCdpCommand(
+            "Emulation.setDeviceMetricsOverride",
+            Map.of("width", width, "height", height, "deviceScaleFactor", scale, "mobile", false));
   }
 
   void dark(boolean dark) {
-    ((ChromeDriver) driver).executeCdpCommand(
-        "Emulation.setEmulatedMedia",
-        Map.of(
-            "features",
-            List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
+    media("prefers-color-scheme", dark ? "dark" : "light");
+  }
+
+  /** As if the person had set this on their computer. */
+  void media(String feature, String value) {
+    ((ChromeDriver) driver)
+        .executeCdpCommand(
+            "Emulation.setEmulatedMedia",
+            Map.of("features", List.of(Map.of("name", feature, "value", value))));
   }
 
   void open(String address) {

@@ -11,7 +11,9 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Pages that move whole, an album that stops, a mat that is a switch: what becomes of the month. */
+/**
+ * Pages that move whole, an album that stops, a mat that is a switch: what becomes of the month.
+ */
 @Tag("slow")
 class PageWaysTest {
   private static final ObjectMapper JSON = new ObjectMapper();
@@ -74,14 +76,12 @@ class PageWaysTest {
   @Test
   void aMatIsLaidUnderAPictureAndTakenAway() throws Exception {
     try (RunningReview review = open("mat")) {
-      JsonNode on =
-          change(review, "{'what':'mat','day':'2026-06-01','space':0,'mat':true}");
+      JsonNode on = change(review, "{'what':'mat','day':'2026-06-01','space':0,'mat':true}");
       JsonNode space = day(on, 1).get("spaces").get(0);
       assertEquals(0.125, space.get("reveal").asDouble(), "the usual reveal");
       assertEquals(5.75, space.at("/piece/width").asDouble(), "a mat shows on both sides");
       assertEquals(3.75, space.at("/piece/height").asDouble());
-      JsonNode off =
-          change(review, "{'what':'mat','day':'2026-06-01','space':0,'mat':false}");
+      JsonNode off = change(review, "{'what':'mat','day':'2026-06-01','space':0,'mat':false}");
       assertEquals(0, day(off, 1).get("spaces").get(0).get("reveal").asDouble());
       assertEquals(false, day(off, 1).get("pageIsYours").asBoolean(), "as the note has it again");
     }
@@ -121,8 +121,7 @@ class PageWaysTest {
   }
 
   private static JsonNode change(RunningReview review, String what) throws Exception {
-    return post(
-        review, "/api/change", (ObjectNode) JSON.readTree(what.replace('\'', '"')));
+    return post(review, "/api/change", (ObjectNode) JSON.readTree(what.replace('\'', '"')));
   }
 
   private static JsonNode post(RunningReview review, String path, ObjectNode body)

@@ -219,7 +219,7 @@ class ReviewInBrowserTest {
     words.sendKeys(Keys.chord(Keys.CONTROL, "a"), "4x6, 3x4 on a zebra", Keys.ENTER);
     browser.waitForText("#notice", "zebra");
     words = browser.find("#page-words");
-    words.sendKeys(Keys.chord(Keys.CONTROL, "a"), "4x6, 3x4 on mat", Keys.ENTER);
+    words.sendKeys(Keys.chord(Keys.CONTROL, "a"), "5x7, 3x4 on mat", Keys.ENTER);
     browser.waitFor(
         "the message gone once it is mended",
         () -> Optional.of(browser.all("#notice p")).filter(List::isEmpty));
@@ -503,13 +503,7 @@ class ReviewInBrowserTest {
       noWiderThanTheScreen("the month", 3840);
       browser.dark(false);
       browser.size(1280, 900, 1);
-      browser
-          .driver()
-          .executeCdpCommand(
-              "Emulation.setEmulatedMedia",
-              java.util.Map.of(
-                  "features",
-                  List.of(java.util.Map.of("name", "prefers-reduced-motion", "value", "reduce"))));
+      browser.media("prefers-reduced-motion", "reduce");
       browser.open(review.address());
       browser.find(".month li a");
       assertEquals(
@@ -517,6 +511,10 @@ class ReviewInBrowserTest {
           browser.run(
               "return getComputedStyle(document.querySelector('.day a')).transitionDuration"),
           "nothing moves for those who asked for that");
+      browser.media("forced-colors", "active");
+      browser.go("#/day/" + DAY + "3");
+      browser.find(".photos li");
+      browser.checkAccessible("a day in the person's own few colours");
     } finally {
       browser.dark(false);
       browser.size(1280, 900, 1);

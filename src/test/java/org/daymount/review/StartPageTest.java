@@ -101,16 +101,17 @@ class StartPageTest {
       browser.open(program.opened());
       browser.waitForText("#try", "invented June");
       browser.click("#try");
-      browser.waitFor(
-          "the month", PATIENCE, () -> browser.all(".month li").stream().findFirst());
+      browser.waitFor("the month", PATIENCE, () -> browser.all(".month li").stream().findFirst());
       browser.click("#to-sheets");
       browser.click("#make");
       browser.waitFor(
           "the sheets", PATIENCE, () -> browser.all(".sheets li img").stream().findFirst());
       System.out.printf(
-          "from the double-click to the sheets: %d s%n", (System.nanoTime() - begun) / 1_000_000_000);
+          "from the double-click to the sheets: %d s%n",
+          (System.nanoTime() - begun) / 1_000_000_000);
       assertTrue(browser.all(".sheets li").size() > 20, "a month of sheets");
-      assertTrue(browser.text(".told").contains("20260618_184011.jpg"), "what was left out is told");
+      assertTrue(
+          browser.text(".told").contains("20260618_184011.jpg"), "what was left out is told");
       browser.click("#quit");
       browser.waitForText("h1", "has ended");
       assertEquals(0, daymount.waitFor());

@@ -44,8 +44,7 @@ final class Model implements AutoCloseable {
    * @param atOnce how many threads may run it at a time; others wait
    */
   static Model load(String resource, int atOnce) throws IOException, OrtException {
-    OrtEnvironment environment =
-        environment();
+    OrtEnvironment environment = environment();
     try (OrtSession.SessionOptions options = new OrtSession.SessionOptions()) {
       // One thread: the caller has as many as the computer, and sums come out in the same order.
       options.setIntraOpNumThreads(1);
