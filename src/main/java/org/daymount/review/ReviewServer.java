@@ -237,7 +237,7 @@ public final class ReviewServer implements AutoCloseable {
       throws HttpException, UnusablePicture, IOException {
     exchange.needGet();
     String path = exchange.path();
-    if (path.matches("/(picture|detail|sheet)/.*")) {
+    if (path.matches("/(picture|detail|sheet|card)/.*")) {
       gate.checkToken(exchange.key());
       return ApiResponse.jpeg(desk().picture(path.split("/")));
     }

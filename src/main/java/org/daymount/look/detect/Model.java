@@ -119,7 +119,8 @@ final class Model implements AutoCloseable {
   }
 
   /** The one of this process: whoever asks first settles how much it says. */
-  static OrtEnvironment environment() {
+  static OrtEnvironment environment() throws IOException {
+    OnnxNatives.unpack();
     return OrtEnvironment.getEnvironment(OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR);
   }
 }
