@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -73,7 +74,9 @@ final class FreelyTypedNotes {
     Score score = Score.NONE;
     for (int i = 0; i < files.size(); i++) {
       if ((i + 1) % 2 == remainder) {
-        MonthNote note = NoteParser.parse(Files.readString(files.get(i)), Locale.ENGLISH);
+        MonthNote note =
+            NoteParser.parse(
+                Files.readString(files.get(i)), Set.of(), Optional.of(MONTH), Locale.ENGLISH);
         score = score.plus(score(files.get(i), note));
       }
     }
@@ -125,7 +128,7 @@ final class FreelyTypedNotes {
             boolean shared = plain(wanted.story()).equals(plain(words.story()));
             if (!words.story().isEmpty()
                 && !shared
-                && plain(story).contains(plain(words.story()))) {
+                && hasLine(story, words.story())) {
               misplaced.add(file.getFileName() + " day " + own + " has the words of " + other);
             }
           });
@@ -136,6 +139,10 @@ final class FreelyTypedNotes {
   /** "of the ferry", left over from "two photos of the ferry", is no harm; other lines would be. */
   private static boolean isShort(String story) {
     return story.isEmpty() || !story.contains("\n") && story.contains("of the");
+  }
+
+  private static boolean hasLine(String story, String start) {
+    return story.lines().anyMatch(line -> plain(line).startsWith(plain(start)));
   }
 
   private static String plain(String text) {
