@@ -94,6 +94,9 @@ final class DayLineReader {
   private List<DayCandidate> stamped(String line, int from, int restFrom) {
     List<DayCandidate> candidates = new ArrayList<>();
     for (DayName name : possible(line, from)) {
+      if (name.month().isEmpty()) {
+        continue;
+      }
       weigher
           .weigh(line, List.of(name), DayWeigher.Lead.PLAIN, "stamp ", restFrom)
           .ifPresent(candidates::add);

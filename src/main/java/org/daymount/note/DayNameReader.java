@@ -79,6 +79,13 @@ final class DayNameReader {
     }
 
     private List<DayName> names(int from) {
+      read(from);
+      return found.stream()
+          .map(name -> name.weekday().isPresent() ? name : withWeekdayBehind(name))
+          .toList();
+    }
+
+    private void read(int from) {
       Optional<CalendarNames.Found<DayOfWeek>> weekday = names.weekdayAt(line, from);
       if (weekday.isPresent()) {
         dates(end(GAP, line, weekday.get().end()), Optional.of(weekday.get().value()));
@@ -91,7 +98,6 @@ final class DayNameReader {
       if (found.isEmpty()) {
         dates(from, Optional.empty());
       }
-      return found;
     }
 
     /** {@code M1}, {@code Th 4}: letters that begin the name of that very weekday. */
@@ -227,8 +233,7 @@ final class DayNameReader {
         year = OptionalInt.of(number(yearly.group(1)));
         end = yearly.end();
       }
-      DayName name = new DayName(day, said, year, weekday, end, style, slip);
-      return weekday.isPresent() ? name : withWeekdayBehind(name);
+      return new DayName(day, said, year, weekday, end, style, slip);
     }
 
     private DayName withWeekdayBehind(DayName name) {

@@ -1,6 +1,7 @@
 package org.daymount.note;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -43,7 +44,7 @@ final class DayRangeReader {
         break;
       }
       DayName last = days.get(days.size() - 1);
-      Optional<DayName> next = next(line, mark.end(), numeric).filter(day -> follows(last, day));
+      Optional<DayName> next = next(line, mark, numeric).filter(day -> follows(last, day));
       if (next.isEmpty() || !goesTogether(line, mark, last, next.get())) {
         break;
       }
@@ -66,9 +67,11 @@ final class DayRangeReader {
     return days.size() > 1 ? Optional.of(days) : Optional.empty();
   }
 
-  private Optional<DayName> next(String line, int from, boolean numeric) {
-    return names.at(line, from).stream()
-        .filter(name -> name.style().contains("numeric") == numeric)
+  private Optional<DayName> next(String line, Matcher mark, boolean numeric) {
+    boolean dotted = mark.group(1) != null; // "8.-9.6."
+    return names.at(line, mark.end()).stream()
+        .filter(name -> dotted || name.style().contains("numeric") == numeric)
+        .sorted(Comparator.comparing(name -> name.style().contains("numeric")))
         .reduce((before, last) -> last);
   }
 

@@ -150,7 +150,7 @@ public final class NoteParser {
     for (int i = 0; i < lines.size(); i++) {
       candidates.add(i == header.index() ? List.of() : reader.read(lines.get(i).text()));
     }
-    List<Optional<DayCandidate>> read = DayOrder.decide(candidates);
+    List<Optional<DayCandidate>> read = DayOrder.decide(withoutStamps(candidates));
     List<Entry> entries = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
       if (read.get(i).isPresent()) {
@@ -166,6 +166,21 @@ public final class NoteParser {
     }
     remarks.onOrder(entries);
     return entries;
+  }
+
+  /** Where the messages of a chat name their days, its stamps say when they were typed. */
+  private static List<List<DayCandidate>> withoutStamps(List<List<DayCandidate>> candidates) {
+    long named = candidates.stream().filter(each -> isOf(each, "chat ")).count();
+    long stamped = candidates.stream().filter(each -> isOf(each, "stamp ")).count();
+    return named < stamped
+        ? candidates
+        : candidates.stream()
+            .map(each -> isOf(each, "stamp ") ? List.<DayCandidate>of() : each)
+            .toList();
+  }
+
+  private static boolean isOf(List<DayCandidate> candidates, String chat) {
+    return !candidates.isEmpty() && candidates.get(0).style().startsWith(chat);
   }
 
   private void remarkOnEarlyStop(int index, List<Optional<DayCandidate>> read) {

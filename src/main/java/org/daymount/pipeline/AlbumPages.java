@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -46,7 +47,12 @@ record AlbumPages(
   static AlbumPages read(Request request, YearMonth month, List<Photo> photos, Choices made) {
     ChoicesMerge merged = ChoicesMerge.of(made, photos);
     Optional<MonthNote> note =
-        request.note().map(file -> NoteParser.parse(PersonsFiles.note(file), request.locale()));
+        request
+            .note()
+            .map(
+                file ->
+                    NoteParser.parse(
+                        PersonsFiles.note(file), Set.of(), Optional.of(month), request.locale()));
     Predicate<LocalDate> wanted = day -> request.daySettings().days().contains(day.getDayOfMonth());
     AlbumPlan plan = AlbumPlanner.plan(month, wanted, note, request.defaults(), merged.choices());
     Map<LocalDate, DayPage> noted =

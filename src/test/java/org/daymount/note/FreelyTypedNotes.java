@@ -126,19 +126,26 @@ final class FreelyTypedNotes {
       meant.forEach(
           (other, words) -> {
             boolean shared = plain(wanted.story()).equals(plain(words.story()));
-            if (!words.story().isEmpty()
-                && !shared
-                && hasLine(story, words.story())) {
+            if (!words.story().isEmpty() && !shared && hasLine(story, words.story())) {
               misplaced.add(file.getFileName() + " day " + own + " has the words of " + other);
             }
           });
     }
+    Map<Object, Integer> seen = new TreeMap<>();
+    for (NoteDay day : note.days()) {
+      day.names().forEach(name -> seen.merge(name.day(), 1, Integer::sum));
+    }
+    boolean chat = file.getFileName().toString().contains("chat");
+    seen.values().stream()
+        .filter(times -> times > 1 && !chat)
+        .forEach(times -> misplaced.add(file.getFileName() + " has a day " + times + " times"));
     return new Score(right, meant.size(), wrong, misplaced);
   }
 
   /** "of the ferry", left over from "two photos of the ferry", is no harm; other lines would be. */
   private static boolean isShort(String story) {
-    return story.isEmpty() || !story.contains("\n") && story.contains("of the");
+    return story.isEmpty()
+        || !story.contains("\n") && story.matches("(?:of the|van de|vom|de la|du|del|av) .*");
   }
 
   private static boolean hasLine(String story, String start) {
