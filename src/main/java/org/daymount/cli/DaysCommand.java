@@ -45,7 +45,7 @@ final class DaysCommand extends ContextCommand {
         new DaysFinder(progress)
             .find(
                 Requests.photos(spec, around, photos),
-                Requests.ingest(around, photos),
+                Requests.ingest(spec, around, photos, Requests.photos(spec, around, photos)),
                 Requests.days(photos),
                 Requests.jobs(spec, photos),
                 talk.json);

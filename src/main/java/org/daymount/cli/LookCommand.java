@@ -67,7 +67,7 @@ final class LookCommand extends ContextCommand {
         new PhotoInspector(pictures, progress)
             .inspect(
                 files,
-                Requests.ingest(around, photos),
+                Requests.ingest(spec, around, photos, files),
                 Requests.days(photos),
                 CropSettings.of(new Ppi(300), new Ppi(200)),
                 Requests.jobs(spec, photos));

@@ -38,7 +38,7 @@ final class MonthOpening implements MonthOpener {
             .find(
                 folders,
                 new IngestSettings(
-                    ClockCorrections.parse(List.of()), around.today(), around.zone(), false),
+                    ClockCorrections.parse(List.of()), around.today(), around.zone()),
                 new DaySettings(DayStart.FOUR, Optional.empty(), DayNumbers.ALL),
                 Runtime.getRuntime().availableProcessors(),
                 false);

@@ -74,7 +74,8 @@ final class OpenCommand extends ContextCommand {
         show(opener, running);
         return ExitCode.DONE;
       }
-      try (FolderLock held = lock.get()) {
+      FolderLock held = lock.get();
+      try (held) {
         around.out().println("the start page is at this address, on this computer only:");
         show(opener, address);
         server.awaitEnd();

@@ -2,6 +2,7 @@ package org.daymount.cli;
 
 import java.nio.file.Path;
 import java.time.YearMonth;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import org.daymount.day.DayNumbers;
@@ -43,6 +44,22 @@ final class PhotoOptions {
           "Puts right the times of a camera whose clock was wrong: \"Tarn T4=+1h\", \"Tarn T4=-20m\"."
               + " May be given several times.")
   List<String> clocks = new ArrayList<>();
+
+  @Option(
+      names = "--zone",
+      paramLabel = "Europe/Oslo",
+      description =
+          "Where names of files that tell UTC (PXL_...) were taken, if no picture near them names its"
+              + " offset. Default: the computer's zone.")
+  ZoneId zone;
+
+  @Option(
+      names = "--dates",
+      paramLabel = "FILE",
+      description =
+          "A table of dates you know: a line 'file,date,time' for each picture. Default: dates.csv in"
+              + " the first folder, if it is there.")
+  Path dates;
 
   @Option(
       names = "--verbose-record",

@@ -13,6 +13,7 @@ import org.daymount.crop.CropSettings;
 import org.daymount.day.DayNumbers;
 import org.daymount.day.DaySettings;
 import org.daymount.ingest.ClockCorrections;
+import org.daymount.ingest.DateTable;
 import org.daymount.ingest.IngestSettings;
 import org.daymount.month.Settings;
 import org.daymount.page.PageSettings;
@@ -24,6 +25,7 @@ import picocli.CommandLine.ParameterException;
 /** Options and surroundings to a {@link Request}. */
 final class Requests {
   private static final String NOTE = "note.txt";
+  private static final String DATES = "dates.csv";
 
   private Requests() {}
 
@@ -44,7 +46,7 @@ final class Requests {
           new OutputPlace(around.here(), out),
           AlbumDefaults.of(pages.space, pages.reveal),
           new CropSettings(pages.ppi, pages.minPpi, CropSettings.SAFE_EDGE.max(pages.labTrim)),
-          ingest(around, photos),
+          ingest(spec, around, photos, folders),
           new Settings(
               photos.dayStarts.at(),
               pages.space,
@@ -104,12 +106,35 @@ final class Requests {
         options.days == null ? DayNumbers.ALL : options.days);
   }
 
-  static IngestSettings ingest(CommandContext around, PhotoOptions options) {
+  static IngestSettings ingest(
+      CommandSpec spec, CommandContext around, PhotoOptions options, List<Path> folders) {
     return new IngestSettings(
         ClockCorrections.parse(new ArrayList<>(options.clocks)),
         around.today(),
-        around.zone(),
+        options.zone == null ? around.zone() : options.zone,
+        dates(spec, around, options, folders),
         options.verboseRecord);
+  }
+
+  private static DateTable dates(
+      CommandSpec spec, CommandContext around, PhotoOptions options, List<Path> folders) {
+    Path table = options.dates == null ? folders.get(0).resolve(DATES) : options.dates;
+    Path file = around.here().resolve(table);
+    if (!Files.isRegularFile(file)) {
+      if (options.dates != null) {
+        throw new ParameterException(
+            spec.commandLine(), "there is no table of dates " + table + "; look at its spelling");
+      }
+      return DateTable.EMPTY;
+    }
+    try {
+      return DateTable.read(file, table.getFileName().toString());
+    } catch (IOException e) {
+      throw new ParameterException(
+          spec.commandLine(), table + " cannot be read; check that it may be opened");
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), e.getMessage());
+    }
   }
 
   static int jobs(CommandSpec spec, PhotoOptions options) {

@@ -88,6 +88,11 @@ public final class FolderReader {
       outcome.remark().ifPresent(remarks::add);
     }
     Collections.sort(problems);
+    NameInstants instants = NameInstants.of(photos, settings.zone());
+    photos.replaceAll(instants::settled);
+    unusable.replaceAll(instants::settled);
+    List<String> notes = new ArrayList<>(instants.notes());
+    notes.addAll(settings.dates().notes(listing.pictures(), settings::isBelievable));
     Set<String> models =
         Stream.concat(photos.stream(), unusable.stream())
             .flatMap(photo -> photo.model().stream())
@@ -99,6 +104,7 @@ public final class FolderReader {
         listing.movingParts(),
         listing.others(),
         settings.clocks().unmatched(models),
+        notes,
         remarks);
   }
 

@@ -9,19 +9,29 @@ import java.util.Objects;
  *
  * @param clocks corrections of wrong camera clocks
  * @param today dates more than a day after it are not believed; the day is there for zones ahead
- * @param fileTimes the zone in which a file's own time is read, when nothing better is known
+ * @param zone in which a file's own time is read, and a name that tells UTC, when nothing better is
+ *     known
+ * @param dates what a person said of single files
  * @param models whether a photo is to name its camera's model although no clock is put right
  */
 public record IngestSettings(
-    ClockCorrections clocks, LocalDate today, ZoneId fileTimes, boolean models) {
+    ClockCorrections clocks, LocalDate today, ZoneId zone, DateTable dates, boolean models) {
+  /** Before digital cameras carried a clock worth believing; tags below it are resets and zeros. */
+  private static final int FIRST_YEAR = 1990;
+
   public IngestSettings {
     Objects.requireNonNull(clocks);
     Objects.requireNonNull(today);
-    Objects.requireNonNull(fileTimes);
+    Objects.requireNonNull(zone);
+    Objects.requireNonNull(dates);
   }
 
-  public IngestSettings(ClockCorrections clocks, LocalDate today, ZoneId fileTimes) {
-    this(clocks, today, fileTimes, false);
+  public IngestSettings(ClockCorrections clocks, LocalDate today, ZoneId zone) {
+    this(clocks, today, zone, DateTable.EMPTY, false);
+  }
+
+  boolean isBelievable(LocalDate day) {
+    return day.getYear() >= FIRST_YEAR && !day.isAfter(today.plusDays(1));
   }
 
   /** What is kept from run to run has no models, so they are read again where this says so. */

@@ -16,6 +16,7 @@ import org.daymount.problem.Problem;
  * @param movingParts films that belong to a still: counted, no problem
  * @param others files that are neither picture nor film, counted by the end of their names
  * @param unmatchedClocks models named in a clock correction that no photo has
+ * @param notes what should be known of the reading as a whole, in sentences
  * @param remarks what should be known of pictures that can be used all the same
  */
 public record Ingested(
@@ -25,6 +26,7 @@ public record Ingested(
     List<PhotoFile> movingParts,
     SortedMap<String, Integer> others,
     List<String> unmatchedClocks,
+    List<String> notes,
     List<Problem> remarks) {
   public Ingested {
     photos = List.copyOf(photos);
@@ -32,6 +34,7 @@ public record Ingested(
     problems = List.copyOf(problems);
     movingParts = List.copyOf(movingParts);
     unmatchedClocks = List.copyOf(unmatchedClocks);
+    notes = List.copyOf(notes);
     remarks = List.copyOf(remarks);
   }
 

@@ -14,6 +14,17 @@ import java.util.regex.Pattern;
  * compact date needs an hour behind it, or to stand at the front or between a chat's dashes.
  */
 final class NameDate {
+  /**
+   * @param utc whether the time is that of Greenwich and no wall clock's
+   */
+  record Found(WallTime time, boolean utc) {}
+
+  /**
+   * Names whose time is UTC: of 16 originals with a name like PXL_20260603_142530123 the name was
+   * the camera's own time less its offset (measured; docs/dates.md).
+   */
+  private static final Pattern UTC = Pattern.compile("(?i)PXL_\\d{8}_\\d{6}.*");
+
   private static final String DAY = "(\\d{4})(\\d{2})(\\d{2})";
   private static final String SPELLED_DAY = "(\\d{4})([-._])(\\d{2})\\2(\\d{2})";
 
@@ -43,8 +54,13 @@ final class NameDate {
   /**
    * @param name the last part of a file's name, with or without its ending
    */
-  static Optional<WallTime> in(String name) {
+  static Optional<Found> in(String name) {
     String base = FileKind.base(name.length() > LONGEST ? name.substring(0, LONGEST) : name);
+    return wallTime(base)
+        .map(time -> new Found(time, time.hourKnown() && UTC.matcher(base).matches()));
+  }
+
+  private static Optional<WallTime> wallTime(String base) {
     for (Optional<WallTime> found :
         List.of(compact(base), spelled(base), compactDay(base), spelledDay(base))) {
       if (found.isPresent()) {

@@ -139,7 +139,7 @@ final class PhotoReader {
     Optional<ExifOrientation> told = orientation(header, tags);
     ExifOrientation orientation = told.orElse(ExifOrientation.TOP_LEFT);
     LocalDateTime fileTime =
-        LocalDateTime.ofInstant(attributes.lastModifiedTime().toInstant(), settings.fileTimes());
+        LocalDateTime.ofInstant(attributes.lastModifiedTime().toInstant(), settings.zone());
     var upright = orientation.upright(header.stored());
     return new Photo(
         file,

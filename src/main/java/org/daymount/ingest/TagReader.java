@@ -57,6 +57,17 @@ final class TagReader {
     return tags(metadata, blocks);
   }
 
+  /** The dates of an XMP packet, best first; none where it cannot be read. */
+  List<String> xmpDates(byte[] packet) {
+    Metadata metadata = new Metadata();
+    try {
+      new XmpReader().extract(packet, metadata);
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+      return List.of();
+    }
+    return xmpDates(metadata);
+  }
+
   private static void readExif(byte[] exif, Metadata metadata) {
     new ExifReader().extract(new ByteArrayReader(exif), metadata);
   }

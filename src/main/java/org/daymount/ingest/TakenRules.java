@@ -1,7 +1,6 @@
 package org.daymount.ingest;
 
 import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -13,15 +12,14 @@ import org.daymount.photo.Taken;
 import org.daymount.photo.TakenFrom;
 
 /**
- * When a photo was taken, by the first of these that holds a date: DateTimeOriginal,
- * DateTimeDigitized, XMP, a PNG's "Creation Time", the file's name, a PNG's tIME, GPS, the file's
- * own time. tIME comes after the name because it says in UTC when the file was last changed. GPS
- * counts only where the file names its offset from UTC, for UTC alone does not tell the day.
+ * When a photo was taken, by the first of these that holds a date: a person's table,
+ * DateTimeOriginal, DateTimeDigitized, XMP, a PNG's "Creation Time", an XMP file beside it, the
+ * file's name, a PNG's tIME, GPS, the file's own time. A name that tells UTC gives a time with the
+ * offset of UTC, which {@link NameInstants} turns into a wall clock's. tIME comes after the name
+ * because it says in UTC when the file was last changed. GPS counts only where the file names its
+ * offset from UTC, for UTC alone does not tell the day.
  */
 final class TakenRules {
-  /** Before digital cameras carried a clock worth believing; tags below it are resets and zeros. */
-  private static final int FIRST_YEAR = 1990;
-
   private final IngestSettings settings;
 
   TakenRules(IngestSettings settings) {
@@ -32,12 +30,18 @@ final class TakenRules {
    * @param fileTime the file's own time, already in the zone of the settings
    */
   Taken judge(Tags tags, PhotoFile file, LocalDateTime fileTime) {
+    return first(settings.dates().of(file), TakenFrom.PERSON)
+        .orElseGet(() -> judgeUntold(tags, file, fileTime));
+  }
+
+  private Taken judgeUntold(Tags tags, PhotoFile file, LocalDateTime fileTime) {
     return first(tags.original().wallTime(), TakenFrom.ORIGINAL)
         .or(() -> first(tags.digitized().wallTime(), TakenFrom.DIGITIZED))
         .or(() -> xmp(tags))
         .or(() -> first(tags.pngCreation().flatMap(TakenRules::creation), TakenFrom.PNG))
         .map(taken -> corrected(taken, tags))
-        .or(() -> first(NameDate.in(file.lastName()), TakenFrom.NAME).map(t -> corrected(t, tags)))
+        .or(() -> sidecar(file))
+        .or(() -> name(file).map(t -> corrected(t, tags)))
         .or(() -> first(tags.pngModified().map(WallTime::at), TakenFrom.PNG))
         .or(() -> first(gps(tags), TakenFrom.GPS))
         .or(() -> first(Optional.of(WallTime.at(fileTime)), TakenFrom.FILE_TIME))
@@ -45,12 +49,8 @@ final class TakenRules {
   }
 
   private Optional<Taken> first(Optional<WallTime> time, TakenFrom from) {
-    return time.filter(t -> isBelievable(t.local().toLocalDate()))
+    return time.filter(t -> settings.isBelievable(t.local().toLocalDate()))
         .map(t -> new Taken(Optional.of(t.local()), t.offset(), from, t.hourKnown()));
-  }
-
-  private boolean isBelievable(LocalDate day) {
-    return day.getYear() >= FIRST_YEAR && !day.isAfter(settings.today().plusDays(1));
   }
 
   private Optional<Taken> xmp(Tags tags) {
@@ -58,6 +58,21 @@ final class TakenRules {
         .map(text -> first(WallTime.parse(text), TakenFrom.XMP))
         .flatMap(Optional::stream)
         .findFirst();
+  }
+
+  private Optional<Taken> sidecar(PhotoFile file) {
+    return Sidecar.dates(file.path()).stream()
+        .map(text -> first(WallTime.parse(text), TakenFrom.SIDECAR))
+        .flatMap(Optional::stream)
+        .findFirst();
+  }
+
+  private Optional<Taken> name(PhotoFile file) {
+    return NameDate.in(file.lastName())
+        .map(
+            found ->
+                found.utc() ? found.time().withOffset(Optional.of(ZoneOffset.UTC)) : found.time())
+        .flatMap(time -> first(Optional.of(time), TakenFrom.NAME));
   }
 
   /** RFC 3339, or RFC 1123 5.2.14 as the PNG standard (11.3.3.1) recommends. */

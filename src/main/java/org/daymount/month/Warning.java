@@ -13,6 +13,11 @@ import org.daymount.problem.Problem;
 public record Warning(String code, Optional<PhotoFile> file, Optional<LocalDate> day, String text) {
 
   /** About one file, in the problem's own words. */
+  /** Of the month as a whole. */
+  public static Warning general(String code, String text) {
+    return new Warning(code, Optional.empty(), Optional.empty(), text);
+  }
+
   public static Warning of(Problem problem) {
     return new Warning(
         problem.kind().code(), Optional.of(problem.file()), Optional.empty(), problem.text());

@@ -1,11 +1,12 @@
 package org.daymount.note;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Decides for all lines of a note at once which of them start a day: the cheapest reading, where
@@ -158,16 +159,15 @@ final class DayOrder {
       at = cost[state] < cost[at] ? state : at;
     }
     double total = cost[at];
-    @SuppressWarnings("unchecked")
-    Optional<DayCandidate>[] read = new Optional[lines.size()];
+    List<Optional<DayCandidate>> read =
+        new ArrayList<>(Collections.nCopies(lines.size(), Optional.empty()));
     for (int i = lines.size() - 1; i >= 0; i--) {
-      read[i] = Optional.empty();
       if (from[i] != null) {
         int c = chosen[i][at];
-        read[i] = c < 0 ? Optional.empty() : Optional.of(lines.get(i).get(c));
+        read.set(i, c < 0 ? Optional.empty() : Optional.of(lines.get(i).get(c)));
         at = from[i][at];
       }
     }
-    return new Path(total, Stream.of(read).toList());
+    return new Path(total, List.copyOf(read));
   }
 }

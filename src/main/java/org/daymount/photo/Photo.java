@@ -41,6 +41,21 @@ public record Photo(
         screenshot);
   }
 
+  /** The same photo at another time. */
+  public Photo at(Taken other) {
+    return new Photo(
+        file,
+        bytes,
+        sha256,
+        format,
+        size,
+        orientation,
+        orientationTagged,
+        other,
+        model,
+        screenshot);
+  }
+
   public Shape shape() {
     return Shape.of(size);
   }

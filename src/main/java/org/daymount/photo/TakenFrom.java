@@ -4,10 +4,14 @@ import java.util.Locale;
 
 /** Where the time of a photo was read, best first. */
 public enum TakenFrom {
+  /** A person's own table of dates. */
+  PERSON,
   ORIGINAL,
   DIGITIZED,
   XMP,
   PNG,
+  /** An XMP file beside the photo. */
+  SIDECAR,
   NAME,
   GPS,
   FILE_TIME,

@@ -2,6 +2,7 @@ package org.daymount.pipeline;
 
 import java.nio.file.Path;
 import java.time.YearMonth;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -77,7 +78,10 @@ public final class DaysFinder {
     Map<PhotoFile, Problem> problems =
         FileProblems.of(found, days, copies, new Analysis(List.of(), List.of()));
     return new Sorted(
-        days.month(), days.days(), photos(found, copies, problems, settings), warnings(problems));
+        days.month(),
+        days.days(),
+        photos(found, copies, problems, settings),
+        warnings(found, problems));
   }
 
   private static List<MonthPhoto> photos(
@@ -104,7 +108,10 @@ public final class DaysFinder {
     return List.copyOf(photos.values());
   }
 
-  private static List<Warning> warnings(Map<PhotoFile, Problem> problems) {
-    return problems.values().stream().map(Warning::of).toList();
+  private static List<Warning> warnings(Ingested found, Map<PhotoFile, Problem> problems) {
+    List<Warning> warnings = new ArrayList<>();
+    found.notes().forEach(note -> warnings.add(Warning.general("dates", note)));
+    problems.values().forEach(problem -> warnings.add(Warning.of(problem)));
+    return warnings;
   }
 }

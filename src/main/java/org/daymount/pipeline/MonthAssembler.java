@@ -130,12 +130,13 @@ final class MonthAssembler {
 
   private List<Warning> warnings(List<MonthDay> days, Packing packing) {
     List<Warning> warnings = new ArrayList<>();
-    picked.close().without().ifPresent(why -> warnings.add(general("no-detectors", why)));
+    picked.close().without().ifPresent(why -> warnings.add(Warning.general("no-detectors", why)));
     for (String model : surveyed.found().unmatchedClocks()) {
       warnings.add(
-          general(
+          Warning.general(
               "clock", "no photo was taken with a " + model + "; look at the spelling in --clock"));
     }
+    surveyed.found().notes().forEach(note -> warnings.add(Warning.general("dates", note)));
     warnings.addAll(picked.pageWarnings());
     for (MonthDay day : days) {
       for (MonthSpace space : day.spaces()) {
@@ -145,7 +146,8 @@ final class MonthAssembler {
     }
     warnings.addAll(stories.warnings());
     if (!packing.provenFewest()) {
-      warnings.add(general("packing", "there may be a way with fewer sheets: " + packing.how()));
+      warnings.add(
+          Warning.general("packing", "there may be a way with fewer sheets: " + packing.how()));
     }
     problems.values().forEach(problem -> warnings.add(warning(problem)));
     for (Problem remark : surveyed.found().remarks()) {
@@ -207,9 +209,5 @@ final class MonthAssembler {
                             Math.floor(hero.crop().ppi().value()),
                             space.pick().space().name(),
                             least.value())));
-  }
-
-  private static Warning general(String code, String text) {
-    return new Warning(code, Optional.empty(), Optional.empty(), text);
   }
 }

@@ -149,8 +149,8 @@ final class StartApi {
     }
     Map<String, String> album = new LinkedHashMap<>();
     body.path("album")
-        .fields()
-        .forEachRemaining(
+        .properties()
+        .forEach(
             each -> {
               if (!each.getValue().asText().isBlank()) {
                 album.put(each.getKey(), each.getValue().asText().strip());

@@ -109,7 +109,7 @@ public final class StartSettings {
 
   private static Map<String, String> texts(JsonNode node) {
     Map<String, String> texts = new LinkedHashMap<>();
-    node.fields().forEachRemaining(each -> texts.put(each.getKey(), each.getValue().asText()));
+    node.properties().forEach(each -> texts.put(each.getKey(), each.getValue().asText()));
     return texts;
   }
 }

@@ -10,7 +10,9 @@ import org.daymount.unit.PixelSize;
 import org.daymount.unit.Ppi;
 import org.junit.jupiter.api.Test;
 
-/** The figures are those of docs/decisions.md; the head is found by adding them to the box. */
+/**
+ * The figures are those of docs/decisions.md (Faces); the head is found by adding them to the box.
+ */
 class FaceRoomTest {
   private static final PixelSize PICTURE = new PixelSize(4000, 3000);
   private static final Face FACE = new Face(new PixelBox(1000, 1000, 200, 300), 0.9);

@@ -14,7 +14,6 @@ class NameDateTest {
   @CsvSource({
     "20260603_142530.jpg, 2026-06-03T14:25:30",
     "IMG_20260603_142530123.jpg, 2026-06-03T14:25:30.123",
-    "PXL_20260603_142530007.MP.jpg, 2026-06-03T14:25:30.007",
     "IMG20260603142530.jpg, 2026-06-03T14:25:30",
     "IMG_20260603_142530_BURST001.jpg, 2026-06-03T14:25:30",
     "2026-06-03 14.25.30.jpg, 2026-06-03T14:25:30",
@@ -30,8 +29,23 @@ class NameDateTest {
     "Screenshot 2026-06-03 at 12.05.00 AM.png, 2026-06-03T00:05:00"
   })
   void aNameWithADateAndAnHourGivesBoth(String name, LocalDateTime expected) {
-    WallTime found = NameDate.in(name).orElseThrow();
-    assertEquals(new WallTime(expected, true, Optional.empty()), found);
+    NameDate.Found found = NameDate.in(name).orElseThrow();
+    assertEquals(new WallTime(expected, true, Optional.empty()), found.time());
+    assertEquals(false, found.utc());
+  }
+
+  /** Measured on 16 originals: the name is EXIF's time less its offset. */
+  @ParameterizedTest
+  @CsvSource({
+    "PXL_20260603_142530007.jpg, 2026-06-03T14:25:30.007",
+    "PXL_20260603_142530007.MP.jpg, 2026-06-03T14:25:30.007",
+    "PXL_20260603_142530007~2.jpg, 2026-06-03T14:25:30.007",
+    "PXL_20260603_142530007.PORTRAIT-01.COVER.jpg, 2026-06-03T14:25:30.007"
+  })
+  void aNameThatTellsUtcSaysSo(String name, LocalDateTime expected) {
+    NameDate.Found found = NameDate.in(name).orElseThrow();
+    assertEquals(expected, found.time().local());
+    assertEquals(true, found.utc());
   }
 
   @ParameterizedTest
@@ -45,7 +59,7 @@ class NameDateTest {
         "2026.06.03 garden.png"
       })
   void aNameWithADayAloneGivesNoonOfThatDay(String name) {
-    WallTime found = NameDate.in(name).orElseThrow();
+    WallTime found = NameDate.in(name).orElseThrow().time();
     assertEquals(LocalDateTime.parse("2026-06-03T12:00"), found.local());
     assertEquals(false, found.hourKnown());
   }

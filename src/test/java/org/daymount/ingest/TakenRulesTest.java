@@ -181,7 +181,7 @@ class TakenRulesTest {
   @Test
   void theNameComesBeforeGps() throws IOException {
     photo.offset("-03:00").gpsTime("2026:06:04", 2, 16, 8);
-    Taken taken = taken("PXL_20260603_142530123.jpg");
+    Taken taken = taken("IMG_20260603_142530123.jpg");
     assertEquals(TakenFrom.NAME, taken.from());
     assertEquals(local("2026-06-03T14:25:30.123"), taken.local().orElseThrow());
   }

@@ -30,7 +30,7 @@ final class CenterNet implements AutoCloseable {
 
   /**
    * @param square the picture in the top left of the whole square, empty part and all: without it
-   *     more things are missed (docs/decisions.md)
+   *     more things are missed (docs/evaluation.md, cost of a look)
    * @return surest first
    */
   List<Thing> detect(Letterbox square, double threshold) {
