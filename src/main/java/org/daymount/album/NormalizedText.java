@@ -57,6 +57,9 @@ public final class NormalizedText {
     if (Character.isDigit(c)) {
       return String.valueOf((char) ('0' + Character.digit(c, 10)));
     }
+    if (c >= 0x2460 && c <= 0x249B) { // numbers in circles, brackets and with full stops
+      return Integer.toString((c - 0x2460) % 20 + 1);
+    }
     if (c >= 0xFF01 && c <= 0xFF5E) { // full-width forms of ASCII, Unicode block FF00
       return plain(c - 0xFEE0);
     }
@@ -82,7 +85,9 @@ public final class NormalizedText {
       return " ";
     }
     int type = Character.getType(c);
-    if (type == Character.FORMAT || type == Character.CONTROL) {
+    if (type == Character.FORMAT
+        || type == Character.CONTROL
+        || type == Character.ENCLOSING_MARK) { // the box of a keycap
       return "";
     }
     String letters = Normalizer.normalize(Character.toString(c), Normalizer.Form.NFD);

@@ -34,12 +34,37 @@ public final class PageSpecParser {
 
   private static final Pattern GAP =
       Pattern.compile(
-          "[ ,;&+()=*_]+|(?:and|plus|und|et|och|oraz|with(?= (?:an? )?(?:journ|story c)))(?![\\p{L}\\d])");
+          "[ ,;&+()=*_|\"{}]+|(?:and|plus|und|et|och|oraz|with(?= (?:an? )?(?:journ|story c))"
+              + ")(?![\\p{L}\\d])");
+
+  /** Words that add nothing. */
+  private static final Pattern FILLER =
+      Pattern.compile(
+          "(?:please|pls|plz|bitte|graag|alsjeblieft|aub|svp|s'il (?:te|vous) plait|por favor"
+              + "|per favore|prosze|tack|thanks|thx|just|only|nur|solo|seulement|alleen|bara|tylko"
+              + "|apenas|each|je|chacune?|cada|elk)(?![\\p{L}\\d'])");
+
+  private static final Pattern LABEL =
+      Pattern.compile(
+          "(?:page|size|format|layout|orientation|photos?|pics?|pictures?|fotos?|bilder|seite"
+              + "|grosse) *[:=](?! *$) *");
+  private static final Pattern LABELLED_COUNT =
+      Pattern.compile(
+          "(?:photos?|pics?|pictures?|fotos?|bilder) *[:=] *(\\d{1,2})(?= *(?:$|[-.,;|]))");
+  private static final Pattern OVER_A_MARK = Pattern.compile(" *[-.:/>] *");
+
+  /** Sizes that are sold in centimetres and named without them. Common practice, no source. */
+  private static final Pattern METRIC =
+      Pattern.compile(
+          "(9 ?x ?13|10 ?x ?13|10 ?x ?15|11 ?x ?15|13 ?x ?18|15 ?x ?10|13 ?x ?9|18 ?x ?13|15 ?x ?20"
+              + "|15 ?x ?21|18 ?x ?24|20 ?x ?30)(?:er)?(?! ?(?:in|\"|'|x|[\\d.,/]\\d))");
+
   private static final Pattern MARKS = Pattern.compile("[ ,;)]*");
   private static final Pattern SPACES = Pattern.compile(" +");
   private static final Pattern ALL =
       Pattern.compile(
-          "(?:both|all|each|beide|alle|tous|toutes|ambas|entrambe|oba|bada) +(?:of them )?");
+          "(?:both|all|each|beide|alle|tous|toutes|ambas|todas|ambos|todos|entramb[ei]|tutt[ei]|allebei"
+              + "|oba|obie|wszystkie|bada|alla|chaque) +(?:of them )?");
   private static final Pattern BEFORE_REVEAL = Pattern.compile(" *(?:with (?:an? )?)?");
   private static final Pattern AFTER_REVEAL = Pattern.compile(" +reveal(?![\\p{L}\\d-])");
   private static final Pattern COUNT_BEFORE =
@@ -55,6 +80,7 @@ public final class PageSpecParser {
   private Optional<PageForm> form = Optional.empty();
   private boolean storyCard;
   private boolean any;
+  private boolean labelled;
 
   private PageSpecParser(String folded, Set<String> bases) {
     this.text = folded;
@@ -161,19 +187,31 @@ public final class PageSpecParser {
     int understood = from;
     boolean afterGap = true;
     while (at < text.length() && kind.isEmpty()) {
+      int filler = match(FILLER, at);
       int next = readKind(at);
+      next = next > at ? next : readLabel(at);
       next = next > at ? next : readForm(at);
       next = next > at ? next : readSize(at);
       next = next > at ? next : readModifier(at, afterGap);
       next = next > at ? next : readPhoto(at);
       next = next > at ? next : readCount(at);
+      if (next == at && filler > at) {
+        understood = any ? filler : understood;
+        at = skipGaps(filler);
+        continue;
+      }
       if (next == at) {
         break;
       }
-      any = true;
+      any = any || !labelled;
+      labelled = false;
       understood = next;
       at = skipGaps(next);
       afterGap = text.substring(next, at).matches(".*[^ ].*");
+      int over = match(OVER_A_MARK, at);
+      if (over > at && kind.isEmpty() && isWayAlone(over)) {
+        at = over; // "4x6: tall"
+      }
     }
     return finish(at == text.length() ? at : match(MARKS, understood));
   }
@@ -185,6 +223,7 @@ public final class PageSpecParser {
         && (pending.direction.isPresent() || pending.onMat)) {
       closePending();
     }
+    refine();
     boolean definite = kind.isPresent() || !groups.isEmpty() || form.isPresent() || storyCard;
     List<WantedSpace> spaces = new ArrayList<>();
     groups.forEach(group -> spaces.addAll(group.spaces()));
@@ -198,6 +237,73 @@ public final class PageSpecParser {
     }
     PageSpec words = new PageSpec(kind.orElse(DayPage.Kind.PICTURES), spaces, form, storyCard);
     return new Read(words, end, definite, any);
+  }
+
+  /** A direction or a mat with nothing but a mark or the end behind it. */
+  private boolean isWayAlone(int at) {
+    for (PageVocabulary.Word word :
+        List.of(
+            PageVocabulary.Word.PORTRAIT,
+            PageVocabulary.Word.LANDSCAPE,
+            PageVocabulary.Word.MAT,
+            PageVocabulary.Word.STORY_CARD)) {
+      int end = PageVocabulary.end(word, text, at);
+      if (end > at) {
+        return match(SPACES, end) == text.length()
+            || ".,;:-|)".indexOf(text.charAt(match(SPACES, end))) >= 0;
+      }
+    }
+    return false;
+  }
+
+  /** {@code photos: 2}, and {@code page:} before anything else. */
+  private int readLabel(int at) {
+    Matcher count = LABELLED_COUNT.matcher(text).region(at, text.length());
+    if (groups.isEmpty() && !pending.saysSomething() && count.lookingAt()) {
+      int value = Integer.parseInt(count.group(1));
+      if (value >= 1 && value <= MOST_SPACES) {
+        pending.count = value;
+        closePending();
+        return count.end();
+      }
+    }
+    if (any || pending.saysSomething()) {
+      return at;
+    }
+    int end = match(LABEL, at);
+    labelled = end > at;
+    return end;
+  }
+
+  /** {@code two photos, one tall, one wide}: the latter say how the former lie. */
+  private void refine() {
+    if (groups.size() < 2) {
+      return;
+    }
+    Group first = groups.get(0);
+    List<Group> rest = groups.subList(1, groups.size());
+    int told = rest.stream().mapToInt(group -> group.count).sum();
+    boolean describes =
+        first.count >= 2
+            && first.direction.isEmpty()
+            && !first.onMat
+            && (first.size.isPresent() ? told == first.count : told <= first.count)
+            && rest.stream()
+                .allMatch(
+                    group ->
+                        group.count > 0
+                            && group.size.isEmpty()
+                            && (group.direction.isPresent() || group.onMat));
+    if (!describes) {
+      return;
+    }
+    rest.forEach(group -> group.size = first.size);
+    first.count -= told;
+    if (first.count == 0) {
+      groups.remove(0);
+    } else {
+      groups.add(groups.remove(0)); // those that were not told of
+    }
   }
 
   private void closePending() {
@@ -274,7 +380,7 @@ public final class PageSpecParser {
   }
 
   private int readSize(int at) {
-    Optional<SizeText.Found<PaperSize>> found = SizeText.sizeAt(text, at);
+    Optional<SizeText.Found<PaperSize>> found = sizeAt(at);
     if (found.isEmpty() || !SpaceSizes.isPossible(found.get().value())) {
       return at;
     }
@@ -301,6 +407,17 @@ public final class PageSpecParser {
     groups.add(pending);
     pending = new Group();
     return end;
+  }
+
+  private Optional<SizeText.Found<PaperSize>> sizeAt(int at) {
+    Matcher metric = METRIC.matcher(text).region(at, text.length());
+    Optional<SizeText.Found<PaperSize>> inches = SizeText.sizeAt(text, at);
+    boolean saidItself =
+        metric.lookingAt() && (inches.isEmpty() || inches.get().end() <= metric.end());
+    return saidItself
+        ? SizeText.sizeAt(metric.group(1) + "cm", 0)
+            .map(size -> new SizeText.Found<>(size.value(), metric.end()))
+        : inches;
   }
 
   private int readModifier(int at, boolean afterGap) {

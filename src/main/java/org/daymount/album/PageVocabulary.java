@@ -32,38 +32,56 @@ final class PageVocabulary {
   private static final String PHOTOS =
       "(?:photo'?s?|photographs?|pic'?s?|pictures?|snaps?|foto'?s?|fotografias?|fotografie|bild(?:er)?"
           + "|foton|images?|imagen(?:es)?|imagem|imagens|immagin[ei]|zdjecia?|zdjecie|zdjec)";
+  private static final String BEFORE_WAY =
+      "(?:(?:in|as|im|als|en|au|au format|a la|na|em|w|i|format|orientation|stehend(?:es)? ) )?";
   private static final String TALL =
-      "portraits?|tall|upright|verticals?|verticale?s?|verticaal|hochformat|hochkant|hoch"
-          + "|en hauteur|retrato|ritratto|staand|pionow[oyea]|staende";
+      BEFORE_WAY
+          + "(?:portraits?(?: format| style| orientation)?|tall|upright|standing up|vertical(?:s|es|is|i|e|ly)?"
+          + "|verticales|verticaal|vertikala?|hochformat(?:ig)?|hochkant(?:ig)?|hoch|stehend|senkrecht"
+          + "|hauteur|retrato|ritratto|staande?|de pie|em pe|in piedi|pionow[oyea]|pionie|staende|hojden)";
   private static final String WIDE =
-      "landscapes?|wide|horizontals?|horizontale?s?|horizontaal|sideways|querformat|quer|paysage"
-          + "|en largeur|apaisad[oa]|paisaje|paisagem|orizzontal[ei]|liggend|poziom[oyea]|liggande";
+      BEFORE_WAY
+          + "(?:landscapes?(?: format| style| orientation)?|wide|horizontal(?:s|es|e|ly)?|horizontais"
+          + "|horizontaal|horisontell?a?|sideways|querformat(?:ig)?|quer|liegend|waagrecht|waagerecht"
+          + "|paysage|largeur|apaisad[oa]s?|paisaje|paisagem|deitad[oa]s?|orizzontal[ei]|liggende?"
+          + "|poziom[oyea]|poziomie|liggande|bredden)";
 
   private static final Map<Word, Pattern> PATTERNS =
       Map.of(
           Word.NO_PHOTO,
           pattern(
               "(?:no|without|zero|keine?n?|ohne|pas de|sans|aucune|sin|senza|nessuna|geen|zonder"
-                  + "|sem|nenhuma|bez|zadnego|inga|inget|ingen|utan) (?:any |an? |une )?"
+                  + "|sem|nenhuma|bez|zadnego|inga|inget|ingen|utan) (?:any |an? |une |ein |el |una? )?"
+                  + PHOTOS
+                  + END
+                  + "|(?:photos?|pics?|pictures?|fotos?) *[:=]? *(?:none|0|zero|keine?|aucune|geen|nenhuma)"
+                  + END
+                  + "|0 "
                   + PHOTOS
                   + END
                   + "|(?:words|text|story|writing) only"
                   + END
-                  + "|(?:only|just) (?:words|text|the story)"
+                  + "|(?:only|just) (?:words|text|the story|writing|journall?ing)"
                   + END
-                  + "|(?:nur text|texte seul(?:ement)?|(?:solo|so|apenas|somente) texto|solo testo"
+                  + "|(?:nur text|texte seul(?:ement)?|(?:solo|so|apenas|somente) texto|solo testo|nur worte"
                   + "|alleen tekst|tylko tekst|(?:bara|endast) text)"
                   + END
-                  + "|blank(?: page)?"
+                  + "|(?:(?:leave|left|keep|stays?)(?: it| this)? )?(?:blank|empty)(?: page| please)?"
+                  + ALONE
+                  + "|(?:leere? seite|leer|page blanche|vide|(?:pagina )?(?:en blanco|em branco|bianca|vuota|blanco)"
+                  + "|lege pagina|leeg|pusta(?: strona)?|tom sida|tomt?)"
                   + ALONE),
           Word.LEAVE_OUT,
           pattern(
               "(?:leave|left)(?: it| this)? out"
                   + END
-                  + "|(?:no page|skip(?:ped)?(?: it| this(?: one)?| the day)?|nothing(?: today|"
-                  + " here)?|auslassen|weglassen|uberspringen|nichts|keine seite|rien|sauter|pas de"
-                  + " page|nada|omitir|saltar|saltare|salta|niente|overslaan|niets|nic|pomin"
-                  + "|pominac|hoppa over|ingenting|pular)"
+                  + "|(?:no page|(?:just |we can |can |please )?(?:skip(?:ped|ping|p)?|skp|sikp)"
+                  + "(?: it| this(?: one| day| page)?| the day| that(?: one| day)?| today| day| please)*"
+                  + "|nothing(?: today| here)?|noth?ing?|nothign|notihng|omit(?:ted)?"
+                  + "|auslassen|weglassen|(?:lassen wir )?(?:aus|weg)(?:gelassen)?|uberspr(?:ingen|ungen)|nichts|nix"
+                  + "|keine seite|rien|sauter|a sauter|on saute|saute|pas de page|nada|omitir|saltar(?:e|lo)?"
+                  + "|salta(?:mos)?|sin pagina|niente|nulla|overslaan|overgeslagen|sla over|niets|niks"
+                  + "|geen pagina|nic|pomin(?:ac|iete)?|hoppa over|hoppar over|ingenting|inget|pular|pula)"
                   + ALONE),
           Word.EITHER_WAY,
           pattern(
@@ -78,13 +96,15 @@ final class PageVocabulary {
                   + ")|either way)"
                   + END),
           Word.PORTRAIT,
-          pattern("(?:" + TALL + ")" + END),
+          pattern(TALL + END),
           Word.LANDSCAPE,
-          pattern("(?:" + WIDE + ")" + END),
+          pattern(WIDE + END),
           Word.MAT,
           pattern(
-              "(?:on|with|in)(?: an?| the)? mats?"
+              "(?:on|with|in|has)(?: an?| the)? mats?"
                   + END
+                  + "|mats?"
+                  + ALONE
                   + "|matted"
                   + END
                   + "|(?:(?:auf|mit|avec|sur|con|su|met|op|com|z|na|med|pa) )?(?:an? |un |einem )?"
@@ -94,13 +114,14 @@ final class PageVocabulary {
           pattern(
               "(?:full[- ]page|whole page|ganze seite|ganzseitig|pleine page|page entiere"
                   + "|pagina (?:completa|entera|intera|inteira)|hele pagina|cala strona|hela sidan"
-                  + "|helsida)"
+                  + "|helsida|toda la pagina|toda a pagina|tutta la pagina|toute la page|volle seite)"
                   + END),
           Word.POCKET_PAGE,
           pattern("(?:pocket page|pockets?" + ALONE + "|taschenseite)" + END),
           Word.STORY_CARD,
           pattern(
-              "(?:an? )?(?:(?:journal|story|text)(?:l?ing)? card|journall?ing|textkarte)" + END),
+              "(?:an? )?(?:(?:journal|story|text)(?:l?ing)? card|journall?ing|textkarte|carte (?:de )?texte|tekstkaart)"
+                  + END),
           Word.PHOTO,
           pattern("(?:" + PHOTOS + ")" + END));
 
@@ -125,6 +146,8 @@ final class PageVocabulary {
 
   private static final Set<String> REAL_WORDS =
       Set.of("landscaped", "landscaper", "pictured", "photon", "mattes", "matter", "pasture");
+  private static final Pattern WITHOUT =
+      Pattern.compile("(?:no|without|ohne|keine?|pas de|sin|sem) ");
   private static final Pattern WORD = Pattern.compile("\\p{L}{5,12}(?![\\p{L}\\d])");
 
   private PageVocabulary() {}
@@ -168,6 +191,12 @@ final class PageVocabulary {
     matcher.useTransparentBounds(true);
     if (matcher.lookingAt()) {
       return matcher.end();
+    }
+    if (word == Word.NO_PHOTO) {
+      Matcher without = WITHOUT.matcher(text).region(at, text.length());
+      boolean slipped =
+          without.lookingAt() && slip(text, without.end()).filter(Word.PHOTO::equals).isPresent();
+      return slipped ? wordEnd(text, without.end()) : at;
     }
     return slip(text, at).filter(word::equals).isPresent() ? wordEnd(text, at) : at;
   }

@@ -115,12 +115,15 @@ public final class AlbumPlanner {
   /** A note that ends well before its month may mean the album to end there. */
   private void remarkOnEnd() {
     Optional<LocalDate> last = note.flatMap(given -> given.lastDay(month));
-    if (last.isEmpty() || last.get().isAfter(month.atEndOfMonth().minusDays(4))) {
+    if (last.isEmpty() || !last.get().isBefore(month.atEndOfMonth())) {
       return;
     }
     int day = last.get().getDayOfMonth();
     boolean stopped = note.flatMap(given -> given.stopsAfter(month)).isPresent();
-    if (!stopped && note.get().days().size() < ENOUGH_DAYS) {
+    boolean brokenOff =
+        !last.get().isAfter(month.atEndOfMonth().minusDays(4))
+            && note.get().days().size() >= ENOUGH_DAYS;
+    if (!stopped && !note.get().closes() && !brokenOff) {
       return; // a few words about single days, not a month that was told and broken off
     }
     remarks.add(

@@ -63,8 +63,7 @@ final class ClipFrameReader {
       if (!clip.shown().equals(stored)) {
         throw changed();
       }
-      TileCoding coding =
-          new TileCoding(type(clip.codec()), opened.configuration(), clip.coded());
+      TileCoding coding = new TileCoding(type(clip.codec()), opened.configuration(), clip.coded());
       try (TileReader reader = TileReaders.open()) {
         return cut(pixels(reader.decode(coding, opened.coded(frame)), clip), region);
       }

@@ -35,7 +35,6 @@ import org.bytedeco.javacpp.BytePointer;
 import org.bytedeco.javacpp.Loader;
 import org.daymount.unpack.Unpacked;
 
-
 /**
  * Decodes tiles and key frames of HEVC, AV1 or H.264 with ffmpeg's libavcodec, one after the other;
  * the file's boxes are never shown to native code. For one thread. The native library is unpacked

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.daymount.album.NormalizedText;
 
 /**
@@ -29,14 +30,30 @@ final class CalendarNames {
   private final Map<String, Month> months = new LinkedHashMap<>();
   private final Map<String, DayOfWeek> weekdays = new LinkedHashMap<>();
 
-  CalendarNames(Locale... extra) {
+  private static final CalendarNames USUAL = new CalendarNames();
+
+  private final Map<Character, List<Map.Entry<String, Month>>> monthsByStart;
+  private final Map<Character, List<Map.Entry<String, DayOfWeek>>> weekdaysByStart;
+
+  private CalendarNames() {
+    add(Locale.ENGLISH);
+    LANGUAGES.forEach(language -> add(Locale.forLanguageTag(language)));
+    addWaysOfShortening();
+    monthsByStart = index(months);
+    weekdaysByStart = index(weekdays);
+  }
+
+  CalendarNames(List<Locale> extra) {
     for (Locale locale : extra) {
       add(locale);
     }
-    add(Locale.ENGLISH);
-    for (String language : LANGUAGES) {
-      add(Locale.forLanguageTag(language));
-    }
+    USUAL.months.forEach(months::putIfAbsent);
+    USUAL.weekdays.forEach(weekdays::putIfAbsent);
+    monthsByStart = index(months);
+    weekdaysByStart = index(weekdays);
+  }
+
+  private void addWaysOfShortening() {
     months.putIfAbsent("sept", Month.SEPTEMBER);
     weekdays.putIfAbsent("tues", DayOfWeek.TUESDAY);
     weekdays.putIfAbsent("weds", DayOfWeek.WEDNESDAY);
@@ -64,20 +81,37 @@ final class CalendarNames {
     }
   }
 
+  /** Whether a name of the weekday, in any of the languages, begins with the letters. */
+  boolean begins(String letters, DayOfWeek weekday) {
+    return weekdays.entrySet().stream()
+        .anyMatch(name -> name.getValue() == weekday && name.getKey().startsWith(letters));
+  }
+
   Optional<Found<Month>> monthAt(String folded, int at) {
-    return longest(months, folded, at);
+    return longest(monthsByStart, folded, at);
   }
 
   Optional<Found<DayOfWeek>> weekdayAt(String folded, int at) {
-    return longest(weekdays, folded, at);
+    return longest(weekdaysByStart, folded, at);
   }
 
-  private static <T> Optional<Found<T>> longest(Map<String, T> names, String folded, int at) {
-    return names.entrySet().stream()
+  private static <T> Optional<Found<T>> longest(
+      Map<Character, List<Map.Entry<String, T>>> names, String folded, int at) {
+    if (at >= folded.length()) {
+      return Optional.empty();
+    }
+    return names.getOrDefault(folded.charAt(at), List.of()).stream()
         .filter(name -> folded.startsWith(name.getKey(), at))
         .filter(name -> endsThere(folded, at + name.getKey().length()))
-        .max(Comparator.comparingInt(name -> name.getKey().length()))
+        .findFirst()
         .map(name -> new Found<>(name.getValue(), withDot(folded, at + name.getKey().length())));
+  }
+
+  /** The names by their first character, so that few are tried; of those the longest first. */
+  private static <T> Map<Character, List<Map.Entry<String, T>>> index(Map<String, T> names) {
+    return names.entrySet().stream()
+        .sorted(Comparator.comparingInt(name -> -name.getKey().length()))
+        .collect(Collectors.groupingBy(name -> name.getKey().charAt(0)));
   }
 
   /** A name must not go on, unless it is written in a script that sets no gaps. */

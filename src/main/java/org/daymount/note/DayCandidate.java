@@ -26,6 +26,13 @@ record DayCandidate(
     PageSpec words,
     int storyFrom,
     Optional<String> guess) {
+  /** Whether more than a number says that it is a day. */
+  boolean isExplicit() {
+    return names.get(0).month().isPresent()
+        || names.get(0).weekday().isPresent()
+        || style.contains("day");
+  }
+
   int first() {
     return names.get(0).day();
   }

@@ -23,8 +23,10 @@ final class DayOrder {
   private static final double DOUBLED = 3.5;
   private static final double BACKWARDS = 5;
   private static final double BACKWARDS_EACH = 0.3;
+  private static final double BARE_BACKWARDS = 2; // a bare number is a list sooner than a day
   private static final double HABIT = 2.5;
   private static final double AGAINST_HABIT = 1.5;
+  private static final double USUAL = 0.3; // of a note's days
 
   private static final double LOST = 1.5; // above the first day a line is on nobody's page
 
@@ -80,8 +82,10 @@ final class DayOrder {
         from[i][above] = above;
         chosen[i][above] = -1;
       }
+      boolean dated = candidates.stream().anyMatch(this::isUsualDate);
       for (int c = 0; c < candidates.size(); c++) {
-        relax(candidates.get(c), c, cost, next, from[i], chosen[i], falling);
+        double doubt = doubt(candidates.get(c), dated);
+        relax(candidates.get(c), c, doubt, cost, next, from[i], chosen[i], falling);
       }
       cost = next;
     }
@@ -91,15 +95,21 @@ final class DayOrder {
   private void relax(
       DayCandidate day,
       int c,
+      double doubt,
       double[] cost,
       double[] next,
       int[] from,
       int[] chosen,
       boolean falling) {
-    double doubt = doubt(day);
     for (int above = 0; above < STATES; above++) {
-      int to = day.inMonth() ? day.last() : above;
-      double total = cost[above] + doubt + (day.inMonth() ? step(above, day, falling) : 0);
+      int gap = falling ? above - day.first() : day.first() - above;
+      // A bare number that goes back does not begin the count anew: lists in stories do that.
+      boolean counts =
+          day.inMonth()
+              && (above == 0 || gap >= 0 || day.isExplicit() || !day.words().saysNothing());
+      int to = counts ? day.last() : above;
+      double back = counts || !day.inMonth() ? 0 : BARE_BACKWARDS;
+      double total = cost[above] + doubt + back + (day.inMonth() ? step(above, day, falling) : 0);
       if (total < next[to]) {
         next[to] = total;
         from[to] = above;
@@ -123,10 +133,23 @@ final class DayOrder {
   }
 
   private double strength(DayCandidate day) {
-    return day.strength() + (habit.getOrDefault(day.style(), 0.0) >= 0.3 ? HABIT : 0);
+    return day.strength() + (habit.getOrDefault(day.style(), 0.0) >= USUAL ? HABIT : 0);
   }
 
-  private double doubt(DayCandidate day) {
+  /** 5/6 as the fifth of June, in a note that writes its days so. */
+  private boolean isUsualDate(DayCandidate day) {
+    return day.names().size() == 1
+        && day.style().contains("numeric")
+        && habit.getOrDefault(day.style(), 0.0) >= USUAL;
+  }
+
+  /**
+   * @param dated whether the line is a date as this note writes them, so that it is no range
+   */
+  private double doubt(DayCandidate day, boolean dated) {
+    if (dated && day.names().size() > 1) {
+      return day.doubt() + AGAINST_HABIT;
+    }
     boolean against =
         day.names().size() == 1 && !habit.isEmpty() && habit.getOrDefault(day.style(), 0.0) < rare;
     return day.doubt() + (against ? AGAINST_HABIT : 0);

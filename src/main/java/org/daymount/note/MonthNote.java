@@ -17,13 +17,15 @@ import org.daymount.album.WantedSpace;
  * @param preamble everything above the first day line, exactly as typed
  * @param ending the line that ends the album ({@code stop}) and all below it, exactly as typed;
  *     empty when there is none
+ * @param closes whether the note's last words sound like an end ({@code the end})
  */
 public record MonthNote(
     Optional<YearMonth> month,
     List<NoteDay> days,
     List<NoteRemark> remarks,
     String preamble,
-    String ending) {
+    String ending,
+    boolean closes) {
   public MonthNote {
     days = List.copyOf(days);
     remarks = List.copyOf(remarks);

@@ -2,6 +2,7 @@ package org.daymount.note;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.daymount.album.PageSpec;
 
@@ -20,6 +21,9 @@ public record NoteDay(
     int line,
     String heading,
     String storyText) {
+  private static final Pattern SAID_TO_BE_STORY =
+      Pattern.compile("^\\\\(?!o/)(?=[\\p{L}\\p{N}*#\\[-])", Pattern.MULTILINE);
+
   public NoteDay {
     more = List.copyOf(more);
   }
@@ -31,10 +35,17 @@ public record NoteDay(
 
   /**
    * The story as it is printed and compared: lines joined by '\n', no blank lines around it, no
-   * blanks before its first word on the day line; empty when nothing is left.
+   * blanks before its first word on the day line, no backslash that says that a line is story;
+   * empty when nothing is left.
    */
   public Optional<String> story() {
-    String story = storyText.replace("\uFEFF", "").replace("\r\n", "\n").replace('\r', '\n');
+    String story =
+        SAID_TO_BE_STORY
+            .matcher(storyText)
+            .replaceAll("")
+            .replace("\uFEFF", "")
+            .replace("\r\n", "\n")
+            .replace('\r', '\n');
     int start = 0;
     int contentStart = 0;
     while (start < story.length() && isBlank(story.charAt(start))) {

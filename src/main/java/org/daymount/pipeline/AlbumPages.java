@@ -53,6 +53,7 @@ record AlbumPages(
                     NoteParser.parse(
                         PersonsFiles.note(file),
                         request.pages().album().names(),
+                        Optional.of(month),
                         request.locale()));
     Predicate<LocalDate> wanted = day -> request.daySettings().days().contains(day.getDayOfMonth());
     AlbumPlan plan = AlbumPlanner.plan(month, wanted, note, request.defaults(), merged.choices());

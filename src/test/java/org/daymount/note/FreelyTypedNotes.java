@@ -6,9 +6,12 @@ import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.daymount.album.NormalizedText;
 import org.daymount.album.PageSpecParser;
@@ -20,22 +23,65 @@ import org.daymount.album.PageSpecParser;
 final class FreelyTypedNotes {
   static final YearMonth MONTH = YearMonth.of(2026, 6);
 
-  /** How many days were read as meant, and what was not. */
-  record Score(int right, int all, List<String> wrong) {
+  /**
+   * How many days were read as meant, and what was not.
+   *
+   * @param misplaced days whose words stand on another day's card: a day that was not seen, so that
+   *     its line went to the day above; a line of story that was taken for a day; or a story that
+   *     is found with another day
+   */
+  record Score(int right, int all, List<String> wrong, List<String> misplaced) {
+    static final Score NONE = new Score(0, 0, List.of(), List.of());
+
     double share() {
       return (double) right / all;
     }
 
     Score plus(Score other) {
-      List<String> both = new ArrayList<>(wrong);
-      both.addAll(other.wrong);
-      return new Score(right + other.right, all + other.all, both);
+      return new Score(
+          right + other.right,
+          all + other.all,
+          both(wrong, other.wrong),
+          both(misplaced, other.misplaced));
+    }
+
+    private static List<String> both(List<String> first, List<String> second) {
+      return Stream.concat(first.stream(), second.stream()).toList();
+    }
+
+    /** For the record. */
+    String text() {
+      return String.format(
+          Locale.ROOT,
+          "%d of %d days (%.1f %%), words on the wrong card: %d%n%s",
+          right,
+          all,
+          100 * share(),
+          misplaced.size(),
+          Stream.concat(wrong.stream(), misplaced.stream().map(each -> "MISPLACED " + each))
+              .map(each -> "  " + each + "\n")
+              .collect(Collectors.joining()));
     }
   }
 
   private record Meant(String page, String story) {}
 
   private FreelyTypedNotes() {}
+
+  /** Of the notes in a folder that are odd (1) or even (0) in their order. */
+  static Score score(Path folder, int remainder) throws IOException {
+    List<Path> files = in(folder);
+    Score score = Score.NONE;
+    for (int i = 0; i < files.size(); i++) {
+      if ((i + 1) % 2 == remainder) {
+        MonthNote note =
+            NoteParser.parse(
+                Files.readString(files.get(i)), Set.of(), Optional.of(MONTH), Locale.ENGLISH);
+        score = score.plus(score(files.get(i), note));
+      }
+    }
+    return score;
+  }
 
   static List<Path> in(Path folder) throws IOException {
     try (Stream<Path> files = Files.list(folder)) {
@@ -51,14 +97,18 @@ final class FreelyTypedNotes {
     }
     int right = 0;
     List<String> wrong = new ArrayList<>();
+    List<String> misplaced = new ArrayList<>();
     for (int day = 1; day <= MONTH.lengthOfMonth(); day++) {
       Optional<MonthNote.Joined> read = note.on(MONTH.atDay(day), MONTH);
       Meant wanted = meant.get(day);
       if (wanted == null) {
         if (read.isPresent()) {
-          wrong.add(file.getFileName() + " day " + day + " is no day of the note");
+          misplaced.add(file.getFileName() + " day " + day + " is no day of the note");
         }
         continue;
+      }
+      if (read.isEmpty()) {
+        misplaced.add(file.getFileName() + " day " + day + " was not seen");
       }
       String page = read.map(joined -> PageSpecParser.text(joined.words())).orElse("(no day)");
       String story = read.flatMap(MonthNote.Joined::story).orElse("");
@@ -72,13 +122,34 @@ final class FreelyTypedNotes {
       } else {
         wrong.add(file.getFileName() + " day " + day + ": " + page + " | " + story);
       }
+      int own = day;
+      meant.forEach(
+          (other, words) -> {
+            boolean shared = plain(wanted.story()).equals(plain(words.story()));
+            if (!words.story().isEmpty() && !shared && hasLine(story, words.story())) {
+              misplaced.add(file.getFileName() + " day " + own + " has the words of " + other);
+            }
+          });
     }
-    return new Score(right, meant.size(), wrong);
+    Map<Object, Integer> seen = new TreeMap<>();
+    for (NoteDay day : note.days()) {
+      day.names().forEach(name -> seen.merge(name.day(), 1, Integer::sum));
+    }
+    boolean chat = file.getFileName().toString().contains("chat");
+    seen.values().stream()
+        .filter(times -> times > 1 && !chat)
+        .forEach(times -> misplaced.add(file.getFileName() + " has a day " + times + " times"));
+    return new Score(right, meant.size(), wrong, misplaced);
   }
 
   /** "of the ferry", left over from "two photos of the ferry", is no harm; other lines would be. */
   private static boolean isShort(String story) {
-    return story.isEmpty() || !story.contains("\n") && story.contains("of the");
+    return story.isEmpty()
+        || !story.contains("\n") && story.matches("(?:of the|van de|vom|de la|du|del|av) .*");
+  }
+
+  private static boolean hasLine(String story, String start) {
+    return story.lines().anyMatch(line -> plain(line).startsWith(plain(start)));
   }
 
   private static String plain(String text) {

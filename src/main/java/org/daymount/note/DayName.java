@@ -1,0 +1,46 @@
+package org.daymount.note;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.Month;
+import java.time.YearMonth;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * A day as a line names it, while the line is being read.
+ *
+ * @param day of the month, not checked
+ * @param end folded index behind it
+ * @param style how it is written, so that a note's own habit can be told
+ * @param slip whether a letter was typed for a digit
+ */
+record DayName(
+    int day,
+    Optional<Month> month,
+    OptionalInt year,
+    Optional<DayOfWeek> weekday,
+    int end,
+    String style,
+    boolean slip) {
+  boolean isPossible() {
+    return day >= 1 && day <= 31;
+  }
+
+  PartialDate date() {
+    return new PartialDate(day, month, year, weekday);
+  }
+
+  /** Whether another weekday was said than the day has; never without a month. */
+  boolean weekdayIsWrong(Optional<YearMonth> noteMonth) {
+    if (weekday.isEmpty() || !isPossible()) {
+      return false;
+    }
+    Optional<DayOfWeek> actual = noteMonth.flatMap(date()::date).map(LocalDate::getDayOfWeek);
+    return !weekday.equals(actual);
+  }
+
+  DayName reaching(int newEnd) {
+    return new DayName(day, month, year, weekday, newEnd, style, slip);
+  }
+}

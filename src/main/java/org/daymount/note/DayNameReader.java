@@ -1,0 +1,267 @@
+package org.daymount.note;
+
+import java.time.DayOfWeek;
+import java.time.Month;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads a day where one may stand in a line: all the readings there are. */
+final class DayNameReader {
+  private static final Pattern GAP =
+      Pattern.compile("[ ,.:*_]*(?:(?:the|den|der|le|el|il|de|-) +)?");
+  private static final Pattern DAY_WORD =
+      Pattern.compile("(?:day|tag|jour|dia|giorno|dag|dzien)[ .#]*(?=\\d|\\p{L})");
+  private static final Pattern ISO =
+      Pattern.compile("(\\d{4})[-/.](\\d{1,2})[-/.](\\d{1,2})(?![\\d-])");
+  private static final Pattern NUMERIC =
+      Pattern.compile(
+          "(\\d{1,2}) ?([/.-]) ?(\\d{1,2})(?:\\2(\\d{4}|\\d{2})|\\2(?!\\d))?(?![\\d/])(?!\\.\\d)");
+  private static final Pattern NUMBER =
+      Pattern.compile(
+          "(\\d[ol\\d]?|[lio]\\d|[li][lio])(st|nd|rd|th|:?er|:?e|:a|de|º|ª|°|日|号|일)?(?![\\d\\p{L}])");
+  private static final Pattern MONTH_GAP = Pattern.compile("\\.? *(?:of |de |di |d'|-)?");
+  private static final Pattern YEAR = Pattern.compile("[ ,]*(?:de )?(20\\d\\d|19\\d\\d)(?!\\d)");
+  private static final Pattern CLOCK =
+      Pattern.compile(
+          "\\d{1,2}(?:[:.h]\\d{2}(?!\\d| *[x*])| *(?:am|pm|a\\.m|p\\.m|uhr|h|o'clock)(?![\\p{L}]))");
+  private static final Pattern LETTERS =
+      Pattern.compile("(?!we )(\\p{L}{1,2})\\.? ?(?=\\d{1,2}(?!\\d))");
+  private static final Pattern BEFORE_WEEKDAY = Pattern.compile("[ ,(-]*");
+
+  private final CalendarNames names;
+  private final Optional<YearMonth> month;
+  private final Optional<Month> own;
+
+  /**
+   * @param month of the note
+   * @param own the month that most of the note's dates lie in, when the note does not say
+   */
+  DayNameReader(CalendarNames names, Optional<YearMonth> month, Optional<Month> own) {
+    this.names = names;
+    this.month = month;
+    this.own = month.map(YearMonth::getMonth).or(() -> own);
+  }
+
+  Optional<Month> own() {
+    return own;
+  }
+
+  Optional<YearMonth> month() {
+    return month;
+  }
+
+  Optional<CalendarNames.Found<DayOfWeek>> weekdayAt(String line, int from) {
+    return names.weekdayAt(line, from);
+  }
+
+  static int end(Pattern pattern, String line, int at) {
+    Matcher matcher = pattern.matcher(line).region(Math.min(at, line.length()), line.length());
+    return matcher.lookingAt() ? matcher.end() : at;
+  }
+
+  /** All the days that the line may name there, the likeliest first. */
+  List<DayName> at(String line, int from) {
+    return new Reading(line).names(from);
+  }
+
+  /** One line. */
+  private final class Reading {
+    private final String line;
+    private final List<DayName> found = new ArrayList<>();
+
+    private Reading(String line) {
+      this.line = line;
+    }
+
+    private List<DayName> names(int from) {
+      read(from);
+      return found.stream()
+          .map(name -> name.weekday().isPresent() ? name : withWeekdayBehind(name))
+          .toList();
+    }
+
+    private void read(int from) {
+      Optional<CalendarNames.Found<DayOfWeek>> weekday = names.weekdayAt(line, from);
+      if (weekday.isPresent()) {
+        dates(end(GAP, line, weekday.get().end()), Optional.of(weekday.get().value()));
+        boolean isShort = weekday.get().end() - from < 3;
+        found.removeIf(name -> isShort && month.isPresent() && name.weekdayIsWrong(month));
+      }
+      if (found.isEmpty()) {
+        letters(from);
+      }
+      if (found.isEmpty()) {
+        dates(from, Optional.empty());
+      }
+    }
+
+    /** {@code M1}, {@code Th 4}: letters that begin the name of that very weekday. */
+    private void letters(int from) {
+      Matcher letters = LETTERS.matcher(line).region(from, line.length());
+      if (month.isEmpty() || !letters.lookingAt()) {
+        return;
+      }
+      numbers(letters.end(), Optional.empty(), Optional.empty(), "letter ");
+      found.removeIf(
+          name ->
+              !name.isPossible()
+                  || name.slip()
+                  || name.date()
+                      .date(month.get())
+                      .filter(date -> names.begins(letters.group(1), date.getDayOfWeek()))
+                      .isEmpty());
+    }
+
+    private void dates(int from, Optional<DayOfWeek> weekday) {
+      String style = weekday.isPresent() ? "weekday " : "";
+      Matcher iso = ISO.matcher(line).region(from, line.length());
+      if (iso.lookingAt() && isMonth(number(iso.group(2)))) {
+        found.add(
+            new DayName(
+                number(iso.group(3)),
+                Optional.of(Month.of(number(iso.group(2)))),
+                OptionalInt.of(number(iso.group(1))),
+                weekday,
+                iso.end(),
+                style + "iso",
+                false));
+        return;
+      }
+      numeric(from, weekday, style);
+      Optional<CalendarNames.Found<Month>> before = names.monthAt(line, from);
+      if (before.isPresent()) {
+        int at = end(GAP, line, before.get().end());
+        numbers(at, weekday, Optional.of(before.get().value()), style + "month-first");
+      } else {
+        int dayWord = end(DAY_WORD, line, from);
+        numbers(dayWord, weekday, Optional.empty(), style + (dayWord > from ? "day" : ""));
+      }
+    }
+
+    private void numeric(int from, Optional<DayOfWeek> weekday, String style) {
+      Matcher date = NUMERIC.matcher(line).region(from, line.length());
+      if (!date.lookingAt()) {
+        return;
+      }
+      int first = number(date.group(1));
+      int second = number(date.group(3));
+      String mark = date.group(2);
+      boolean dotted = mark.equals(".");
+      OptionalInt year =
+          date.group(4) == null
+              ? OptionalInt.empty()
+              : OptionalInt.of(number(date.group(4)) + (date.group(4).length() == 2 ? 2000 : 0));
+      if (mark.equals("-") && year.isEmpty()) {
+        return;
+      }
+      int ownNumber = own.map(Month::getValue).orElse(0);
+      if (isMonth(second) && (second == ownNumber || (ownNumber == 0 && !dotted))) {
+        found.add(
+            new DayName(
+                first,
+                Optional.of(Month.of(second)),
+                year,
+                weekday,
+                date.end(),
+                style + "numeric" + mark,
+                false));
+      }
+      if (!dotted && first != second && isMonth(first) && (first == ownNumber || ownNumber == 0)) {
+        found.add(
+            new DayName(
+                second,
+                Optional.of(Month.of(first)),
+                year,
+                weekday,
+                date.end(),
+                style + "numeric-month-first" + mark,
+                false));
+      }
+    }
+
+    private void numbers(
+        int from, Optional<DayOfWeek> weekday, Optional<Month> named, String style) {
+      boolean bare = weekday.isEmpty() && named.isEmpty();
+      Matcher number = NUMBER.matcher(line).region(from, line.length());
+      if (number.lookingAt()
+          && !(bare && CLOCK.matcher(line).region(from, line.length()).lookingAt())) {
+        String typed = number.group(1);
+        boolean slip = !typed.matches("\\d+");
+        int day = number(typed.replace('o', '0').replace('l', '1').replace('i', '1'));
+        found.add(completed(day, weekday, named, number.end(), style, slip));
+        return;
+      }
+      boolean announced = !bare || line.startsWith("the ", Math.max(0, from - 4));
+      boolean counted = style.endsWith("day") && !style.endsWith("weekday") || named.isPresent();
+      Optional<SpelledNumbers.Found> spelled =
+          announced || counted ? SpelledNumbers.ordinalAt(line, from) : Optional.empty();
+      if (spelled.isEmpty() && counted) {
+        spelled = SpelledNumbers.cardinalAt(line, from);
+      }
+      spelled.ifPresent(
+          word -> found.add(completed(word.value(), weekday, named, word.end(), style, false)));
+    }
+
+    /** With the month, the year and the weekday that may stand behind the number. */
+    private DayName completed(
+        int day,
+        Optional<DayOfWeek> weekday,
+        Optional<Month> named,
+        int numberEnd,
+        String numberStyle,
+        boolean slip) {
+      int end = numberEnd;
+      String style = numberStyle;
+      Optional<Month> said = named;
+      if (said.isEmpty()) {
+        Optional<CalendarNames.Found<Month>> after = names.monthAt(line, end(MONTH_GAP, line, end));
+        if (after.isPresent()
+            && (after.get().value().equals(own.orElse(null)) || after.get().end() - end > 4)) {
+          said = Optional.of(after.get().value());
+          end = after.get().end();
+          style = style + "month-after";
+        }
+      }
+      OptionalInt year = OptionalInt.empty();
+      Matcher yearly = YEAR.matcher(line).region(end, line.length());
+      if (said.isPresent() && yearly.lookingAt()) {
+        year = OptionalInt.of(number(yearly.group(1)));
+        end = yearly.end();
+      }
+      return new DayName(day, said, year, weekday, end, style, slip);
+    }
+
+    private DayName withWeekdayBehind(DayName name) {
+      int next = end(BEFORE_WEEKDAY, line, name.end());
+      Optional<CalendarNames.Found<DayOfWeek>> behind = names.weekdayAt(line, next);
+      if (behind.isEmpty() || next == name.end() || behind.get().end() - next < 2) {
+        return name;
+      }
+      int end = behind.get().end();
+      int closed = end < line.length() && line.charAt(end) == ')' ? end + 1 : end;
+      DayName with =
+          new DayName(
+              name.day(),
+              name.month(),
+              name.year(),
+              Optional.of(behind.get().value()),
+              closed,
+              name.style() + "weekday-after",
+              name.slip());
+      return with.isPossible() && !with.weekdayIsWrong(month) ? with : name;
+    }
+  }
+
+  private static boolean isMonth(int number) {
+    return number >= 1 && number <= 12;
+  }
+
+  private static int number(String digits) {
+    return Integer.parseInt(digits);
+  }
+}

@@ -1,0 +1,95 @@
+package org.daymount.note;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Finds the days that stand on one line one after the other: {@code 1: ferry 2: rain}, or a whole
+ * note dictated without a break. Only days that go on from the line's first, one by one and written
+ * in the same way, are taken for such.
+ */
+final class DaysOnOneLine {
+  private static final Pattern COLON = Pattern.compile("(?<=[ ,;.|])(\\d{1,2})(:|\\))(?= |$)");
+  private static final Pattern WORD = Pattern.compile("(?<= )[\\p{L}\\d]");
+  private static final int FEWEST_DICTATED = 3; // one name of a day within a story is no day
+  private static final int SHORTEST_DICTATED = 30; // characters
+  private static final int LONGEST = 8_000; // characters
+
+  private final DayLineReader reader;
+
+  DaysOnOneLine(DayLineReader reader) {
+    this.reader = reader;
+  }
+
+  /** The line, or its parts. */
+  List<NoteLine> parts(NoteLine line) {
+    String text = line.text();
+    boolean dictated = text.length() >= SHORTEST_DICTATED && text.length() <= LONGEST;
+    if (!dictated && !COLON.matcher(text).find()) {
+      return List.of(line);
+    }
+    Optional<DayCandidate> first =
+        reader.read(text).stream()
+            .filter(day -> day.names().size() == 1 && day.inMonth())
+            .max(Comparator.comparingDouble(DayCandidate::strength));
+    if (first.isEmpty()) {
+      return List.of(line);
+    }
+    List<Integer> at = marked(text, first.get());
+    if (at.isEmpty() && dictated) {
+      at = dictated(text, first.get());
+    }
+    return at.isEmpty() ? List.of(line) : line.parts(at);
+  }
+
+  private static List<Integer> marked(String text, DayCandidate first) {
+    List<Integer> at = new ArrayList<>();
+    String mark =
+        first.style().isEmpty() ? "" : first.style().substring(first.style().length() - 1);
+    int day = first.last();
+    Matcher next = COLON.matcher(text);
+    while ((mark.equals(":") || mark.equals(")")) && next.find()) {
+      if (next.group(2).equals(mark) && Integer.parseInt(next.group(1)) == day + 1) {
+        day++;
+        at.add(withBlanks(text, next.start()));
+      }
+    }
+    return at;
+  }
+
+  private List<Integer> dictated(String text, DayCandidate first) {
+    List<Integer> at = new ArrayList<>();
+    boolean named =
+        first.names().get(0).month().isPresent() || first.names().get(0).weekday().isPresent();
+    int day = first.last();
+    Matcher word = WORD.matcher(text);
+    while (named && word.find()) {
+      int next = day + 1;
+      boolean goesOn =
+          reader.read(text.substring(word.start())).stream()
+              .anyMatch(
+                  each ->
+                      each.names().size() == 1
+                          && each.first() == next
+                          && each.style().equals(first.style()));
+      if (goesOn) {
+        day = next;
+        at.add(withBlanks(text, word.start()));
+      }
+    }
+    return at.size() + 1 >= FEWEST_DICTATED ? at : List.of();
+  }
+
+  /** Blanks belong to what follows, so that no story ends with them. */
+  private static int withBlanks(String text, int at) {
+    int from = at;
+    while (from > 0 && text.charAt(from - 1) == ' ') {
+      from--;
+    }
+    return from;
+  }
+}

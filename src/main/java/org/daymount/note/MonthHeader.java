@@ -1,0 +1,93 @@
+package org.daymount.note;
+
+import java.time.Month;
+import java.time.YearMonth;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The month at a note's top.
+ *
+ * @param index of its line; -1 when there is none
+ */
+record MonthHeader(Optional<YearMonth> month, int index) {
+  private static final Pattern HEADER_LEAD = Pattern.compile("[ #*]*");
+  private static final Pattern NUMERIC_MONTH =
+      Pattern.compile("(?:(\\d{4})-(\\d{1,2})|(\\d{1,2})/(\\d{4}))(?![\\d/-])");
+  private static final Pattern YEAR = Pattern.compile("[ ,]*(?:of |de )?(\\d{4})(?!\\d)[.:*]?");
+
+  /** The first line with anything on it that is a month and a year; lines with # may go before. */
+  static MonthHeader of(List<NoteLine> lines, CalendarNames names) {
+    for (int i = 0; i < lines.size(); i++) {
+      String text = lines.get(i).text();
+      if (text.isBlank()) {
+        continue;
+      }
+      Optional<YearMonth> month = monthOf(text, names);
+      if (month.isPresent()) {
+        return new MonthHeader(month, i);
+      }
+      if (!text.strip().startsWith("#")) {
+        break;
+      }
+    }
+    return new MonthHeader(Optional.empty(), -1);
+  }
+
+  /** The month and year that the text begins with. */
+  static Optional<YearMonth> monthOf(String text, CalendarNames names) {
+    Matcher lead = HEADER_LEAD.matcher(text);
+    int at = lead.lookingAt() ? lead.end() : 0;
+    Matcher numeric = NUMERIC_MONTH.matcher(text).region(at, text.length());
+    if (numeric.lookingAt()) {
+      boolean yearFirst = numeric.group(1) != null;
+      int year = Integer.parseInt(numeric.group(yearFirst ? 1 : 4));
+      int month = Integer.parseInt(numeric.group(yearFirst ? 2 : 3));
+      return month >= 1 && month <= 12 ? Optional.of(YearMonth.of(year, month)) : Optional.empty();
+    }
+    return names
+        .monthAt(text, at)
+        .flatMap(
+            found -> {
+              Matcher year = YEAR.matcher(text).region(found.end(), text.length());
+              OptionalInt said =
+                  year.lookingAt()
+                      ? OptionalInt.of(Integer.parseInt(year.group(1)))
+                      : SpelledNumbers.yearAt(text, Math.min(found.end() + 1, text.length()));
+              return said.isPresent()
+                  ? Optional.of(YearMonth.of(said.getAsInt(), found.value()))
+                  : Optional.empty();
+            });
+  }
+
+  /** The month named alone on the first line, or the one most lines name as their day's. */
+  static Optional<Month> assumed(List<NoteLine> lines, CalendarNames names) {
+    Map<Month, Integer> seen = new EnumMap<>(Month.class);
+    DayLineReader reader = new DayLineReader(names, Optional.empty(), Optional.empty(), Set.of());
+    for (NoteLine line : lines) {
+      reader.read(line.text()).stream()
+          .flatMap(day -> day.names().get(0).month().stream())
+          .distinct()
+          .forEach(month -> seen.merge(month, 1, Integer::sum));
+    }
+    Optional<Month> alone =
+        lines.stream()
+            .map(line -> line.text().strip())
+            .filter(text -> !text.isEmpty())
+            .findFirst()
+            .flatMap(
+                text ->
+                    names
+                        .monthAt(text, 0)
+                        .filter(found -> found.end() == text.length())
+                        .map(CalendarNames.Found::value));
+    return alone.or(
+        () -> seen.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey));
+  }
+}
