@@ -15,10 +15,11 @@ import org.daymount.photo.TakenFrom;
 import org.daymount.problem.Problem;
 
 /**
- * When a clip was taken, by the first of these that holds a date: a person's table; QuickTime's creation date, the
- * user data's, both with their offset; the movie header, which is UTC (ISO/IEC 14496-12, 8.2.2),
- * with the offset of the photo nearest in time, or as local time where the clip's name says that
- * its camera writes that; the name; the movie header in the zone of --zone or this computer's; the file's own time.
+ * When a clip was taken, by the first of these that holds a date: a person's table; QuickTime's
+ * creation date, the user data's, both with their offset; the movie header, which is UTC (ISO/IEC
+ * 14496-12, 8.2.2), with the offset of the photo nearest in time, or as local time where the clip's
+ * name says that its camera writes that; the name; the movie header in the zone of --zone or this
+ * computer's; the file's own time.
  */
 final class ClipTimes {
   /** A header may be written when recording ends, some seconds later than the name says. */

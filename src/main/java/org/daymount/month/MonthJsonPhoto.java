@@ -25,8 +25,7 @@ final class MonthJsonPhoto {
         .file()
         .frame()
         .ifPresent(
-            frame ->
-                node.put("clip", frame.clip()).put("frameAt", frame.at().toMillis() / 1000.0));
+            frame -> node.put("clip", frame.clip()).put("frameAt", frame.at().toMillis() / 1000.0));
     node.put("day", found.day().map(Object::toString).orElse(null));
     Taken taken = found.photo().map(Photo::taken).orElse(Taken.UNKNOWN);
     node.put("takenAt", takenAt(taken));

@@ -174,7 +174,8 @@ class BoxesTest {
 
   @Test
   void userDataTellsTheDayToo() throws IOException {
-    extra = box("udta", box("\u00a9day", new byte[] {0, 24, 0, 0}, ascii("2026-06-03T14:25:30+0200")));
+    extra =
+        box("udta", box("\u00a9day", new byte[] {0, 24, 0, 0}, ascii("2026-06-03T14:25:30+0200")));
     Clip clip = read(file(box("mdat", zeros(800)), movie()));
     assertEquals(Optional.of("2026-06-03T14:25:30+0200"), clip.dates().userData());
   }
@@ -226,7 +227,6 @@ class BoxesTest {
   void manyKeyFramesAreSpreadEvenlyFromTheFirstToTheLast() throws IOException {
     Clip clip = read(file(box("mdat", zeros(800)), movie()));
     assertEquals(3, clip.spread(40).size());
-    assertEquals(
-        List.of(clip.keyFrames().get(0), clip.keyFrames().get(2)), clip.spread(2));
+    assertEquals(List.of(clip.keyFrames().get(0), clip.keyFrames().get(2)), clip.spread(2));
   }
 }

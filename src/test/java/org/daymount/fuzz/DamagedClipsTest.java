@@ -34,8 +34,16 @@ class DamagedClipsTest {
     List<String> command =
         new ArrayList<>(
             List.of(
-                "ffmpeg", "-y", "-v", "error", "-f", "lavfi", "-i",
-                "testsrc2=size=160x90:rate=5:duration=3", "-g", "5"));
+                "ffmpeg",
+                "-y",
+                "-v",
+                "error",
+                "-f",
+                "lavfi",
+                "-i",
+                "testsrc2=size=160x90:rate=5:duration=3",
+                "-g",
+                "5"));
     command.addAll(List.of(coding));
     command.add(file.toString());
     try {
@@ -76,7 +84,8 @@ class DamagedClipsTest {
       named += found.photos().isEmpty() ? 1 : 0;
       for (Photo photo : found.photos()) {
         try {
-          assertEquals(photo.size().within(200).width(), new Pictures().whole(photo, 200).getWidth());
+          assertEquals(
+              photo.size().within(200).width(), new Pictures().whole(photo, 200).getWidth());
           used++;
         } catch (UnusablePicture e) {
           assertTrue(e.getMessage().length() > 10, "no reason");

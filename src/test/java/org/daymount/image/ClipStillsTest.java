@@ -86,8 +86,18 @@ class ClipStillsTest {
     String chain = String.join(",", filters);
     Tool.orSkip("ffmpeg", "-version")
         .run(
-            "-y", "-v", "error", "-i", file.toString(), "-frames:v", "1", "-vf",
-            chain.isEmpty() ? "null" : chain, "-pix_fmt", "rgb24", png.toString());
+            "-y",
+            "-v",
+            "error",
+            "-i",
+            file.toString(),
+            "-frames:v",
+            "1",
+            "-vf",
+            chain.isEmpty() ? "null" : chain,
+            "-pix_fmt",
+            "rgb24",
+            png.toString());
     return ImageIO.read(png.toFile());
   }
 
@@ -107,8 +117,18 @@ class ClipStillsTest {
     Path raw = folder.resolve("frame.raw");
     new Tool("ffmpeg")
         .run(
-            "-y", "-v", "error", "-i", file.toString(), "-frames:v", "1", "-f", "rawvideo",
-            "-pix_fmt", samples, raw.toString());
+            "-y",
+            "-v",
+            "error",
+            "-i",
+            file.toString(),
+            "-frames:v",
+            "1",
+            "-f",
+            "rawvideo",
+            "-pix_fmt",
+            samples,
+            raw.toString());
     byte[] expected = Files.readAllBytes(raw);
     int width = samples.endsWith("10le") ? 2 : 1;
     try (ClipFile opened = ClipFile.open(file)) {
@@ -167,7 +187,10 @@ class ClipStillsTest {
   /** Seven flat bars: where colours do not change, only their numbers' meaning matters. */
   @ParameterizedTest
   @CsvSource({
-    "bt709,bt709,tv", "smpte170m,smpte170m,tv", "bt709,bt709,pc", "smpte170m,smpte170m,pc",
+    "bt709,bt709,tv",
+    "smpte170m,smpte170m,tv",
+    "bt709,bt709,pc",
+    "smpte170m,smpte170m,pc",
     "bt2020,bt2020nc,tv"
   })
   void coloursFollowMatrixAndRange(String matrix, String space, String range) throws IOException {
@@ -177,7 +200,14 @@ class ClipStillsTest {
             "smptebars=size=560x160:rate=1:duration=1",
             "-vf",
             "scale=out_color_matrix=" + matrix + ":out_range=" + range + ",format=yuv420p",
-            "-c:v", "libx264", "-qp", "1", "-colorspace", space, "-color_range", range);
+            "-c:v",
+            "libx264",
+            "-qp",
+            "1",
+            "-colorspace",
+            space,
+            "-color_range",
+            range);
     BufferedImage ours = shown(file);
     BufferedImage theirs =
         ffmpegs(
@@ -198,8 +228,7 @@ class ClipStillsTest {
   /** ffmpeg turns by the track's matrix as well (a, b, c, d of ISO/IEC 14496-12, 8.3.2). */
   @ParameterizedTest
   @CsvSource({"0 1 -1 0,RIGHT_TOP", "0 -1 1 0,LEFT_BOTTOM", "-1 0 0 -1,BOTTOM_RIGHT"})
-  void aClipIsUprightByItsTracksMatrix(String matrix, ExifOrientation expected)
-      throws IOException {
+  void aClipIsUprightByItsTracksMatrix(String matrix, ExifOrientation expected) throws IOException {
     byte[] bytes = Files.readAllBytes(clip("flat.mp4", coding("libx264", "yuv420p")));
     int header = new String(bytes, StandardCharsets.ISO_8859_1).indexOf("tkhd") + 4;
     int[] places = {40, 44, 52, 56};
@@ -232,8 +261,14 @@ class ClipStillsTest {
   void pixelsThatAreNotSquareAreMadeSo() throws IOException {
     Path file =
         made(
-            "wide.mp4", "testsrc2=size=240x192:rate=1:duration=1", "-vf", "setsar=4/3", "-c:v",
-            "libx264", "-pix_fmt", "yuv420p");
+            "wide.mp4",
+            "testsrc2=size=240x192:rate=1:duration=1",
+            "-vf",
+            "setsar=4/3",
+            "-c:v",
+            "libx264",
+            "-pix_fmt",
+            "yuv420p");
     assertEquals(new PixelSize(320, 192), still(file, 0).size());
     assertEquals(320, shown(file).getWidth());
   }
@@ -241,8 +276,7 @@ class ClipStillsTest {
   @ParameterizedTest
   @ValueSource(strings = {"mpeg4", "h263"})
   void otherCodingsAreNamedWithTheReason(String coder) throws IOException {
-    Path file =
-        made("old.3gp", "testsrc2=size=352x288:rate=10:duration=1", "-c:v", coder);
+    Path file = made("old.3gp", "testsrc2=size=352x288:rate=10:duration=1", "-c:v", coder);
     UnusablePicture why = assertThrows(UnusablePicture.class, () -> ClipFile.open(file));
     assertEquals(Problem.Kind.VIDEO, why.kind());
     assertTrue(why.getMessage().contains(coder.equals("h263") ? "H.263" : "MPEG-4 part 2"));

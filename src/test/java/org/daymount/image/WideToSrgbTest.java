@@ -68,8 +68,14 @@ class WideToSrgbTest {
   void belowTheRollOffPqIsAsZimgConvertsIt(@TempDir Path folder) throws IOException {
     Tool ffmpeg = Tool.orSkip("ffmpeg", "-version");
     int[][] patches = {
-      {200, 512, 512}, {300, 512, 512}, {380, 512, 512}, {350, 480, 540}, {350, 540, 490},
-      {400, 500, 530}, {300, 530, 520}, {420, 505, 505}
+      {200, 512, 512},
+      {300, 512, 512},
+      {380, 512, 512},
+      {350, 480, 540},
+      {350, 540, 490},
+      {400, 500, 530},
+      {300, 530, 520},
+      {420, 505, 505}
     };
     int side = 16;
     ByteBuffer raw =
@@ -89,11 +95,25 @@ class WideToSrgbTest {
     Files.write(in, raw.array());
     String size = patches.length * side + "x" + side;
     ffmpeg.run(
-        "-y", "-v", "error", "-f", "rawvideo", "-pix_fmt", "yuv420p10le", "-s", size, "-i",
-        in.toString(), "-vf",
+        "-y",
+        "-v",
+        "error",
+        "-f",
+        "rawvideo",
+        "-pix_fmt",
+        "yuv420p10le",
+        "-s",
+        size,
+        "-i",
+        in.toString(),
+        "-vf",
         "zscale=matrixin=2020_ncl:transferin=smpte2084:primariesin=2020:rangein=limited"
             + ":matrix=gbr:transfer=linear:primaries=709:range=full:npl=203,format=gbrpf32le",
-        "-f", "rawvideo", "-pix_fmt", "gbrpf32le", out.toString());
+        "-f",
+        "rawvideo",
+        "-pix_fmt",
+        "gbrpf32le",
+        out.toString());
     ByteBuffer linear = ByteBuffer.wrap(Files.readAllBytes(out)).order(ByteOrder.LITTLE_ENDIAN);
     int plane = patches.length * side * side * 4;
     assertEquals(3 * plane, linear.limit());

@@ -61,7 +61,9 @@ class ClipBurstTest {
   void stillsOfAClipAreOneMomentHoweverItMoves() {
     List<AnalysedPhoto> clip =
         List.of(
-            still("v.mp4", 0, 0, boat), still("v.mp4", 0, 20, garden), still("v.mp4", 0, 40, street));
+            still("v.mp4", 0, 0, boat),
+            still("v.mp4", 0, 20, garden),
+            still("v.mp4", 0, 40, street));
     assertEquals(
         List.of(new Burst(Optional.of(DAY + "/1"), clip)), new BurstFinder().find(DAY, clip));
   }
