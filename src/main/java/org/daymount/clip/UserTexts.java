@@ -19,26 +19,32 @@ final class UserTexts {
   /** A value of the metadata, by its key: com.apple.quicktime.… */
   Optional<String> metadata(String key) {
     try {
-      Optional<Box> meta = movie.child("meta");
-      if (meta.isEmpty()) {
-        return Optional.empty();
-      }
-      List<Box> parts = meta.get().children(start(meta.get()));
-      Optional<Box> keys = Box.first(parts, "keys");
-      Optional<Box> values = Box.first(parts, "ilst");
-      if (keys.isEmpty() || values.isEmpty()) {
-        return Optional.empty();
-      }
-      int index = keys(keys.get()).indexOf(key) + 1;
-      for (Box value : values.get().children(0)) {
-        if (index > 0 && number(value.name()) == index) {
-          return data(value);
-        }
-      }
-      return Optional.empty();
+      Optional<Box> user = movie.child("udta"); // where some programs put what QuickTime puts above
+      Optional<String> above = metadata(movie, key);
+      return above.isPresent() || user.isEmpty() ? above : metadata(user.get(), key);
     } catch (UnusablePicture | RuntimeException e) {
       return Optional.empty();
     }
+  }
+
+  private static Optional<String> metadata(Box around, String key) throws UnusablePicture {
+    Optional<Box> meta = around.child("meta");
+    if (meta.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Box> parts = meta.get().children(start(meta.get()));
+    Optional<Box> keys = Box.first(parts, "keys");
+    Optional<Box> values = Box.first(parts, "ilst");
+    if (keys.isEmpty() || values.isEmpty()) {
+      return Optional.empty();
+    }
+    int index = keys(keys.get()).indexOf(key) + 1;
+    for (Box value : values.get().children(0)) {
+      if (index > 0 && number(value.name()) == index) {
+        return data(value);
+      }
+    }
+    return Optional.empty();
   }
 
   /** ©day: in QuickTime's form (length, language, text), or as a list of values has it. */

@@ -142,8 +142,9 @@ class ClipStillsTest {
             case HEVC -> "hvc1";
             case AV1 -> "av01";
           };
-      try (TileDecoder decoder = new TileDecoder(type, opened.configuration(), clip.coded())) {
-        CodedPlanes planes = decoder.decode(opened.coded(first));
+      TileCoding coding = new TileCoding(type, opened.configuration(), clip.coded());
+      try (TileReader reader = TileReader.here()) {
+        CodedPlanes planes = reader.decode(coding, opened.coded(first));
         int[] row = new int[320];
         for (int y = 0; y < 180; y++) {
           planes.row(0, y, row);

@@ -38,11 +38,10 @@ class ClipMonthTest {
   static void aMonthWithTwoClips() throws IOException {
     Path photos = Files.createDirectories(home.resolve("pictures"));
     for (int day = 3; day <= 4; day++) {
-      Files.write(
-          photos.resolve("day " + day + ".jpg"),
-          ExifPhoto.of(Scenes.scene(day, 1920, 1280))
-              .original("2026:06:0" + day + " 10:00:00")
-              .bytes());
+      ExifPhoto.painted()
+          .picture(Scenes.scene(day, 1920, 1280))
+          .original("2026:06:0" + day + " 10:00:00")
+          .write(photos.resolve("day " + day + ".jpg"));
     }
     clip(photos, 3, "2026-06-03T09:59:58");
     clip(photos, 5, "2026-06-05T10:00:00");
@@ -90,7 +89,7 @@ class ClipMonthTest {
                 "use_metadata_tags",
                 "-metadata",
                 "com.apple.quicktime.creationdate=" + taken + "+0200",
-                photos.resolve("VID " + scene + ".mov").toString()));
+                photos.resolve("VID " + scene + ".mp4").toString()));
     try {
       assertEquals(0, new ProcessBuilder(command).inheritIO().start().waitFor(), "ffmpeg's code");
     } catch (InterruptedException e) {
@@ -107,9 +106,9 @@ class ClipMonthTest {
   @Test
   void aDayWithOnlyAClipHasAStillFromItWhichSaysSo() {
     String hero = pick(5).hero().orElseThrow().looked().photo().file().name();
-    assertTrue(hero.startsWith("VID 5.mov at 0:0"), hero);
+    assertTrue(hero.startsWith("VID 5.mp4 at 0:0"), hero);
     assertEquals(
-        "a still from the clip VID 5.mov, at " + hero.substring(hero.length() - 4),
+        "a still from the clip VID 5.mp4, at " + hero.substring(hero.length() - 4),
         pick(5).reasons().get(0));
   }
 
@@ -128,8 +127,8 @@ class ClipMonthTest {
   void theRecordNamesTheClipAndTheTime() {
     int stills = 0;
     for (JsonNode photo : json.get("photos")) {
-      if (photo.get("file").asText().startsWith("VID 5.mov at ")) {
-        assertEquals("VID 5.mov", photo.get("clip").asText());
+      if (photo.get("file").asText().startsWith("VID 5.mp4 at ")) {
+        assertEquals("VID 5.mp4", photo.get("clip").asText());
         assertEquals(stills, photo.get("frameAt").asDouble(), 0.001);
         assertEquals("clip", photo.get("takenFrom").asText());
         assertEquals("2026-06-05T10:00:0" + stills + "+02:00", photo.get("takenAt").asText());
