@@ -134,7 +134,10 @@ class PictureHeadersTest {
    * follows, without decoding or memory.
    */
   @ParameterizedTest
-  @EnumSource(value = PhotoFormat.class, mode = EnumSource.Mode.EXCLUDE, names = "CLIP") // BoxesTest
+  @EnumSource(
+      value = PhotoFormat.class,
+      mode = EnumSource.Mode.EXCLUDE,
+      names = "CLIP") // BoxesTest
   void sixtyThousandSquaredIsRefusedAtOnce(PhotoFormat format) throws IOException {
     byte[] bytes =
         switch (format) {
