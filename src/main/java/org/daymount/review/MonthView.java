@@ -1,5 +1,6 @@
 package org.daymount.review;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -62,8 +63,8 @@ final class MonthView {
     root.put("version", now.version());
     root.put("title", TITLE.format(surveyed.month()));
     root.put("out", request.out().name(surveyed.month()).toString());
-    now.undo().ifPresent(step -> root.set("undo", step(step)));
-    now.redo().ifPresent(step -> root.set("redo", step(step)));
+    root.set("undo", now.undo().<JsonNode>map(MonthView::step).orElse(NODES.nullNode()));
+    root.set("redo", now.redo().<JsonNode>map(MonthView::step).orElse(NODES.nullNode()));
     root.put("message", now.message().orElse(null));
     root.put("ppi", request.crop().wanted().value());
     root.put("minPpi", request.crop().minimum().value());
