@@ -239,7 +239,8 @@ public final class AlbumFileParser {
           if (bases.containsKey(name)) {
             remark("there are two bases called " + done.name + "; the later holds");
           }
-          bases.put(name, new BasePage(done.name, done.places, done.papers, List.copyOf(done.days)));
+          bases.put(
+              name, new BasePage(done.name, done.places, done.papers, List.copyOf(done.days)));
         });
     draft = Optional.empty();
   }

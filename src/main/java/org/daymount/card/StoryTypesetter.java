@@ -38,9 +38,7 @@ public final class StoryTypesetter {
       size -= CardLayout.TYPE_STEP;
     }
     List<String> lines =
-        shown.text().contains("\n")
-            ? linesAt(size, text, layout)
-            : balanced(size, text, layout);
+        shown.text().contains("\n") ? linesAt(size, text, layout) : balanced(size, text, layout);
     return new TypesetStory(
         cards(day, card, size, lines, layout.linesOf(size), style), notes(shown, count));
   }

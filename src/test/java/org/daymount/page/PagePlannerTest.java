@@ -169,8 +169,7 @@ class PagePlannerTest {
   @Test
   void whatDoesNotFitTheFormIsSaidAndPlannedOnWhatHoldsIt() {
     List<PaperSize> beside = List.of(LARGE, PaperSize.inches(2, 2));
-    PagePlanner.Plan plan =
-        plan(formed(day(1, beside, Orientation.PORTRAIT), PageForm.POCKET));
+    PagePlanner.Plan plan = plan(formed(day(1, beside, Orientation.PORTRAIT), PageForm.POCKET));
     assertEquals(
         "4x6 portrait and 2x2 do not fit on a pocket page; it is planned on what holds it",
         plan.misfits().values().iterator().next());
