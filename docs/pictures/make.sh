@@ -15,7 +15,7 @@ chromium --headless --no-sandbox --disable-gpu --disable-quic --no-first-run \
   --disable-background-networking --disable-component-update --disable-sync \
   --user-data-dir="$place/browser" --hide-scrollbars --window-size=1200,1500 \
   --screenshot="$place/page.png" "file://$place/june/index.html" > /dev/null 2>&1
-# the guide's first page of sheets, and its first with the album's pages
+# the guide's first page, and its first with the album's pages
 pages=$(pdfinfo "$place/june/guide.pdf" | awk '/^Pages/ { print $2 }')
 for page in $(seq 1 "$pages"); do
   if pdftotext -f "$page" -l "$page" "$place/june/guide.pdf" - | grep -qi '^Mount the pages'; then
@@ -30,5 +30,5 @@ small "$place/page.png" page.jpg -resize 900x -quality 72
 small "$place/look.jpg" look.jpg -resize 900x -quality 75
 small "$place/june/sheets/sheet-03.jpg" sheet.jpg -resize 480x480 -quality 80
 small "$place/guide.png" guide.png -colors 64
-small "$place/pages.png" pages.png -colors 64
+small "$place/pages.png" pages.png -colors 200
 ls -l docs/pictures

@@ -107,10 +107,11 @@ public final class GuidePdf {
             .map(steps -> new SheetCell(steps, canvas, print))
             .toList();
     if (!cells.isEmpty()) {
-      flow.keepTogether(8 * PdfFlow.LINE);
+      int across = cut ? CUT_ACROSS : WHOLE_ACROSS;
+      flow.keepTogether(PdfGrid.firstRow(flow, cells, across) + 2 * PdfFlow.LINE);
       flow.paragraph(heading, Weight.BOLD);
       flow.skip(5);
-      PdfGrid.flow(flow, cells, cut ? CUT_ACROSS : WHOLE_ACROSS);
+      PdfGrid.flow(flow, cells, across);
     }
   }
 

@@ -21,8 +21,21 @@ final class PdfGrid {
 
   private PdfGrid() {}
 
+  /** How tall the first row is, so that a heading can stay with it. */
+  static double firstRow(PdfFlow flow, List<? extends Cell> cells, int columns) throws IOException {
+    double height = 0;
+    for (Cell cell : cells.subList(0, Math.min(columns, cells.size()))) {
+      height = Math.max(height, cell.height(width(flow, columns)));
+    }
+    return height;
+  }
+
+  private static double width(PdfFlow flow, int columns) {
+    return (flow.width() - GUTTER * (columns - 1)) / columns;
+  }
+
   static void flow(PdfFlow flow, List<? extends Cell> cells, int columns) throws IOException {
-    double width = (flow.width() - GUTTER * (columns - 1)) / columns;
+    double width = width(flow, columns);
     for (int first = 0; first < cells.size(); first += columns) {
       List<? extends Cell> row = cells.subList(first, Math.min(first + columns, cells.size()));
       double height = 0;
