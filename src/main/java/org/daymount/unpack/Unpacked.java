@@ -50,6 +50,7 @@ public final class Unpacked {
    * their sums, so that another version of the program has another.
    *
    * @param resources absolute names; those that are not in the program are passed over
+   * @throws FileNotFoundException when none is in the program
    * @throws CannotUnpack when they cannot be written
    */
   public synchronized Path together(String name, List<String> resources) throws IOException {
@@ -58,6 +59,9 @@ public final class Unpacked {
       if (isInProgram(resource)) {
         sums.put(resource, sum(open(resource)));
       }
+    }
+    if (sums.isEmpty()) {
+      throw new FileNotFoundException(resources + " are not packed with the program");
     }
     byte[] all = sums.toString().getBytes(StandardCharsets.US_ASCII);
     Path place = folder.resolve(name + "-" + hex(sha256().digest(all)).substring(0, 16));

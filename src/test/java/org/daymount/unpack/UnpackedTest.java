@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.FileSystems;
@@ -146,6 +147,14 @@ class UnpackedTest {
                   .toList();
             });
     assertEquals(List.of(true, true, true, false, false, false), there);
+  }
+
+  @Test
+  void whatIsNotInTheProgramIsNotMadeUp() {
+    assertThrows(
+        FileNotFoundException.class,
+        () -> new Unpacked(home).together("none", List.of("/none.so")));
+    assertEquals(0, home.toFile().list().length);
   }
 
   @Test

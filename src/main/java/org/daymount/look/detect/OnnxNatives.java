@@ -1,6 +1,8 @@
 package org.daymount.look.detect;
 
+import java.io.FileNotFoundException;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -24,7 +26,12 @@ final class OnnxNatives {
           Stream.of("onnxruntime", "onnxruntime4j_jni", "onnxruntime_providers_shared")
               .map(name -> folder + System.mapLibraryName(name))
               .toList();
-      System.setProperty(FOLDER, Unpacked.ofThisUser().together("onnxruntime", files).toString());
+      try {
+        Path unpacked = Unpacked.ofThisUser().together("onnxruntime", files);
+        System.setProperty(FOLDER, unpacked.toString());
+      } catch (FileNotFoundException e) {
+        // none for this system: the library itself says so
+      }
     }
   }
 
