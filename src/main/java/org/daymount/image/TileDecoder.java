@@ -34,7 +34,6 @@ import org.bytedeco.javacpp.BytePointer;
 import org.bytedeco.javacpp.Loader;
 import org.daymount.unpack.Unpacked;
 
-
 /**
  * Decodes tiles of HEVC or AV1 with ffmpeg's libavcodec, one after the other; the file's boxes are
  * never shown to native code. For one thread. The native library is unpacked and loaded when the
