@@ -3,6 +3,7 @@ package org.daymount.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import java.time.YearMonth;
 import java.util.HexFormat;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
@@ -32,8 +33,8 @@ import picocli.CommandLine.Spec;
     header = "Shows the month in the browser of this computer, to agree or change it.",
     description = {
       "",
-      "What you change is saved by itself in --out and obeyed by every later run. Only this computer"
-          + " can open the page. Ctrl-C ends it.",
+      "What you change is saved by itself in --out and obeyed by every later run. Only this"
+          + " computer can open the page. Ctrl-C ends it.",
       ""
     },
     exitCodeListHeading = ExitCode.HEADING,
@@ -70,6 +71,7 @@ final class ReviewCommand extends ContextCommand {
           spec.commandLine(), "--port takes a number from 0 to " + LAST_PORT + ", was " + port);
     }
     Request request = request();
+    refuseSecond(request);
     String token = token();
     try (ReviewServer server = ReviewServer.start(port, token)) {
       around
@@ -97,8 +99,10 @@ final class ReviewCommand extends ContextCommand {
         talk.quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
     Pictures pictures = new Pictures();
     try {
+      refuseSecond(request);
       Surveyed surveyed =
-          new MonthMaker(pictures, terminal.and(server.opening()), memory).survey(request);
+          new MonthMaker(pictures, terminal.and(server.opening()), memory)
+              .survey(request, month -> refuseSecond(request, month));
       // kept at once: whoever ends the review now need not wait for all this again
       memory.ifPresent(m -> OutOptions.keep(m, request.out().folder(surveyed.month())));
       server.prepare(
@@ -115,6 +119,21 @@ final class ReviewCommand extends ContextCommand {
       server.fail(e.getMessage());
       throw e;
     }
+  }
+
+  /** At once where the folder was named; else when its month is known. */
+  private static void refuseSecond(Request request) {
+    request
+        .out()
+        .named()
+        .ifPresent(
+            named ->
+                ReviewServer.refuseSecond(
+                    request.out().here().resolve(named), request.daySettings().month()));
+  }
+
+  private static void refuseSecond(Request request, YearMonth month) {
+    ReviewServer.refuseSecond(request.out().folder(month), Optional.of(month));
   }
 
   private void keep(Memory memory, Path folder) {

@@ -109,12 +109,16 @@ final class ApiHandler implements AutoCloseable {
 
   /**
    * {@code /picture/p12/1/480}: id, quarter turns, long edge; {@code /detail/p12/500/250}: id, and
-   * the middle in thousandths of its width and height; {@code /sheet/2/1}: index, run.
+   * the middle in thousandths of its width and height; {@code /sheet/2/1}: index, run; {@code
+   * /card/7}: as numbered by {@link CardView}.
    */
   byte[] picture(String[] parts) throws HttpException, UnusablePicture, IOException {
     String kind = parts[1];
     if (kind.equals("sheet") && parts.length == 4) {
       return sheets.jpeg(number(parts[2]));
+    }
+    if (kind.equals("card") && parts.length == 3) {
+      return cards.picture(number(parts[2]));
     }
     if (kind.equals("picture") && parts.length == 5) {
       return shelf.jpeg(parts[2], number(parts[3]), number(parts[4]));

@@ -10,6 +10,8 @@ import java.io.InputStream;
 import java.net.BindException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
+import java.nio.file.Path;
+import java.time.YearMonth;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
@@ -45,6 +47,17 @@ public final class ReviewServer implements AutoCloseable {
   private final Optional<StartApi> start;
   private volatile Optional<ApiHandler> prepared = Optional.empty();
   private volatile ApiHandler desk;
+
+  /**
+   * Before any picture is looked at.
+   *
+   * @param folder where the month is made
+   * @param month when it is known
+   * @throws RunFailed when a review of it is open already, naming its address
+   */
+  public static void refuseSecond(Path folder, Optional<YearMonth> month) {
+    ChoicesStore.refuseSecond(folder, month);
+  }
 
   /**
    * Starts to answer; the month is shown later.
@@ -229,7 +242,7 @@ public final class ReviewServer implements AutoCloseable {
       throws HttpException, UnusablePicture, IOException {
     exchange.needGet();
     String path = exchange.path();
-    if (path.matches("/(picture|detail|sheet)/.*")) {
+    if (path.matches("/(picture|detail|sheet|card)/.*")) {
       gate.checkToken(exchange.key());
       return ApiResponse.jpeg(desk().picture(path.split("/")));
     }

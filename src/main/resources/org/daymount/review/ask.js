@@ -26,6 +26,7 @@ export function onMonth(listener) {
 export const pictureAddress = (id, turns, edge) => `/picture/${id}/${turns}/${edge}?key=${word}`;
 export const detailAddress = (id, x, y) => `/detail/${id}/${x}/${y}?key=${word}`;
 export const sheetAddress = (index, run) => `/sheet/${index}/${run}?key=${word}`;
+export const cardAddress = (number) => `/card/${number}?key=${word}`;
 export const progressAddress = () => `/api/progress?key=${word}`;
 export const earlierAddress = (index) => `/earlier/${index}?key=${word}`;
 export const openingAddress = () => `/api/opening?key=${word}`;

@@ -1,6 +1,6 @@
 // One day opened: its page, the picture in the chosen space, the story, and all its photos.
 
-import { change, get, post, state } from './ask.js';
+import { cardAddress, change, get, post, state } from './ask.js';
 import { cropEditor } from './crop.js';
 import { counted, dayName, el, printed, redraw, takesPhotos } from './parts.js';
 import { photoTiles } from './photos.js';
@@ -473,15 +473,23 @@ function storyPart(date) {
       }
       const only = state.month.cards ? '' : ' Cards are printed when --cards is given.';
       words.textContent = [...set.notes.map((note) => `${note}.`), only].join(' ').trim();
+      // those that stay as they are stay where they are, and are not fetched again
+      const before = new Map([...cards.children].map((img) => [`${img.dataset.card} ${img.alt}`, img]));
       cards.replaceChildren(
-        ...set.cards.map((card, i) =>
-          el('img', {
-            src: card.picture,
-            alt: `Card ${i + 1} of ${set.cards.length} as it will be printed`,
-            width: Math.round(card.width * 96),
-            height: Math.round(card.height * 96),
-          }),
-        ),
+        ...set.cards.map((card, i) => {
+          const alt = `Card ${i + 1} of ${set.cards.length} as it will be printed`;
+          return (
+            before.get(`${card.picture} ${alt}`) ??
+            el('img', {
+              loading: 'lazy',
+              src: cardAddress(card.picture),
+              alt,
+              'data-card': String(card.picture),
+              width: Math.round(card.width * 96),
+              height: Math.round(card.height * 96),
+            })
+          );
+        }),
       );
     } catch (failure) {
       drawn = null;

@@ -2,6 +2,7 @@ package org.daymount.look.detect;
 
 import ai.onnxruntime.OrtException;
 import java.awt.image.BufferedImage;
+import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -66,8 +67,10 @@ public final class Detectors implements AutoCloseable {
           FaceSsd.load(atOnce),
           CenterNet.load(atOnce),
           FaceMesh.load(atOnce));
-    } catch (IOException e) {
+    } catch (FileNotFoundException e) {
       throw new DetectorsUnavailable("the program was built without its models", e);
+    } catch (IOException e) {
+      throw new DetectorsUnavailable("ONNX Runtime " + e.getMessage(), e);
     } catch (OrtException | LinkageError | IllegalStateException e) {
       throw new DetectorsUnavailable("ONNX Runtime does not run on this computer", e);
     }

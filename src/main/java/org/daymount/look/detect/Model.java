@@ -44,6 +44,7 @@ final class Model implements AutoCloseable {
    * @param atOnce how many threads may run it at a time; others wait
    */
   static Model load(String resource, int atOnce) throws IOException, OrtException {
+    OnnxNatives.unpack();
     OrtEnvironment environment =
         OrtEnvironment.getEnvironment(OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR);
     try (OrtSession.SessionOptions options = new OrtSession.SessionOptions()) {
