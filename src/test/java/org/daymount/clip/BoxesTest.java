@@ -27,6 +27,7 @@ class BoxesTest {
   @TempDir Path folder;
 
   // what a test may change
+  private int width = 640;
   private int sampleCount = 30;
   private int fixedSize = 0;
   private int perChunk = 30;
@@ -74,7 +75,7 @@ class BoxesTest {
             ints(1 << 30),
             zeros(8));
     ByteBuffer entry = ByteBuffer.allocate(78);
-    entry.putShort(24, (short) 640).putShort(26, (short) 360);
+    entry.putShort(24, (short) width).putShort(26, (short) (width * 9 / 16));
     byte[] sizes = fixedSize == 0 ? ints(0, 0, sampleCount) : ints(0, fixedSize, sampleCount);
     ByteArrayOutputStream each = new ByteArrayOutputStream();
     for (int i = 0; fixedSize == 0 && i < Math.min(sampleCount, 30); i++) {
@@ -189,6 +190,12 @@ class BoxesTest {
     assertTrue(refused().getMessage().contains("more pictures than a clip has"));
     fixedSize = 1;
     assertTrue(refused().getMessage().contains("more pictures than a clip has"));
+  }
+
+  @Test
+  void framesOfSixtyThousandPixelsAcrossAreRefusedAtOnce() {
+    width = 60_000;
+    assertEquals(Problem.Kind.TOO_LARGE, refused().kind());
   }
 
   @Test
