@@ -7,6 +7,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -64,8 +65,10 @@ class ReviewShotsTest {
       shoot(browser, docs.resolve("review-undated.jpg"));
       browser.go("#/sheets");
       browser.click("button.main");
-      browser.waitForText("#made", "Made:");
-      browser.find(".sheets li img");
+      browser.waitFor(
+          "the sheets",
+          Duration.ofMinutes(8),
+          () -> browser.all(".sheets li img").stream().findFirst());
       browser.size(1280, 900, 1);
       shoot(browser, docs.resolve("review-sheets.jpg"));
     }
