@@ -2,6 +2,9 @@ package org.daymount.cli;
 
 import java.nio.file.Path;
 import java.time.YearMonth;
+import java.util.Optional;
+import java.util.Set;
+import org.daymount.month.NoteJson;
 import org.daymount.note.MonthNote;
 import org.daymount.note.NoteParser;
 import org.daymount.note.NoteTable;
@@ -27,7 +30,8 @@ final class NoteCommand extends ContextCommand {
   @Option(
       names = "--month",
       paramLabel = "2026-06",
-      description = "The month. Default: the one that has just ended, or soon will.")
+      description =
+          "The month. Default: the one that has just ended, or soon will; of a note that is shown, its own.")
   YearMonth month;
 
   @Parameters(
@@ -35,6 +39,9 @@ final class NoteCommand extends ContextCommand {
       paramLabel = "FILE",
       description = "A month note: shows each day as it is read, and what was guessed.")
   Path file;
+
+  @Option(names = "--json", description = "With FILE: prints what was read as one JSON document.")
+  boolean json;
 
   NoteCommand(CommandContext around) {
     super(around);
@@ -44,8 +51,16 @@ final class NoteCommand extends ContextCommand {
   public Integer call() {
     if (file != null) {
       MonthNote note =
-          NoteParser.parse(PersonsFiles.note(around.here().resolve(file)), around.locale());
-      NoteTable.lines(note).forEach(line -> around.out().println(TerminalEscaper.of(line)));
+          NoteParser.parse(
+              PersonsFiles.note(around.here().resolve(file)),
+              Set.of(),
+              Optional.ofNullable(month),
+              around.locale());
+      if (json) {
+        around.out().println(NoteJson.of(note));
+      } else {
+        NoteTable.lines(note).forEach(line -> around.out().println(TerminalEscaper.of(line)));
+      }
       return ExitCode.DONE;
     }
     YearMonth wanted = month != null ? month : YearMonth.from(around.today().minusDays(14));

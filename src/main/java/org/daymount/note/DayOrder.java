@@ -104,7 +104,9 @@ final class DayOrder {
     for (int above = 0; above < STATES; above++) {
       int gap = falling ? above - day.first() : day.first() - above;
       // A bare number that goes back does not begin the count anew: lists in stories do that.
-      boolean counts = day.inMonth() && (above == 0 || gap >= 0 || day.isExplicit() || !day.words().saysNothing());
+      boolean counts =
+          day.inMonth()
+              && (above == 0 || gap >= 0 || day.isExplicit() || !day.words().saysNothing());
       int to = counts ? day.last() : above;
       double back = counts || !day.inMonth() ? 0 : BARE_BACKWARDS;
       double total = cost[above] + doubt + back + (day.inMonth() ? step(above, day, falling) : 0);

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -20,7 +19,6 @@ import org.daymount.choices.ChoicesMerge;
 import org.daymount.choices.IgnoredChoices;
 import org.daymount.month.Warning;
 import org.daymount.note.MonthNote;
-import org.daymount.note.NoteParser;
 import org.daymount.note.NoteRemark;
 import org.daymount.page.PageFitter;
 import org.daymount.photo.Photo;
@@ -46,13 +44,8 @@ record AlbumPages(
    */
   static AlbumPages read(Request request, YearMonth month, List<Photo> photos, Choices made) {
     ChoicesMerge merged = ChoicesMerge.of(made, photos);
-    Optional<MonthNote> note =
-        request
-            .note()
-            .map(
-                file ->
-                    NoteParser.parse(
-                        PersonsFiles.note(file), Set.of(), Optional.of(month), request.locale()));
+    Optional<NoteInUse> inUse = NoteInUse.of(request, month);
+    Optional<MonthNote> note = inUse.map(file -> NoteInUse.read(file.text(), request, month));
     Predicate<LocalDate> wanted = day -> request.daySettings().days().contains(day.getDayOfMonth());
     AlbumPlan plan = AlbumPlanner.plan(month, wanted, note, request.defaults(), merged.choices());
     Map<LocalDate, DayPage> noted =
@@ -60,6 +53,10 @@ record AlbumPages(
             .map(page -> TradeSizes.servedBy(request.settings().sheet(), page))
             .collect(Collectors.toMap(DayPage::day, Function.identity()));
     List<Warning> warnings = new ArrayList<>();
+    inUse
+        .flatMap(NoteInUse::remark)
+        .ifPresent(
+            text -> warnings.add(new Warning("note", Optional.empty(), Optional.empty(), text)));
     for (NoteRemark remark : note.map(MonthNote::remarks).orElse(List.of())) {
       warnings.add(
           new Warning("note", Optional.empty(), Optional.empty(), "in the month note, " + remark));
