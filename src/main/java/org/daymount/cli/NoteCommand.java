@@ -2,8 +2,10 @@ package org.daymount.cli;
 
 import java.nio.file.Path;
 import java.time.YearMonth;
+import java.util.Optional;
 import org.daymount.album.AlbumFile;
 import org.daymount.album.AlbumFileParser;
+import org.daymount.month.NoteJson;
 import org.daymount.note.MonthNote;
 import org.daymount.note.NoteParser;
 import org.daymount.note.NoteTable;
@@ -29,7 +31,8 @@ final class NoteCommand extends ContextCommand {
   @Option(
       names = "--month",
       paramLabel = "2026-06",
-      description = "The month. Default: the one that has just ended, or soon will.")
+      description =
+          "The month. Default: the one that has just ended, or soon will; of a note that is shown, its own.")
   YearMonth month;
 
   @Parameters(
@@ -46,6 +49,9 @@ final class NoteCommand extends ContextCommand {
               + " or in turn.")
   Path album;
 
+  @Option(names = "--json", description = "With FILE: prints what was read as one JSON document.")
+  boolean json;
+
   NoteCommand(CommandContext around) {
     super(around);
   }
@@ -55,8 +61,15 @@ final class NoteCommand extends ContextCommand {
     if (file != null) {
       MonthNote note =
           NoteParser.parse(
-              PersonsFiles.note(around.here().resolve(file)), album().names(), around.locale());
-      NoteTable.lines(note).forEach(line -> around.out().println(TerminalEscaper.of(line)));
+              PersonsFiles.note(around.here().resolve(file)),
+              album().names(),
+              Optional.ofNullable(month),
+              around.locale());
+      if (json) {
+        around.out().println(NoteJson.of(note));
+      } else {
+        NoteTable.lines(note).forEach(line -> around.out().println(TerminalEscaper.of(line)));
+      }
       return ExitCode.DONE;
     }
     YearMonth wanted = month != null ? month : YearMonth.from(around.today().minusDays(14));

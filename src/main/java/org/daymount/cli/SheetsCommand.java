@@ -10,9 +10,11 @@ import org.daymount.image.Pictures;
 import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
 import org.daymount.month.MonthJson;
+import org.daymount.note.NoteTable;
 import org.daymount.output.Finished;
 import org.daymount.pipeline.MonthMaker;
 import org.daymount.pipeline.MonthWriter;
+import org.daymount.pipeline.NoteInUse;
 import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
 import picocli.CommandLine.Command;
@@ -65,6 +67,9 @@ final class SheetsCommand extends ContextCommand {
     Pictures pictures = new Pictures();
     Optional<Memory> memory = out.memory(around, request);
     Month month = new MonthMaker(pictures, progress, memory).make(request);
+    if (!talk.json && !talk.quiet) {
+      noteRead(around.out(), request, month);
+    }
     WarningPrinter told = new WarningPrinter(around, talk);
     memory.ifPresent(m -> m.notes().forEach(told::note));
     told.warnings(month);
@@ -102,6 +107,18 @@ final class SheetsCommand extends ContextCommand {
     return program.isPresent()
         ? new MonthWriter(pictures, json, progress, memory.get(), program.get())
         : new MonthWriter(pictures, json, progress);
+  }
+
+  /** What was read in the note, before anything is written. */
+  private static void noteRead(PrintWriter print, Request request, Month month) {
+    NoteInUse.of(request, month.month())
+        .ifPresent(
+            note -> {
+              print.println(
+                  "read in the note" + (note.mended() ? ", as mended in the review:" : ":"));
+              NoteTable.shortLines(NoteInUse.read(note.text(), request, month.month()))
+                  .forEach(line -> print.println(TerminalEscaper.of(line)));
+            });
   }
 
   private void summary(PrintWriter print, Month month, Path folder, List<String> changed) {

@@ -34,6 +34,9 @@ final class DayWeigher {
       Pattern.compile(
           " *(?:([&+/])|(?:and|und|et|y|och|en|thru|through|until|till)(?!\\p{L})) *\\d");
 
+  /** What a number may count: nobody can tell "4 boats" from the fourth, with its boats. */
+  private static final Pattern PLURAL = Pattern.compile("\\p{L}{3,}s(?![\\p{L}'])");
+
   private static final Pattern SPACES = Pattern.compile(" *");
 
   /** What stands before the number. */
@@ -172,7 +175,7 @@ final class DayWeigher {
     private double strength() {
       double strength;
       if (first.style().equals("weekday-alone")) {
-        strength = marked || ends || words ? 2 : 0.7;
+        strength = marked || ends || words ? 2 : 1.2;
       } else if (isExplicit()) {
         strength = marked || ends || (words && read.definite()) ? 12 : 5;
       } else if (ends) {
@@ -232,6 +235,10 @@ final class DayWeigher {
       if (isOpenDate()) {
         return Optional.of(
             "taken as day " + first.day() + ", because that lies in the note's month");
+      }
+      boolean bare = !marked && !ends && !words && !isExplicit();
+      if (bare && !isSeveral() && follows(PLURAL)) {
+        return Optional.of("taken as day " + first.day() + "; if it is story, put a \\ before it");
       }
       return leftOver();
     }

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -13,6 +14,9 @@ import java.util.stream.IntStream;
 /** Collects what a person should know of how a note was read. */
 final class NoteRemarks {
   private static final Pattern NUMBERED = Pattern.compile(" *(\\p{L}*) *(\\d{1,2}):(?!\\d).*");
+
+  private static final double NO_DOUBT = 4; // "14 years ago" is a sentence
+  private static final double WEAK = 0.5;
 
   private final List<NoteLine> lines;
   private final CalendarNames names;
@@ -68,17 +72,24 @@ final class NoteRemarks {
   /** What might have been a day, and stays story all the same. */
   void onDoubt(NoteLine line, List<DayCandidate> candidates, NoteParser.Entry above) {
     candidates.stream()
-        .filter(day -> day.inMonth() && day.first() > above.day().last() && day.strength() >= 0.5)
+        .filter(day -> day.inMonth() && day.doubt() < NO_DOUBT)
+        .filter(
+            day ->
+                day.first() > above.day().last() ? day.strength() >= WEAK : day.style().equals(":"))
         .findFirst()
         .ifPresent(
-            day ->
-                remark(
-                    line,
-                    "kept as story of day "
-                        + above.day().last()
-                        + "; if it starts day "
-                        + day.first()
-                        + ", put a colon after the number"));
+            day -> {
+              NoteRemark remark =
+                  line.remark(
+                      "kept as story of day "
+                          + above.day().last()
+                          + "; if it starts day "
+                          + day.first()
+                          + ", put a colon after the number");
+              remarks.add(
+                  new NoteRemark(
+                      remark.line(), remark.column(), remark.text(), OptionalInt.of(day.first())));
+            });
   }
 
   void onNoSuchDay(NoteLine line) {

@@ -7,37 +7,102 @@ import org.daymount.album.PageSpecParser;
 
 /** What was read in a note, a line for each day and below them what was guessed. */
 public final class NoteTable {
-  private static final int PAGE_WIDTH = 28; // characters
-  private static final int STORY_WIDTH = 40;
+  private static final int STORY_WIDTH = 40; // characters
+  private static final int SHORT_WIDTH = 28;
 
   private NoteTable() {}
 
-  /** Day, page and first words of the story, in columns. */
+  /**
+   * What was read of one day line.
+   *
+   * @param days its day, or all of a range
+   * @param line in the note, from 1
+   * @param page in our words; empty for the usual page
+   * @param story its first line; empty when there is none
+   * @param guessed what the person should look at, in words
+   */
+  public record Row(String days, int line, String page, String story, List<String> guessed) {
+    public Row {
+      guessed = List.copyOf(guessed);
+    }
+
+    /** The page, where it is usual too. */
+    public String pageInWords() {
+      return page.isEmpty() ? "as usual" : page;
+    }
+  }
+
+  /** A row for each day line, in the order of the note. */
+  public static List<Row> rows(MonthNote note) {
+    List<Row> rows = new ArrayList<>();
+    for (int i = 0; i < note.days().size(); i++) {
+      NoteDay day = note.days().get(i);
+      int from = day.line();
+      int to = i + 1 < note.days().size() ? note.days().get(i + 1).line() : Integer.MAX_VALUE;
+      rows.add(
+          new Row(
+              day.names().stream().map(PartialDate::toString).collect(Collectors.joining(", ")),
+              from,
+              PageSpecParser.text(day.words()),
+              day.story().map(text -> text.strip().split("\n", 2)[0]).orElse(""),
+              note.remarks().stream()
+                  .filter(
+                      remark -> remark.line() == from || remark.line() > from && remark.line() < to)
+                  .map(NoteRemark::toString)
+                  .toList()));
+    }
+    return rows;
+  }
+
+  /** Day, page, first words of the story and what was guessed, in columns. */
   public static List<String> lines(MonthNote note) {
     List<String> lines = new ArrayList<>();
     lines.add(note.month().map(NoteParser::name).orElse("no month named; the photos' is taken"));
-    for (NoteDay day : note.days()) {
-      String names =
-          day.names().stream().map(PartialDate::toString).collect(Collectors.joining(", "));
-      String page = PageSpecParser.text(day.words());
-      String story = day.story().map(text -> text.strip().split("\n", 2)[0]).orElse("");
-      boolean guessed = note.remarks().stream().anyMatch(remark -> remark.line() == day.line());
-      lines.add(
-          String.format(
-                  "%s %-12s  %-" + PAGE_WIDTH + "s  %s",
-                  guessed ? "?" : " ",
-                  names,
-                  page.isEmpty() ? "as usual" : page,
-                  start(story))
-              .stripTrailing());
+    lines.addAll(table(note, STORY_WIDTH));
+    if (!note.ending().isEmpty()) {
+      lines.add("the album ends here");
     }
-    note.remarks().forEach(remark -> lines.add(remark.toString()));
+    if (!note.remarks().isEmpty()) {
+      lines.add("");
+      lines.add("? guessed, or not understood:");
+      note.remarks().forEach(remark -> lines.add("  " + remark));
+    }
     return lines;
   }
 
-  private static String start(String story) {
-    return story.codePointCount(0, story.length()) <= STORY_WIDTH
-        ? story
-        : story.substring(0, story.offsetByCodePoints(0, STORY_WIDTH)) + "…";
+  /** The same without what was guessed; a mark stands where something was. */
+  public static List<String> shortLines(MonthNote note) {
+    return table(note, SHORT_WIDTH);
+  }
+
+  private static List<String> table(MonthNote note, int storyWidth) {
+    List<Row> rows = rows(note);
+    int days = width(rows.stream().map(Row::days).toList(), 14);
+    int page = width(rows.stream().map(Row::pageInWords).toList(), 32);
+    return rows.stream()
+        .map(
+            row ->
+                ((row.guessed().isEmpty() ? "  " : "? ")
+                        + padded(start(row.days(), 30), days)
+                        + "  "
+                        + padded(row.pageInWords(), page)
+                        + "  "
+                        + start(row.story(), storyWidth))
+                    .stripTrailing())
+        .toList();
+  }
+
+  private static int width(List<String> texts, int most) {
+    return Math.min(most, texts.stream().mapToInt(String::length).max().orElse(0));
+  }
+
+  private static String padded(String text, int width) {
+    return text + " ".repeat(Math.max(0, width - text.length()));
+  }
+
+  private static String start(String text, int width) {
+    return text.codePointCount(0, text.length()) <= width
+        ? text
+        : text.substring(0, text.offsetByCodePoints(0, width)) + "…";
   }
 }

@@ -20,7 +20,6 @@ import org.daymount.choices.ChoicesMerge;
 import org.daymount.choices.IgnoredChoices;
 import org.daymount.month.Warning;
 import org.daymount.note.MonthNote;
-import org.daymount.note.NoteParser;
 import org.daymount.note.NoteRemark;
 import org.daymount.page.PageFitter;
 import org.daymount.photo.Photo;
@@ -45,16 +44,8 @@ record AlbumPages(
    */
   static AlbumPages read(Request request, YearMonth month, List<Photo> photos, Choices made) {
     ChoicesMerge merged = ChoicesMerge.of(made, photos);
-    Optional<MonthNote> note =
-        request
-            .note()
-            .map(
-                file ->
-                    NoteParser.parse(
-                        PersonsFiles.note(file),
-                        request.pages().album().names(),
-                        Optional.of(month),
-                        request.locale()));
+    Optional<NoteInUse> inUse = NoteInUse.of(request, month);
+    Optional<MonthNote> note = inUse.map(file -> NoteInUse.read(file.text(), request, month));
     Predicate<LocalDate> wanted = day -> request.daySettings().days().contains(day.getDayOfMonth());
     AlbumPlan plan = AlbumPlanner.plan(month, wanted, note, request.defaults(), merged.choices());
     Map<LocalDate, DayPage> noted =
@@ -66,6 +57,10 @@ record AlbumPages(
       warnings.add(
           new Warning("album", Optional.empty(), Optional.empty(), "in the album file, " + remark));
     }
+    inUse
+        .flatMap(NoteInUse::remark)
+        .ifPresent(
+            text -> warnings.add(new Warning("note", Optional.empty(), Optional.empty(), text)));
     for (NoteRemark remark : note.map(MonthNote::remarks).orElse(List.of())) {
       warnings.add(
           new Warning("note", Optional.empty(), Optional.empty(), "in the month note, " + remark));

@@ -21,7 +21,7 @@ final class ApiHandler implements AutoCloseable {
   private static final PaperSize USUAL_CARD = PaperSize.inches(3, 4);
 
   /** What has a {@link ViewApi} of its own: the names in the addresses; each has one in `views`. */
-  private static final Set<String> VIEWS = Set.of();
+  private static final Set<String> VIEWS = Set.of("note");
 
   private static final Set<String> POSTED = Set.of("change", "undo", "redo", "card", "make");
 
@@ -53,7 +53,7 @@ final class ApiHandler implements AutoCloseable {
     this.photos = new PhotosView(shelf);
     this.cards = new CardView(request.cards().orElse(USUAL_CARD));
     this.sheets = new SheetJob(pictures, writer, request.out().folder(surveyed.month()));
-    this.views = Map.of();
+    this.views = Map.of("note", new NoteView(request, surveyed.month()));
   }
 
   /** Whether the address is one of a view's own, where the method says what is asked. */

@@ -11,7 +11,7 @@ import org.daymount.image.Pictures;
 import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
 import org.daymount.pipeline.MonthMaker;
-import org.daymount.pipeline.PersonsFiles;
+import org.daymount.pipeline.NoteInUse;
 import org.daymount.pipeline.Picked;
 import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
@@ -205,7 +205,7 @@ final class Editing implements AutoCloseable {
   }
 
   private Optional<String> noteNow() {
-    return request.note().map(PersonsFiles::note);
+    return NoteInUse.of(request, surveyed.month()).map(NoteInUse::text);
   }
 
   private Now state(Optional<String> message) {

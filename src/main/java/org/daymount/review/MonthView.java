@@ -25,6 +25,7 @@ import org.daymount.photo.Photo;
 import org.daymount.pick.Candidate;
 import org.daymount.pick.DayPick;
 import org.daymount.pick.SpacePick;
+import org.daymount.pipeline.NoteInUse;
 import org.daymount.pipeline.Picked;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.Surveyed;
@@ -70,7 +71,7 @@ final class MonthView {
     root.put("minPpi", request.crop().minimum().value());
     root.put("safeEdge", request.crop().safeEdge().inInches());
     root.put("sheet", request.settings().sheet().toString());
-    root.put("hasNote", request.note().isPresent());
+    root.put("hasNote", NoteInUse.of(request, surveyed.month()).isPresent());
     root.put("cards", request.cards().map(Object::toString).orElse(null));
     root.put("photos", surveyed.photos().size());
     root.put("undated", picked.undated().size());

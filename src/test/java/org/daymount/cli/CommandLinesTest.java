@@ -105,6 +105,18 @@ class CommandLinesTest {
   }
 
   @Test
+  void noteShowsWhatWasReadInANote() throws Exception {
+    Files.writeString(home.resolve("mine.txt"), "June 2026\n1 Ferry.\n2O two photos\n21 skip\n");
+    Result table = new Shell(home).run("note", "mine.txt");
+    assertEquals(0, table.code());
+    assertTrue(table.out().contains("? 20  photo, photo"), table.out());
+    assertTrue(table.out().contains("line 3, column 1: '2O two photos' is taken as day 20"));
+    Result json = new Shell(home).run("note", "mine.txt", "--json");
+    assertTrue(json.out().contains("\"page\" : \"leave out\""), json.out());
+    assertEquals(1, new Shell(home).run("note", "nowhere.txt").code());
+  }
+
+  @Test
   void noteWritesAMonthToFillIn() {
     Result result = new Shell(home).run("note", "--month", "2026-06");
     assertEquals(0, result.code());

@@ -1,0 +1,97 @@
+package org.daymount.pipeline;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.YearMonth;
+import java.util.Optional;
+import org.daymount.note.MonthNote;
+import org.daymount.note.NoteParser;
+
+/**
+ * The month note that a run goes by: the person's own file, or what was made of it in the review.
+ * The mended note is kept beside the output, and beside it the note as it was typed. When the
+ * person's own file is edited after that, the file holds.
+ *
+ * @param mended whether it is the review's
+ * @param remark what the person should know of the choice between the two
+ */
+public record NoteInUse(String text, boolean mended, Optional<String> remark) {
+  public static final String MENDED = "note-mended.txt";
+  public static final String AS_TYPED = "note-as-typed.txt";
+
+  /** Empty when there is no note at all. */
+  public static Optional<NoteInUse> of(Request request, YearMonth month) {
+    Path folder = request.out().folder(month);
+    Optional<String> own = request.note().map(PersonsFiles::note);
+    Path mended = folder.resolve(MENDED);
+    if (!Files.exists(mended)) {
+      return own.map(text -> new NoteInUse(text, false, Optional.empty()));
+    }
+    Path typed = folder.resolve(AS_TYPED);
+    String asTyped = Files.exists(typed) ? PersonsFiles.note(typed) : "";
+    String text = PersonsFiles.note(mended);
+    if (asTyped.equals(own.orElse(""))) {
+      return Optional.of(new NoteInUse(text, true, Optional.empty()));
+    }
+    Optional<String> remark =
+        own.filter(text::equals).isPresent()
+            ? Optional.empty()
+            : Optional.of(
+                "the note was edited after it was mended in the review, so the note's own file"
+                    + " holds; what was mended is kept in "
+                    + MENDED);
+    return own.map(file -> new NoteInUse(file, false, remark));
+  }
+
+  /** A note's text as a run reads it. */
+  public static MonthNote read(String text, Request request, YearMonth month) {
+    return NoteParser.parse(
+        text, request.pages().album().names(), Optional.of(month), request.locale());
+  }
+
+  /** Keeps a mended note beside the output; the person's own file stays as it is. */
+  public static void keep(Request request, YearMonth month, String text) throws IOException {
+    Path folder = request.out().folder(month);
+    Files.createDirectories(folder);
+    String own = request.note().map(PersonsFiles::note).orElse("");
+    write(folder.resolve(AS_TYPED), own);
+    write(folder.resolve(MENDED), text);
+  }
+
+  /** Goes by the person's own file again; what was mended is kept under another name. */
+  public static void takeBack(Request request, YearMonth month) throws IOException {
+    Path mended = request.out().folder(month).resolve(MENDED);
+    if (Files.exists(mended)) {
+      Files.move(
+          mended, mended.resolveSibling(MENDED + ".bak"), StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  /**
+   * Writes what was mended over the person's own file, because they asked for it. The note as it
+   * was typed stays beside the output.
+   */
+  public static void writeOver(Request request, YearMonth month, String text) throws IOException {
+    Path own =
+        request
+            .note()
+            .orElseThrow(() -> new RunFailed("there is no note of your own to write over"));
+    keep(request, month, text);
+    write(Files.isSymbolicLink(own) ? own.toRealPath() : own, text);
+  }
+
+  private static void write(Path file, String text) throws IOException {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    Path part = file.resolveSibling(file.getFileName() + ".part");
+    Files.write(part, bytes);
+    try {
+      Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+}

@@ -1,0 +1,142 @@
+package org.daymount.review;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.time.YearMonth;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.daymount.note.MonthNote;
+import org.daymount.note.NoteDay;
+import org.daymount.note.NoteMender;
+import org.daymount.note.NoteRemark;
+import org.daymount.note.NoteTable;
+import org.daymount.pipeline.NoteInUse;
+import org.daymount.pipeline.Request;
+import org.daymount.pipeline.RunFailed;
+
+/**
+ * The month note as it was typed, and what was read in it. {@code GET note}; {@code POST note/read}
+ * reads a text and keeps nothing, {@code note/keep} keeps it beside the output, {@code note/mend}
+ * changes one line and keeps that, {@code note/stop} ends the album behind the last day, {@code
+ * note/back} goes by the person's own file again, {@code note/own} writes over it.
+ */
+final class NoteView implements ViewApi {
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  private final Request request;
+  private final YearMonth month;
+  private final NoteMender mender;
+
+  NoteView(Request request, YearMonth month) {
+    this.request = request;
+    this.month = month;
+    this.mender = new NoteMender(text -> NoteInUse.read(text, request, month));
+  }
+
+  @Override
+  public ObjectNode show(String rest, Editing.Now now) throws HttpException {
+    if (!rest.isEmpty()) {
+      throw new HttpException(HttpException.NOT_FOUND, "there is no such page");
+    }
+    return shown();
+  }
+
+  @Override
+  public ObjectNode change(String rest, JsonNode body, Editing.Now now)
+      throws HttpException, IOException {
+    String text = body.path("text").asText();
+    switch (rest) {
+      case "read" -> {
+        return shown(text, true);
+      }
+      case "keep" -> NoteInUse.keep(request, month, text);
+      case "mend" -> NoteInUse.keep(request, month, mended(text, body));
+      case "stop" -> NoteInUse.keep(request, month, mender.stopped(text));
+      case "back" -> NoteInUse.takeBack(request, month);
+      case "own" -> writeOver(text);
+      default -> throw new HttpException(HttpException.NOT_FOUND, "there is no such page");
+    }
+    return shown();
+  }
+
+  private String mended(String text, JsonNode body) throws HttpException {
+    int line = body.path("line").asInt();
+    Optional<String> mended =
+        body.path("as").asText().equals("story")
+            ? mender.asStory(text, line)
+            : mender.asDay(text, line, body.path("day").asInt());
+    return mended.orElseThrow(
+        () ->
+            new HttpException(
+                HttpException.BAD_REQUEST,
+                "line " + line + " cannot be mended with one click; change it on the left"));
+  }
+
+  private void writeOver(String text) throws HttpException, IOException {
+    try {
+      NoteInUse.writeOver(request, month, text);
+    } catch (RunFailed noNote) {
+      throw new HttpException(HttpException.BAD_REQUEST, noNote.getMessage());
+    }
+  }
+
+  private ObjectNode shown() {
+    Optional<NoteInUse> note = NoteInUse.of(request, month);
+    return shown(note.map(NoteInUse::text).orElse(""), note.filter(NoteInUse::mended).isPresent());
+  }
+
+  private ObjectNode shown(String text, boolean mended) {
+    MonthNote note = NoteInUse.read(text, request, month);
+    ObjectNode root = NODES.objectNode();
+    root.put("text", text);
+    root.put("mended", mended);
+    root.put("file", request.note().map(file -> file.getFileName().toString()).orElse(null));
+    root.put("kept", request.out().name(month).resolve(NoteInUse.MENDED).toString());
+    root.put("stops", !note.ending().isEmpty());
+    note.lastDay(month)
+        .filter(last -> note.ending().isEmpty() && last.isBefore(month.atEndOfMonth()))
+        .ifPresent(last -> root.put("lastDay", last.getDayOfMonth()));
+    ArrayNode days = root.putArray("days");
+    for (NoteTable.Row row : NoteTable.rows(note)) {
+      ObjectNode day = days.addObject();
+      day.put("days", row.days());
+      day.put("line", row.line());
+      day.put("page", row.pageInWords());
+      day.put("story", row.story());
+    }
+    ArrayNode remarks = root.putArray("remarks");
+    note.remarks().forEach(remark -> remarks.add(remark(remark, note, text)));
+    return root;
+  }
+
+  private ObjectNode remark(NoteRemark remark, MonthNote note, String text) {
+    ObjectNode node = NODES.objectNode();
+    node.put("line", remark.line());
+    node.put("text", remark.text());
+    int line = remark.line();
+    Optional<NoteDay> day = note.days().stream().filter(each -> each.line() == line).findFirst();
+    OptionalInt number =
+        day.filter(each -> each.more().isEmpty())
+            .map(each -> OptionalInt.of(each.name().day()))
+            .orElse(remark.couldBe());
+    if (number.isPresent() && settles(mender.asDay(text, line, number.getAsInt()), line)) {
+      node.put("day", number.getAsInt());
+    }
+    boolean first = !note.days().isEmpty() && line <= note.days().get(0).line();
+    node.put("story", !first && settles(mender.asStory(text, line), line));
+    return node;
+  }
+
+  /** Whether nothing is left to be said of the line. */
+  private boolean settles(Optional<String> mended, int line) {
+    return mended
+        .filter(
+            text ->
+                NoteInUse.read(text, request, month).remarks().stream()
+                    .noneMatch(remark -> remark.line() == line))
+        .isPresent();
+  }
+}
