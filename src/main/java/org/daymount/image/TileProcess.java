@@ -20,6 +20,7 @@ final class TileProcess {
   /** A pipe holds no more at a time, and Java copies what is asked for, not what is there. */
   private static final int SLICE = 1 << 16;
 
+  private static final Duration TO_START = Duration.ofSeconds(60);
   private static final int MOST_SECONDS_TO_END = 2;
   private static final int MOST_PADDING = 1 << 13; // of a row, in bytes
 
@@ -56,7 +57,7 @@ final class TileProcess {
     this.in = new DataInputStream(new BufferedInputStream(process.getInputStream(), 512));
     this.out = new DataOutputStream(new BufferedOutputStream(process.getOutputStream(), 512));
     AtomicBoolean late = new AtomicBoolean();
-    Future<?> watch = watch(late);
+    Future<?> watch = watch(late, TO_START);
     try {
       if (in.readInt() != TileServer.GREETING) {
         throw new IOException("the reader of HEIC pictures does not answer as it should");
@@ -107,7 +108,7 @@ final class TileProcess {
    */
   CodedPlanes decode(TileCoding coding, boolean isNew, byte[] coded) throws IOException {
     AtomicBoolean late = new AtomicBoolean();
-    Future<?> watch = watch(late);
+    Future<?> watch = watch(late, patience);
     try {
       ask(coding, isNew, coded);
       return answer(coding);
@@ -123,13 +124,13 @@ final class TileProcess {
     }
   }
 
-  private Future<?> watch(AtomicBoolean late) {
+  private Future<?> watch(AtomicBoolean late, Duration most) {
     return CLOCK.schedule(
         () -> {
           late.set(true);
           process.destroyForcibly();
         },
-        patience.toMillis(),
+        most.toMillis(),
         TimeUnit.MILLISECONDS);
   }
 

@@ -22,7 +22,7 @@ import org.bytedeco.javacpp.Loader;
  *
  * @param server the class whose main method serves
  * @param options for Java, after the usual ones
- * @param patience how long a tile, or the start, may take
+ * @param patience how long a tile may take
  */
 record TileProcessCommand(Class<?> server, List<String> options, Duration patience) {
   private static final Duration USUAL_PATIENCE = Duration.ofSeconds(60);
