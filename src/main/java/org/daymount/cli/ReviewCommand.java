@@ -10,8 +10,11 @@ import java.util.concurrent.CountDownLatch;
 import java.util.stream.Stream;
 import org.daymount.image.Pictures;
 import org.daymount.look.cache.Memory;
+import org.daymount.month.Month;
 import org.daymount.month.MonthJson;
+import org.daymount.output.Finished;
 import org.daymount.pipeline.MonthMaker;
+import org.daymount.pipeline.MonthWriter;
 import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.RunFailed;
@@ -105,8 +108,14 @@ final class ReviewCommand extends ContextCommand {
               .survey(request, month -> refuseSecond(request, month));
       // kept at once: whoever ends the review now need not wait for all this again
       memory.ifPresent(m -> OutOptions.keep(m, request.out().folder(surveyed.month())));
+      server.opening().stage("finding faces and choosing pictures", 0);
       server.prepare(
-          pictures, new MonthJson(Version.tool(), photos.verboseRecord), request, surveyed, memory);
+          pictures,
+          (month, folder, progress) ->
+              written(month, folder, request.jobs(), sheets(pictures, progress, memory), memory),
+          request,
+          surveyed,
+          memory);
       terminal.end();
       memory.ifPresent(m -> keep(m, request.out().folder(surveyed.month())));
       if (!talk.quiet) {
@@ -119,6 +128,20 @@ final class ReviewCommand extends ContextCommand {
       server.fail(e.getMessage());
       throw e;
     }
+  }
+
+  private MonthWriter sheets(Pictures pictures, Progress progress, Optional<Memory> memory) {
+    return SheetsCommand.writer(
+        pictures, new MonthJson(Version.tool(), photos.verboseRecord), progress, memory);
+  }
+
+  /** What was drawn is remembered, so that the next time only what changed is drawn. */
+  private static Finished written(
+      Month month, Path folder, int jobs, MonthWriter writer, Optional<Memory> memory)
+      throws IOException {
+    Finished finished = writer.write(month, folder, false, jobs);
+    memory.ifPresent(m -> OutOptions.keep(m, folder));
+    return finished;
   }
 
   /** At once where the folder was named; else when its month is known. */
