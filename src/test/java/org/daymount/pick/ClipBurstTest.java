@@ -18,8 +18,10 @@ import org.daymount.photo.PhotoFile;
 import org.daymount.photo.Taken;
 import org.daymount.photo.TakenFrom;
 import org.daymount.testphoto.PhotoBuilder;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("slow")
 class ClipBurstTest {
   private static final LocalDate DAY = LocalDate.of(2026, 6, 3);
 
