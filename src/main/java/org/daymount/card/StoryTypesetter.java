@@ -23,21 +23,22 @@ public final class StoryTypesetter {
       return new TypesetStory(
           List.of(new StoryCard(day, card, Length.ZERO, List.of(), 1, 1)), List.of());
     }
-    int count = cardsAt(CardLayout.SMALLEST_TYPE, shown.text(), layout);
+    MeasuredText text = setting.measure(shown.text());
+    int count = cardsAt(CardLayout.SMALLEST_TYPE, text, layout);
     double size = CardLayout.LARGEST_TYPE;
-    while (size > CardLayout.SMALLEST_TYPE && cardsAt(size, shown.text(), layout) > count) {
+    while (size > CardLayout.SMALLEST_TYPE && cardsAt(size, text, layout) > count) {
       size -= CardLayout.TYPE_STEP;
     }
-    List<String> lines = linesAt(size, shown.text(), layout);
+    List<String> lines = linesAt(size, text, layout);
     return new TypesetStory(
         cards(day, card, size, lines, layout.linesOf(size)), notes(shown, count));
   }
 
-  private List<String> linesAt(double size, String text, CardLayout layout) {
-    return setting.lines(text, layout.textWidth() / size);
+  private static List<String> linesAt(double size, MeasuredText text, CardLayout layout) {
+    return text.lines(layout.textWidth() / size);
   }
 
-  private int cardsAt(double size, String text, CardLayout layout) {
+  private static int cardsAt(double size, MeasuredText text, CardLayout layout) {
     int perCard = layout.linesOf(size);
     return pages(linesAt(size, text, layout), perCard).size();
   }

@@ -2,25 +2,25 @@ package org.daymount.card;
 
 import java.awt.Font;
 import java.awt.font.FontRenderContext;
-import java.awt.font.LineBreakMeasurer;
 import java.awt.font.TextAttribute;
 import java.awt.font.TextLayout;
 import java.text.AttributedString;
-import java.text.BreakIterator;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Measures, breaks and shapes text at one large size and leaves the scaling to the caller, so that
- * no hinting for a device moves a line's end. Lengths are in ems: 1 is the type size.
+ * Measures and shapes text at one large size and leaves the scaling to the caller, so that no
+ * hinting for a device moves a line's end. Lengths are in ems: 1 is the type size.
  */
 final class TextShaper {
   private static final float EM = 512;
   private static final FontRenderContext FINE = new FontRenderContext(null, true, true);
-  private static final char RIGHT_TO_LEFT_MARK = '\u200F';
+  private static final int MOST_REMEMBERED = 20_000;
 
   private final List<Typeface> typefaces;
+  private final Map<Integer, Double> characters = new ConcurrentHashMap<>(); // in ems
+  private final Map<String, Double> shaped = new ConcurrentHashMap<>();
 
   /**
    * @param typefaces the first that has a character shows it
@@ -29,34 +29,27 @@ final class TextShaper {
     this.typefaces = List.of(typefaces);
   }
 
-  /** Text that {@link ShownText} made showable, broken into lines of at most {@code width} ems. */
-  List<String> lines(String text, double width) {
-    List<String> lines = new ArrayList<>();
-    for (String paragraph : text.split("\n", -1)) {
-      addLines(paragraph.strip(), width, lines);
-    }
-    return lines;
+  /** Text that {@link ShownText} made showable, ready to be broken into lines of any width. */
+  MeasuredText measure(String text) {
+    return MeasuredText.of(text, this::advance);
   }
 
-  private void addLines(String paragraph, double width, List<String> lines) {
-    if (paragraph.isEmpty()) {
-      lines.add("");
-      return;
+  /**
+   * Of a piece of text that no line break may part, in ems. Most scripts have one width for each
+   * character, and those are remembered; others are shaped as a whole.
+   */
+  private double advance(String piece) {
+    if (Font.textRequiresLayout(piece.toCharArray(), 0, piece.length())) {
+      if (shaped.size() > MOST_REMEMBERED) {
+        shaped.clear();
+      }
+      return shaped.computeIfAbsent(piece, this::width);
     }
-    LineBreakMeasurer measurer =
-        new LineBreakMeasurer(
-            styled(paragraph).getIterator(), BreakIterator.getLineInstance(Locale.ROOT), FINE);
-    boolean leftToRight = startsLeftToRight(paragraph);
-    int start = 0;
-    while (start < paragraph.length()) {
-      int end = measurer.nextOffset((float) (width * EM));
-      String line = paragraph.substring(start, end).strip();
-      // A line inside a right-to-left paragraph that starts with a Latin word still runs from the
-      // right: the mark has no width and says so.
-      lines.add(leftToRight || !startsLeftToRight(line) ? line : RIGHT_TO_LEFT_MARK + line);
-      measurer.setPosition(end);
-      start = end;
+    double sum = 0;
+    for (int i = 0; i < piece.length(); i += Character.charCount(piece.codePointAt(i))) {
+      sum += characters.computeIfAbsent(piece.codePointAt(i), c -> width(Character.toString(c)));
     }
+    return sum;
   }
 
   /** A line ready to be drawn, {@value #EM} units to the em. */
@@ -72,13 +65,6 @@ final class TextShaper {
   /** Factor from {@link #layout} units to the unit of {@code typeSize}. */
   static double scale(double typeSize) {
     return typeSize / EM;
-  }
-
-  private static boolean startsLeftToRight(String text) {
-    return java.text.Bidi.requiresBidi(text.toCharArray(), 0, text.length())
-        ? new java.text.Bidi(text, java.text.Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT)
-            .baseIsLeftToRight()
-        : true;
   }
 
   private AttributedString styled(String text) {

@@ -4,9 +4,11 @@ import java.awt.Font;
 import java.awt.FontFormatException;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.util.List;
+import java.util.stream.Stream;
+import org.daymount.unpack.Unpacked;
 
 /**
  * The typefaces that travel with the program, so that a card looks the same on every machine: the
@@ -19,6 +21,8 @@ public enum Typeface {
   SANS_BOLD("DejaVuSans-Bold.ttf");
 
   private static final String FOLDER = "/net/sf/jasperreports/fonts/dejavu/";
+  private static final List<String> FILES =
+      Stream.of(values()).map(typeface -> FOLDER + typeface.file).toList();
 
   private final String file;
   private Font font;
@@ -40,45 +44,18 @@ public enum Typeface {
     return font().canDisplay(codePoint);
   }
 
-  /**
-   * Java copies a typeface to the temporary directory before it reads it, and takes a copy that was
-   * cut short (a full disk, a limit on the size of files) for a broken typeface.
-   */
-  private String why(Exception e) {
-    Path probe = null;
-    try (InputStream stream = open()) {
-      probe = Files.createTempFile("daymount", ".ttf");
-      Files.copy(stream, probe, StandardCopyOption.REPLACE_EXISTING);
-      return e.getMessage();
-    } catch (IOException full) {
-      return "files cannot be written to "
-          + System.getProperty("java.io.tmpdir")
-          + ": "
-          + full.getMessage()
-          + "; make room there, or raise the limit on the size of files";
-    } finally {
-      delete(probe);
-    }
-  }
-
-  private static void delete(Path probe) {
-    try {
-      if (probe != null) {
-        Files.deleteIfExists(probe);
-      }
-    } catch (IOException e) {
-      // an empty file in the temporary directory
-    }
-  }
-
   /** At one point; derive the size that is wanted. */
   synchronized Font font() {
     if (font == null) {
-      try (InputStream stream = open()) {
-        font = Font.createFont(Font.TRUETYPE_FONT, stream);
-      } catch (FontFormatException | IOException e) {
-        throw new IllegalStateException(
-            "the typeface " + file + " cannot be read (" + why(e) + ")", e);
+      // from a file of ours: from a stream Java makes a copy for each run, and takes one that was
+      // cut short (a full disk, a limit on the size of files) for a broken typeface
+      try {
+        Path folder = Unpacked.ofThisUser().together("typefaces", FILES);
+        font = Font.createFont(Font.TRUETYPE_FONT, folder.resolve(file).toFile());
+      } catch (IOException e) {
+        throw new UncheckedIOException("the typeface " + file + " " + e.getMessage(), e);
+      } catch (FontFormatException e) {
+        throw new IllegalStateException("the typeface " + file + " cannot be read", e);
       }
     }
     return font;

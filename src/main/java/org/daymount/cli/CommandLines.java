@@ -2,9 +2,12 @@ package org.daymount.cli;
 
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Optional;
 import org.daymount.output.OutputException;
 import org.daymount.pipeline.RunFailed;
+import org.daymount.unpack.CannotUnpack;
 import picocli.CommandLine;
 import picocli.CommandLine.IFactory;
 import picocli.CommandLine.ParameterException;
@@ -79,13 +82,24 @@ public final class CommandLines {
 
   private static int failed(Exception e, CommandLine command, ParseResult parsed) {
     PrintWriter err = command.getErr();
-    boolean foreseen = e instanceof RunFailed || e instanceof OutputException;
-    err.println("error: " + (foreseen ? e.getMessage() : unforeseen(e)));
+    err.println("error: " + foreseen(e).orElseGet(() -> unforeseen(e)));
     if (parsed.expandedArgs().contains("--verbose") || parsed.expandedArgs().contains("-v")) {
       e.printStackTrace(err);
     }
     err.flush();
     return ExitCode.FAILED;
+  }
+
+  private static Optional<String> foreseen(Exception e) {
+    if (e instanceof RunFailed || e instanceof OutputException) {
+      return Optional.of(e.getMessage());
+    }
+    for (Throwable one = e; one != null; one = one.getCause()) {
+      if (one instanceof UncheckedIOException io && io.getCause() instanceof CannotUnpack) {
+        return Optional.of(io.getMessage());
+      }
+    }
+    return Optional.empty();
   }
 
   private static String unforeseen(Exception e) {

@@ -15,13 +15,13 @@ public final class Completeness {
 
   /**
    * JPEG must reach its end marker behind at least one scan (what follows it, such as the film of a
-   * motion photo, does not matter), PNG its IEND, GIF the end of its first frame; a WebP file must
-   * be as long as its RIFF header says, the strips or tiles of a TIFF's first picture and the rows
-   * of a BMP must lie within the file, and so must all parts of HEIF and AVIF. A raw file must have
-   * a preview to print.
+   * motion photo, does not matter), PNG its IEND or the last of its pixels, GIF the end of its
+   * first frame; a WebP file must be as long as its RIFF header says, the strips or tiles of a
+   * TIFF's first picture and the pixels of a BMP must lie within the file, and so must all parts of
+   * HEIF and AVIF. A raw file must have a preview to print.
    *
    * @throws UnusablePicture CUT_OFF with the bytes that are there; UNREADABLE when it cannot be
-   *     read; NOT_YET_READABLE for a raw file without a preview
+   *     read; NOT_YET_READABLE for a raw file without a preview and for CIE Lab in floats
    */
   public void check(Path file, PhotoFormat format) throws UnusablePicture {
     try (FileBytes bytes = FileBytes.open(file)) {
@@ -49,11 +49,11 @@ public final class Completeness {
   private static boolean isWhole(FileBytes bytes, PhotoFormat format) throws IOException {
     return switch (format) {
       case JPEG -> jpeg(bytes);
-      case PNG -> png(bytes);
+      case PNG -> PngPixels.areAllThere(bytes);
       case WEBP -> 8 + bytes.u32(4, false) <= bytes.size();
       case TIFF -> tiff(bytes);
       case GIF -> GifBlocks.isWhole(bytes);
-      case BMP -> bmp(bytes);
+      case BMP -> BmpPixels.read(bytes).areAllThere();
       case HEIF, AVIF -> HeifPicture.primary(bytes, HeifItems.read(bytes)).tiles().size() > 0;
       case RAW -> RawPreview.find(bytes).length() > 0;
     };
@@ -81,23 +81,13 @@ public final class Completeness {
     return scan.body() + scan.bodyLength() <= end && bytes.has(end, 0xff, JpegMarkers.EOI);
   }
 
-  private static boolean png(FileBytes bytes) throws IOException {
-    long at = 8;
-    while (true) {
-      long length = bytes.u32(at);
-      boolean end = bytes.name(at + 4).equals("IEND");
-      at += 12 + length;
-      if (at > bytes.size()) {
-        return false;
-      }
-      if (end) {
-        return true;
-      }
-    }
-  }
-
   private static boolean tiff(FileBytes bytes) throws IOException {
     TiffDirectory first = TiffDirectory.all(bytes).get(0);
+    if (first.isLabInFloats()) {
+      throw new UnusablePicture(
+          Problem.Kind.NOT_YET_READABLE,
+          "keeps its colours as CIE Lab in floats, which no standard defines; save it as JPEG");
+    }
     return within(bytes, first, TiffDirectory.STRIP_OFFSETS, TiffDirectory.STRIP_BYTES)
         && within(bytes, first, TiffDirectory.TILE_OFFSETS, TiffDirectory.TILE_BYTES);
   }
@@ -111,18 +101,5 @@ public final class Completeness {
       }
     }
     return true;
-  }
-
-  /** Uncompressed rows are padded to four bytes; for others only the header's own length counts. */
-  private static boolean bmp(FileBytes bytes) throws IOException {
-    boolean oldest = bytes.u32(14, false) == 12;
-    long compression = oldest ? 0 : bytes.u32(30, false);
-    if (compression != 0) {
-      return bytes.u32(10, false) < bytes.size();
-    }
-    StoredSize size = HeaderSizes.bmp(bytes);
-    int bits = bytes.u16(oldest ? 24 : 28, false);
-    long row = (size.width() * bits + 31) / 32 * 4;
-    return bytes.u32(10, false) + row * size.height() <= bytes.size();
   }
 }

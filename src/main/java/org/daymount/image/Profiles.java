@@ -7,10 +7,12 @@ import java.awt.image.BufferedImage;
 import java.awt.image.ColorModel;
 import java.awt.image.ComponentColorModel;
 import java.awt.image.IndexColorModel;
+import java.nio.ByteBuffer;
 import java.util.Optional;
 
 /** Pictures that are in the colours of a profile of their own. */
 final class Profiles {
+  private static final int PROFILE_CLASS = 12; // where it stands: ICC.1:2010, 7.2
   private static final int P3 = 12; // ITU-T H.273, table 2: SMPTE EG 432-1
 
   private Profiles() {}
@@ -48,6 +50,25 @@ final class Profiles {
         decoded.getRaster(),
         model.isAlphaPremultiplied(),
         null);
+  }
+
+  /**
+   * The same pixels, with a printer's profile made out to be a screen's, which is the same table of
+   * colours: Java would convert from a printer's profile by measured colour (so that the black of
+   * four inks becomes grey) and from a screen's perceptually, as the JPEG reader does for four
+   * inks.
+   */
+  static BufferedImage forScreen(BufferedImage decoded) {
+    ColorModel model = decoded.getColorModel();
+    if (!(model.getColorSpace() instanceof ICC_ColorSpace space)
+        || model instanceof IndexColorModel
+        || space.getProfile().getProfileClass() != ICC_Profile.CLASS_OUTPUT
+        || decoded.getRaster().getNumBands() != model.getNumComponents()) {
+      return decoded;
+    }
+    byte[] profile = space.getProfile().getData();
+    ByteBuffer.wrap(profile).putInt(PROFILE_CLASS, ICC_Profile.icSigDisplayClass);
+    return read(profile).map(screens -> applied(decoded, screens)).orElse(decoded);
   }
 
   /** The indices stay; the palette's colours become sRGB. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.spi.IIORegistry;
 import javax.imageio.spi.ImageReaderSpi;
@@ -16,6 +17,10 @@ import org.daymount.photo.PhotoFormat;
  */
 final class Readers {
   private static final String PREFERRED = "com.twelvemonkeys.";
+
+  static {
+    ImageIO.setUseCache(false); // no copies of pictures in the temporary directory
+  }
 
   private Readers() {}
 

@@ -120,6 +120,9 @@ final class RegionReader {
 
   /** Of a raw file, the JPEG in it. */
   private static ImageInputStream input(Path file, PhotoFormat format) throws IOException {
+    if (format == PhotoFormat.BMP) {
+      return new BmpInput(file);
+    }
     if (format != PhotoFormat.RAW) {
       return ImageIO.createImageInputStream(file.toFile());
     }

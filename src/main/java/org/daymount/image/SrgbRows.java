@@ -34,8 +34,8 @@ final class SrgbRows {
   private BufferedImage band;
   private int bandTop;
 
-  SrgbRows(BufferedImage decoded) {
-    this.decoded = decoded;
+  SrgbRows(BufferedImage picture) {
+    this.decoded = Profiles.forScreen(picture);
     ColorSpace space = decoded.getColorModel().getColorSpace();
     this.isThreeBytes = isThreeBytes(decoded.getColorModel());
     this.foreign = !space.isCS_sRGB() && space != ColorSpace.getInstance(ColorSpace.CS_GRAY);

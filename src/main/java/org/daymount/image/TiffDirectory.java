@@ -26,6 +26,10 @@ final class TiffDirectory {
   static final int TILE_OFFSETS = 324;
   static final int TILE_BYTES = 325;
   private static final int SUB_DIRECTORIES = 330;
+  private static final int SAMPLE_FORMAT = 339;
+  private static final int FLOATS = 3; // IEEE, of SAMPLE_FORMAT
+  private static final int CIE_LAB = 8; // of PHOTOMETRIC; 9 is ICC's
+  private static final int ITU_LAB = 10;
   private static final int DNG_VERSION = 50706;
   private static final int COLOR_FILTER_ARRAY = 32803; // TIFF/EP, a raw sensor
   private static final int LINEAR_RAW = 34892; // DNG
@@ -127,6 +131,12 @@ final class TiffDirectory {
 
   private StoredSize size() throws IOException {
     return new StoredSize(first(WIDTH, 0), first(HEIGHT, 0));
+  }
+
+  /** TIFF 6.0, 23 defines Lab in whole numbers; so are the kinds of ICC and ITU. */
+  boolean isLabInFloats() throws IOException {
+    long colours = first(PHOTOMETRIC, 0);
+    return colours >= CIE_LAB && colours <= ITU_LAB && first(SAMPLE_FORMAT, 1) == FLOATS;
   }
 
   long count(int tag) {

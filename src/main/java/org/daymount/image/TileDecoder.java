@@ -24,6 +24,7 @@ import static org.bytedeco.ffmpeg.global.avutil.av_mallocz;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.nio.file.Path;
 import org.bytedeco.ffmpeg.avcodec.AVCodec;
 import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
 import org.bytedeco.ffmpeg.avcodec.AVPacket;
@@ -32,6 +33,7 @@ import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.javacpp.BytePointer;
 import org.bytedeco.javacpp.Loader;
 import org.daymount.unit.PixelSize;
+import org.daymount.unpack.Unpacked;
 
 /**
  * Decodes tiles of HEVC or AV1 with ffmpeg's libavcodec, one after the other; the file's boxes are
@@ -47,16 +49,26 @@ final class TileDecoder implements Closeable {
 
   /** Whether the native library is there and loads; asked once. */
   private static final class Library {
+    private static final String UNPACKED_TO = "org.bytedeco.javacpp.cachedir"; // JavaCPP's
     private static final boolean LOADED = loaded();
 
     private static boolean loaded() {
       try {
-        Loader.load(org.bytedeco.ffmpeg.global.avcodec.class);
+        if (System.getProperty(UNPACKED_TO) == null) {
+          Unpacked.ofThisUser().byItself("ffmpeg", Library::load);
+        } else {
+          Loader.load(org.bytedeco.ffmpeg.global.avcodec.class);
+        }
         av_log_set_level(AV_LOG_QUIET);
         return true;
-      } catch (LinkageError | RuntimeException e) {
+      } catch (IOException | LinkageError | RuntimeException e) {
         return false;
       }
+    }
+
+    private static String load(Path folder) {
+      System.setProperty(UNPACKED_TO, folder.toString());
+      return Loader.load(org.bytedeco.ffmpeg.global.avcodec.class);
     }
   }
 

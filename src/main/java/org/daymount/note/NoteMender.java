@@ -14,9 +14,11 @@ import java.util.regex.Pattern;
 public final class NoteMender {
   private static final Pattern FIRST_NUMBER =
       Pattern.compile("(?U)^[^\\p{L}\\d]*(?:\\p{L}+\\.? +)?\\d{1,2}(?:st|nd|rd|th)?");
+
   /** A letter typed for a digit. */
   private static final Pattern SLIP =
       Pattern.compile("^([^\\p{L}\\d]*)(?:\\d[OoIl]|[OoIl]\\d|[Il][OoIl])(?![\\p{L}\\d])");
+
   private static final Pattern LAST_BREAK = Pattern.compile("(\\r\\n|\\r|\\n)\\s*$");
 
   private final Function<String, MonthNote> reader;

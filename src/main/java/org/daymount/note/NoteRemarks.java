@@ -75,9 +75,7 @@ final class NoteRemarks {
         .filter(day -> day.inMonth() && day.doubt() < NO_DOUBT)
         .filter(
             day ->
-                day.first() > above.day().last()
-                    ? day.strength() >= WEAK
-                    : day.style().equals(":"))
+                day.first() > above.day().last() ? day.strength() >= WEAK : day.style().equals(":"))
         .findFirst()
         .ifPresent(
             day -> {

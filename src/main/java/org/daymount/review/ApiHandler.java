@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.daymount.image.Pictures;
 import org.daymount.look.cache.Memory;
-import org.daymount.month.MonthJson;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.Surveyed;
 import org.daymount.problem.UnusablePicture;
@@ -42,7 +41,7 @@ final class ApiHandler implements AutoCloseable {
    */
   ApiHandler(
       Pictures pictures,
-      MonthJson json,
+      SheetWriter writer,
       Request request,
       Surveyed surveyed,
       Optional<Memory> memory,
@@ -53,7 +52,7 @@ final class ApiHandler implements AutoCloseable {
     this.months = new MonthView(request, surveyed, shelf);
     this.photos = new PhotosView(shelf);
     this.cards = new CardView(request.cards().orElse(USUAL_CARD));
-    this.sheets = new SheetJob(pictures, json, request, request.out().folder(surveyed.month()));
+    this.sheets = new SheetJob(pictures, writer, request.out().folder(surveyed.month()));
     this.views = Map.of("note", new NoteView(request, surveyed.month()));
   }
 
@@ -109,12 +108,16 @@ final class ApiHandler implements AutoCloseable {
 
   /**
    * {@code /picture/p12/1/480}: id, quarter turns, long edge; {@code /detail/p12/500/250}: id, and
-   * the middle in thousandths of its width and height; {@code /sheet/2/1}: index, run.
+   * the middle in thousandths of its width and height; {@code /sheet/2/1}: index, run; {@code
+   * /card/7}: as numbered by {@link CardView}.
    */
   byte[] picture(String[] parts) throws HttpException, UnusablePicture, IOException {
     String kind = parts[1];
     if (kind.equals("sheet") && parts.length == 4) {
       return sheets.jpeg(number(parts[2]));
+    }
+    if (kind.equals("card") && parts.length == 3) {
+      return cards.picture(number(parts[2]));
     }
     if (kind.equals("picture") && parts.length == 5) {
       return shelf.jpeg(parts[2], number(parts[3]), number(parts[4]));

@@ -6,7 +6,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.time.LocalDate;
-import java.util.Base64;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.daymount.card.CardPainter;
 import org.daymount.card.StoryCard;
@@ -17,34 +18,69 @@ import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelSize;
 import org.daymount.unit.Ppi;
 
-/** A story as its cards will be printed, drawn by the same hand. */
+/**
+ * A story as its cards will be printed, drawn by the same hand. It is set at every keystroke; a
+ * card is drawn when the browser asks for its picture, which it does for those that are seen.
+ */
 final class CardView {
   private static final Ppi SHOWN = new Ppi(144);
   private static final double POINTS_PER_INCH = 72; // ISO 32000-1:2008, 8.3.2.3
   private static final double QUALITY = 0.9;
+  private static final int MOST_CARDS = 500; // a story of 20,000 letters takes some twenty
+  private static final int MOST_PICTURES = 60; // of about 60 kB
 
   private final PaperSize size;
+  private final StoryTypesetter typesetter = new StoryTypesetter();
   private final CardPainter painter = new CardPainter();
+  private final Map<Integer, StoryCard> cards = latest(MOST_CARDS);
+  private final Map<StoryCard, Integer> numbers = latest(MOST_CARDS);
+  private final Map<StoryCard, byte[]> pictures = latest(MOST_PICTURES);
+  private int next;
 
   CardView(PaperSize size) {
     this.size = size;
   }
 
-  ObjectNode of(LocalDate day, String text) {
-    TypesetStory set =
-        new StoryTypesetter().set(day, Optional.of(text).filter(t -> !t.isBlank()), size);
+  private static <K, V> Map<K, V> latest(int most) {
+    return new LinkedHashMap<>(16, .75f, true) {
+      private static final long serialVersionUID = 1;
+
+      @Override
+      protected boolean removeEldestEntry(Map.Entry<K, V> eldest) {
+        return size() > most;
+      }
+    };
+  }
+
+  /** Its cards, each with the number its picture has. */
+  synchronized ObjectNode of(LocalDate day, String text) {
+    TypesetStory set = typesetter.set(day, Optional.of(text).filter(t -> !t.isBlank()), size);
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     ArrayNode notes = root.putArray("notes");
     set.notes().forEach(notes::add);
-    ArrayNode cards = root.putArray("cards");
+    ArrayNode all = root.putArray("cards");
     for (StoryCard card : set.cards()) {
-      ObjectNode node = cards.addObject();
+      ObjectNode node = all.addObject();
       node.put("width", size.width().inInches());
       node.put("height", size.height().inInches());
-      node.put(
-          "picture", "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(jpeg(card)));
+      node.put("picture", number(card));
     }
     return root;
+  }
+
+  private int number(StoryCard card) {
+    int number = numbers.computeIfAbsent(card, c -> next++);
+    cards.put(number, card);
+    return number;
+  }
+
+  /** A card that {@link #of} told of not long ago, as JPEG. */
+  synchronized byte[] picture(int number) throws HttpException {
+    StoryCard card = cards.get(number);
+    if (card == null) {
+      throw new HttpException(HttpException.NOT_FOUND, "there is no such card");
+    }
+    return pictures.computeIfAbsent(card, this::jpeg);
   }
 
   private byte[] jpeg(StoryCard card) {

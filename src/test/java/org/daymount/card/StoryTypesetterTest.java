@@ -54,7 +54,8 @@ class StoryTypesetterTest {
     CardLayout layout = new CardLayout(SMALL);
     int lines =
         new TextShaper(Typeface.SERIF, Typeface.SANS)
-            .lines(story.strip(), layout.textWidth() / larger)
+            .measure(story.strip())
+            .lines(layout.textWidth() / larger)
             .size();
     assertTrue(lines > layout.linesOf(larger), lines + " lines");
   }

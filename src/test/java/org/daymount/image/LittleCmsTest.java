@@ -192,7 +192,7 @@ class LittleCmsTest {
 
   /**
    * Photos of the test jars of imageio-jpeg and commons-imaging in four inks, with the profiles
-   * they carry; what their inks are is read by ImageMagick.
+   * they carry; what their inks are is read by ImageMagick. The same inks in a TIFF look the same.
    */
   @ParameterizedTest
   @CsvSource({
@@ -230,12 +230,25 @@ class LittleCmsTest {
         percent[i][ink] = (inks[4 * places[i] + ink] & 0xff) * 100 / 255.0;
       }
     }
+    Path tiff = folder.resolve("same inks.tif");
+    convert.run(
+        photo.toString(),
+        "-crop",
+        window.width() + "x" + window.height() + "+" + window.x() + "+" + window.y(),
+        "+repage",
+        "-compress",
+        "none",
+        tiff.toString());
+    BufferedImage asTiff =
+        new Pictures()
+            .whole(
+                TestPhotos.upright(tiff, PhotoFormat.TIFF, window.width(), window.height()), width);
     List<double[]> expected = expected(profile, percent, PERCEPTUAL);
     for (int i = 0; i < COLOURS; i++) {
-      assertColour(
-          expected.get(i),
-          shown.getRGB(places[i] % window.width(), places[i] / window.width()),
-          "pixel " + places[i]);
+      int x = places[i] % window.width();
+      int y = places[i] / window.width();
+      assertColour(expected.get(i), shown.getRGB(x, y), "pixel " + places[i]);
+      assertColour(expected.get(i), asTiff.getRGB(x, y), "pixel " + places[i] + " of the TIFF");
     }
   }
 

@@ -126,6 +126,22 @@ class ReviewServerTest {
     assertEquals(403, status("GET /api/month", mine + word + "Sec-Fetch-Site: same-site\r\n"));
   }
 
+  /** A story of 20,000 letters has some twenty cards: none is drawn before it is seen. */
+  @Test
+  void cardsAreToldByNumberAndDrawnWhenTheyAreAskedFor() throws Exception {
+    String story = "{\"day\":\"2026-06-01\",\"text\":\"" + "words and more ".repeat(1300) + "\"}";
+    JsonNode cards = JSON.readTree(review.post("/api/card", story).body()).get("cards");
+    assertTrue(cards.size() > 10, cards.size() + " cards");
+    JsonNode again = JSON.readTree(review.post("/api/card", story).body()).get("cards");
+    assertEquals(cards, again, "the same cards have other numbers");
+    String key = "?key=" + review.token();
+    String last = "/card/" + cards.get(cards.size() - 1).get("picture").asInt();
+    assertEquals(200, review.get(last + key).statusCode());
+    assertEquals("image/jpeg", review.get(last + key).headers().firstValue("Content-Type").get());
+    assertEquals(403, status("GET " + last, "Host: 127.0.0.1:" + review.port() + "\r\n"));
+    assertEquals(404, review.get("/card/99999" + key).statusCode());
+  }
+
   @Test
   void photosAreKnownByNumberAndNoPathLeadsOut() throws Exception {
     String key = "?key=" + review.token();

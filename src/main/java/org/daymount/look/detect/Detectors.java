@@ -2,6 +2,7 @@ package org.daymount.look.detect;
 
 import ai.onnxruntime.OrtException;
 import java.awt.image.BufferedImage;
+import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -44,6 +45,15 @@ public final class Detectors implements AutoCloseable {
     this.faceMesh = faceMesh;
   }
 
+  /** Whether the part of ONNX Runtime for this computer's system is in the program, and loads. */
+  public static boolean runHere() {
+    try {
+      return Model.environment() != null;
+    } catch (IOException | LinkageError | IllegalStateException e) {
+      return false;
+    }
+  }
+
   /**
    * Takes about a second and some 100 MB, so load once and only when there is something to look at.
    *
@@ -66,8 +76,10 @@ public final class Detectors implements AutoCloseable {
           FaceSsd.load(atOnce),
           CenterNet.load(atOnce),
           FaceMesh.load(atOnce));
-    } catch (IOException e) {
+    } catch (FileNotFoundException e) {
       throw new DetectorsUnavailable("the program was built without its models", e);
+    } catch (IOException e) {
+      throw new DetectorsUnavailable("ONNX Runtime " + e.getMessage(), e);
     } catch (OrtException | LinkageError | IllegalStateException e) {
       throw new DetectorsUnavailable("ONNX Runtime does not run on this computer", e);
     }
