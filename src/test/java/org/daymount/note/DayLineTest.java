@@ -202,10 +202,10 @@ class DayLineTest {
 
   @Test
   void theTableShowsDayPageStoryAndWhatWasGuessed() {
-    List<String> lines = NoteTable.lines(read("June 2026\n1 Ferry.\n6/7 camping\n2O two photos\n"));
+    List<String> lines = NoteTable.lines(read("June 2026\n1 Ferry.\n6-7 camping\n1O two photos\n"));
     assertEquals("June 2026", lines.get(0));
     assertEquals("  1     as usual      Ferry.", lines.get(1));
-    assertTrue(lines.get(3).startsWith("? 20"), lines.toString());
-    assertTrue(lines.stream().anyMatch(line -> line.contains("taken as day 20")), lines.toString());
+    assertTrue(lines.get(3).startsWith("? 10"), lines.toString());
+    assertTrue(lines.stream().anyMatch(line -> line.contains("taken as day 10")), lines.toString());
   }
 }

@@ -54,7 +54,7 @@ class NoteInBrowserTest {
       assertEquals(
           List.of("left_out", "left_out"),
           browser.run(
-              "const {state} = await import('./ask.js');"
+              "const {state, readMonth} = await import('./ask.js'); await readMonth();"
                   + "return [19, 29].map((i) => state.month.days[i].kind)"));
 
       typeAndKeep(browser, mended.replace("two photos", "no photo"));
