@@ -121,7 +121,8 @@ class TileReadersTest {
     TileReaders.startBy(deadly(oneLength(file), "CONT", Duration.ofSeconds(20)));
     UnusablePicture unusable = assertThrows(UnusablePicture.class, () -> small(file));
     assertTrue(
-        unusable.getMessage().contains("(takes longer than 20 s to decode)"), unusable.getMessage());
+        unusable.getMessage().contains("(takes longer than 20 s to decode)"),
+        unusable.getMessage());
     small(another());
   }
 
