@@ -11,7 +11,7 @@ home=${self%/bin/*}
 exec 9<"$home/lib/app"
 # What ends within a second or two is not worth the slower, better of the two compilers.
 case ${1-} in
-  sheets | review | look) compilers= ;;
+  sheets | review | look | open | '') compilers= ;;
   *) compilers=-XX:TieredStopAtLevel=1 ;;
 esac
 # One pool of C memory a thread is more than the detectors need; two are enough.

@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
-# deb.sh IMAGE WORK VERSION: the app image as a Debian package, in the places Debian has for things.
+# deb.sh IMAGE WORK VERSION ICON: the app image as a Debian package, in the places Debian has for things.
 set -euo pipefail
-image=$1 work=$2 version=$3
+image=$1 work=$2 version=$3 icon=$4
 arch=$(dpkg --print-architecture)
 tree=$work/deb
 rm -rf "$tree"
@@ -9,7 +9,10 @@ mkdir -p "$tree"/DEBIAN "$tree"/usr/{bin,lib,share/man,share/bash-completion,sha
 cp -a "$image" "$tree/usr/lib/daymount"
 mv "$tree/usr/lib/daymount/share/man/man1" "$tree/usr/share/man/"
 mv "$tree/usr/lib/daymount/share/bash-completion/completions" "$tree/usr/share/bash-completion/"
-rm -r "$tree/usr/lib/daymount/share"
+rm -r "$tree/usr/lib/daymount/share" "$tree/usr/lib/daymount/Daymount.desktop"
+# a click in the menu opens the start page (freedesktop.org: Desktop Entry, Icon Theme)
+install -Dm644 "$(dirname "$0")/daymount.desktop" "$tree/usr/share/applications/daymount.desktop"
+install -Dm644 "$icon" "$tree/usr/share/icons/hicolor/scalable/apps/daymount.svg"
 gzip -9n "$tree"/usr/share/man/man1/*.1
 ln -s ../lib/daymount/bin/daymount "$tree/usr/bin/daymount"
 mv "$tree/usr/lib/daymount/LICENSE" "$tree/usr/share/doc/daymount/copyright"

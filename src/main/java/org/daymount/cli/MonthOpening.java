@@ -10,8 +10,10 @@ import java.util.TreeMap;
 import org.daymount.day.DayNumbers;
 import org.daymount.day.DaySettings;
 import org.daymount.day.DayStart;
+import org.daymount.image.Pictures;
 import org.daymount.ingest.ClockCorrections;
 import org.daymount.ingest.IngestSettings;
+import org.daymount.look.detect.Detectors;
 import org.daymount.month.MonthPhoto;
 import org.daymount.pipeline.DaysFinder;
 import org.daymount.pipeline.Progress;
@@ -52,6 +54,11 @@ final class MonthOpening implements MonthOpener {
       }
     }
     return new Dates(days, undated);
+  }
+
+  @Override
+  public List<String> missing() {
+    return ProgramParts.missing(Detectors.runHere(), Pictures.bringsHeif());
   }
 
   @Override

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.daymount.output.FolderLock;
 import org.daymount.pipeline.RunFailed;
 import org.daymount.review.ReviewServer;
+import org.daymount.review.RunningServer;
 import org.daymount.start.StartSettings;
 import org.daymount.start.UserFolders;
 import picocli.CommandLine.Command;
@@ -71,13 +72,13 @@ final class OpenCommand extends ContextCommand {
           throw new RunFailed("daymount is running already; look for it in the browser");
         }
         around.out().println("daymount is running already, at this address:");
-        show(opener, running);
+        show(opener, running, RunningServer.addressForOnce(running).orElse(running));
         return ExitCode.DONE;
       }
       FolderLock held = lock.get();
       try (held) {
         around.out().println("the start page is at this address, on this computer only:");
-        show(opener, address);
+        show(opener, address, server.addressForOnce());
         server.awaitEnd();
       }
     } catch (InterruptedException e) {
@@ -86,9 +87,14 @@ final class OpenCommand extends ContextCommand {
     return ExitCode.DONE;
   }
 
-  private void show(SystemOpener opener, String address) {
+  /**
+   * @param address for the person, who may copy it as often as they like
+   * @param once for the browser's command line, which others on this computer can read
+   */
+  private void show(SystemOpener opener, String address, String once) {
     around.out().println(address);
-    if (!noBrowser && !opener.open(address)) {
+    around.out().flush();
+    if (!noBrowser && !opener.open(once)) {
       around.out().println("no browser could be opened; copy the address into one");
     }
     around.out().flush();

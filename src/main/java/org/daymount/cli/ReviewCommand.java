@@ -3,14 +3,18 @@ package org.daymount.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import java.time.YearMonth;
 import java.util.HexFormat;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.stream.Stream;
 import org.daymount.image.Pictures;
 import org.daymount.look.cache.Memory;
+import org.daymount.month.Month;
 import org.daymount.month.MonthJson;
+import org.daymount.output.Finished;
 import org.daymount.pipeline.MonthMaker;
+import org.daymount.pipeline.MonthWriter;
 import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.RunFailed;
@@ -32,8 +36,8 @@ import picocli.CommandLine.Spec;
     header = "Shows the month in the browser of this computer, to agree or change it.",
     description = {
       "",
-      "What you change is saved by itself in --out and obeyed by every later run. Only this computer"
-          + " can open the page. Ctrl-C ends it.",
+      "What you change is saved by itself in --out and obeyed by every later run. Only this"
+          + " computer can open the page. Ctrl-C ends it.",
       ""
     },
     exitCodeListHeading = ExitCode.HEADING,
@@ -70,6 +74,7 @@ final class ReviewCommand extends ContextCommand {
           spec.commandLine(), "--port takes a number from 0 to " + LAST_PORT + ", was " + port);
     }
     Request request = request();
+    refuseSecond(request);
     String token = token();
     try (ReviewServer server = ReviewServer.start(port, token)) {
       around
@@ -97,12 +102,20 @@ final class ReviewCommand extends ContextCommand {
         talk.quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
     Pictures pictures = new Pictures();
     try {
+      refuseSecond(request);
       Surveyed surveyed =
-          new MonthMaker(pictures, terminal.and(server.opening()), memory).survey(request);
+          new MonthMaker(pictures, terminal.and(server.opening()), memory)
+              .survey(request, month -> refuseSecond(request, month));
       // kept at once: whoever ends the review now need not wait for all this again
       memory.ifPresent(m -> OutOptions.keep(m, request.out().folder(surveyed.month())));
+      server.opening().stage("finding faces and choosing pictures", 0);
       server.prepare(
-          pictures, new MonthJson(Version.tool(), photos.verboseRecord), request, surveyed, memory);
+          pictures,
+          (month, folder, progress) ->
+              written(month, folder, request.jobs(), sheets(pictures, progress, memory), memory),
+          request,
+          surveyed,
+          memory);
       terminal.end();
       memory.ifPresent(m -> keep(m, request.out().folder(surveyed.month())));
       if (!talk.quiet) {
@@ -115,6 +128,35 @@ final class ReviewCommand extends ContextCommand {
       server.fail(e.getMessage());
       throw e;
     }
+  }
+
+  private MonthWriter sheets(Pictures pictures, Progress progress, Optional<Memory> memory) {
+    return SheetsCommand.writer(
+        pictures, new MonthJson(Version.tool(), photos.verboseRecord), progress, memory);
+  }
+
+  /** What was drawn is remembered, so that the next time only what changed is drawn. */
+  private static Finished written(
+      Month month, Path folder, int jobs, MonthWriter writer, Optional<Memory> memory)
+      throws IOException {
+    Finished finished = writer.write(month, folder, false, jobs);
+    memory.ifPresent(m -> OutOptions.keep(m, folder));
+    return finished;
+  }
+
+  /** At once where the folder was named; else when its month is known. */
+  private static void refuseSecond(Request request) {
+    request
+        .out()
+        .named()
+        .ifPresent(
+            named ->
+                ReviewServer.refuseSecond(
+                    request.out().here().resolve(named), request.daySettings().month()));
+  }
+
+  private static void refuseSecond(Request request, YearMonth month) {
+    ReviewServer.refuseSecond(request.out().folder(month), Optional.of(month));
   }
 
   private void keep(Memory memory, Path folder) {

@@ -95,7 +95,8 @@ final class SheetsCommand extends ContextCommand {
     return told.anyUnusable(month) ? ExitCode.SOME_PHOTOS_UNUSABLE : ExitCode.DONE;
   }
 
-  private static MonthWriter writer(
+  /** Draws only what changed, where there is a memory of earlier runs. */
+  static MonthWriter writer(
       Pictures pictures, MonthJson json, Progress progress, Optional<Memory> memory) {
     Optional<String> program = memory.isPresent() ? ProgramFiles.fingerprint() : Optional.empty();
     return program.isPresent()

@@ -29,14 +29,15 @@ record PrintSize(
           piece,
           smaller,
           pixels,
-          Optional.of("printed smaller: " + asked + " would be below " + settings.minimum()));
+          Optional.of(
+              "printed smaller: at " + asked + " it would look soft, below " + settings.minimum()));
     }
     return of(
         piece,
         size,
         pixels,
         asked.isBelow(settings.wanted())
-            ? Optional.of("prints at " + asked + ", less than " + settings.wanted())
+            ? Optional.of("sharp enough to print: " + asked + ", less than " + settings.wanted())
             : Optional.empty());
   }
 

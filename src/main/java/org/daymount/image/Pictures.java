@@ -26,6 +26,14 @@ import org.daymount.unit.PixelSize;
  * files have to be compared with the length in their header before they come here.
  */
 public final class Pictures {
+  /**
+   * Whether HEIC and AVIF can be read with what this program brings: the part for this computer's
+   * system is in it, and loads. Unpacks it when asked for the first time.
+   */
+  public static boolean bringsHeif() {
+    return TileDecoder.isAvailable();
+  }
+
   /** What turns a file into an upright picture, or stumbles over it. */
   @FunctionalInterface
   private interface Decoding<T> {

@@ -75,6 +75,20 @@ public final class FolderLock implements AutoCloseable {
     }
   }
 
+  /** Whether somebody has it now; nothing is made that is not there. */
+  public static boolean isTaken(Path folder, String name) {
+    try {
+      if (!Files.isRegularFile(folder.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
+        return false;
+      }
+      Optional<FolderLock> lock = take(folder, name, "");
+      lock.ifPresent(FolderLock::close);
+      return lock.isEmpty();
+    } catch (IOException e) {
+      return false; // whoever takes it will say so
+    }
+  }
+
   /** What whoever has the lock wrote there; empty when it cannot be read. */
   public static String text(Path folder, String name) {
     try {

@@ -30,7 +30,7 @@ final class PersonsTrial {
     Ppi ppi = Ppi.of(window.width(), piece.width());
     List<String> reasons =
         ppi.isBelow(settings.crop().minimum())
-            ? List.of("prints at only " + ppi + ", below " + settings.crop().minimum())
+            ? List.of("soft in print: only " + ppi + ", below " + settings.crop().minimum())
             : List.of();
     return SpaceTrial.of(
         contender, way, new Crop(window, piece, piece, Crop.Fit.FILL, ppi, 1, reasons), settings);

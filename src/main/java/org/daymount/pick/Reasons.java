@@ -137,7 +137,7 @@ final class Reasons {
   private static void addCrop(List<String> reasons, Crop crop) {
     reasons.addAll(crop.reasons());
     if (crop.reasons().stream().noneMatch(reason -> reason.contains("ppi"))) {
-      reasons.add("prints at " + crop.ppi());
+      reasons.add("sharp enough to print: " + crop.ppi());
     }
   }
 

@@ -4,6 +4,7 @@ import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.daymount.choices.Choices;
 import org.daymount.choices.DaysByPerson;
 import org.daymount.choices.PersonsWord;
@@ -84,13 +85,21 @@ public final class MonthMaker {
 
   /** Reads and looks at everything; what a person chose makes no difference yet. */
   public Surveyed survey(Request request) {
-    Ingested found = read(request);
-    Days days = new DaySorter().sort(found.photos(), request.daySettings());
-    YearMonth month = days.month().orElseThrow(() -> NothingToDo.noDatedPhoto(request, found));
-    Copies exact = Copies.exact(found.photos());
+    return survey(request, month -> {});
+  }
+
+  /**
+   * @param found told the month as soon as the dates are read, before any picture is looked at
+   */
+  public Surveyed survey(Request request, Consumer<YearMonth> found) {
+    Ingested read = read(request);
+    Days days = new DaySorter().sort(read.photos(), request.daySettings());
+    YearMonth month = days.month().orElseThrow(() -> NothingToDo.noDatedPhoto(request, read));
+    found.accept(month);
+    Copies exact = Copies.exact(read.photos());
     Analysis firstLook = firstLook(request, exact.withoutCopies(Wanted.of(days)), earlierRuns);
     Copies copies = exact.andSmaller(firstLook.looked());
-    return new Surveyed(month, found, days, copies, firstLook);
+    return new Surveyed(month, read, days, copies, firstLook);
   }
 
   /**

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.daymount.image.Pictures;
 import org.daymount.look.cache.Memory;
-import org.daymount.month.MonthJson;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.Surveyed;
 import org.daymount.problem.UnusablePicture;
@@ -42,7 +41,7 @@ final class ApiHandler implements AutoCloseable {
    */
   ApiHandler(
       Pictures pictures,
-      MonthJson json,
+      SheetWriter writer,
       Request request,
       Surveyed surveyed,
       Optional<Memory> memory,
@@ -53,7 +52,7 @@ final class ApiHandler implements AutoCloseable {
     this.months = new MonthView(request, surveyed, shelf);
     this.photos = new PhotosView(shelf);
     this.cards = new CardView(request.cards().orElse(USUAL_CARD));
-    this.sheets = new SheetJob(pictures, json, request, request.out().folder(surveyed.month()));
+    this.sheets = new SheetJob(pictures, writer, request.out().folder(surveyed.month()));
     this.views = Map.of();
   }
 

@@ -27,6 +27,7 @@ import org.daymount.pick.Candidate;
 import org.daymount.pick.DayPick;
 import org.daymount.pick.SpacePick;
 import org.daymount.pipeline.Picked;
+import org.daymount.review.Change.Where;
 import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
@@ -59,22 +60,30 @@ final class ChangeReader {
     String what = asked.path("what").asText("");
     try {
       return switch (what) {
-        case "photo" -> change(photo(), "picture on " + words(day()), "");
-        case "crop" -> change(crop(), "crop on " + words(day()), session);
-        case "turn" -> change(turn(), "turn on " + words(day()), "");
-        case "size" -> change(size(), "size on " + words(day()), "");
-        case "page" -> change(page(), "page of " + words(day()), "");
-        case "add" -> change(spaceAdded(), "space added on " + words(day()), "");
-        case "remove" -> change(spaceTaken(), "space taken from " + words(day()), "");
-        case "direction" -> change(direction(), "direction on " + words(day()), "");
-        case "story" -> change(story(), "story of " + words(day()), session);
+        case "photo" -> onSpace(photo(), "picture on ", "");
+        case "crop" -> onSpace(crop(), "crop on ", session);
+        case "turn" -> onSpace(turn(), "turn on ", "");
+        case "size" -> onSpace(size(), "size on ", "");
+        case "mat" -> onSpace(mat(), "mat on ", "");
+        case "direction" -> onSpace(direction(), "direction on ", "");
+        case "page" -> onDay(page(), "page of " + words(day()), "page");
+        case "add" -> onDay(spaceAdded(), "space added on " + words(day()), "page");
+        case "remove" -> onDay(spaceTaken(), "space taken from " + words(day()), "page");
+        case "stop" -> onDay(stopped(), "end of the album at " + words(day()), "page");
+        case "story" -> change(story(), "story of " + words(day()), session, at(day(), "story"));
         case "swap" ->
-            change(
+            onDay(
                 choices.withPagesSwapped(day(), date("other")),
                 "swap of " + words(day()) + " and " + words(date("other")),
-                "");
-        case "used" -> change(used(), "use of " + known("photo").file().lastName(), "");
-        case "given" -> change(given(), "day of " + known("photo").file().lastName(), "");
+                "page");
+        case "move" ->
+            onDay(
+                new FinishedPages(choices, picked).exchanged(day(), date("other")),
+                "exchange of " + words(day()) + " and " + words(date("other")),
+                "page");
+        case "used" -> change(used(), "use of " + known("photo").file().lastName(), "", ofPhoto());
+        case "given" ->
+            change(given(), "day of " + known("photo").file().lastName(), "", ofPhoto());
         default ->
             throw new HttpException(HttpException.BAD_REQUEST, "'" + what + "' cannot be changed");
       };
@@ -83,8 +92,30 @@ final class ChangeReader {
     }
   }
 
-  private static Change change(Choices changed, String words, String session) {
-    return new Change(changed, words, session.isEmpty() ? "" : words + "/" + session);
+  private static Change change(Choices changed, String words, String session, Where where) {
+    return new Change(changed, words, session.isEmpty() ? "" : words + "/" + session, where);
+  }
+
+  private Change onSpace(Choices changed, String what, String session) throws HttpException {
+    return change(changed, what + words(day()), session, at(day(), "space" + place()));
+  }
+
+  private Change onDay(Choices changed, String words, String part) throws HttpException {
+    return change(changed, words, "", at(day(), part));
+  }
+
+  private static Where at(LocalDate day, String part) {
+    return new Where(Optional.of(day), part);
+  }
+
+  /** On the day the photo belongs to, if it has one. */
+  private Where ofPhoto() throws HttpException {
+    Photo photo = known("photo");
+    return picked.photosByDay().stream()
+        .filter(day -> day.photos().stream().anyMatch(each -> each.file().equals(photo.file())))
+        .map(day -> at(day.day(), "photos"))
+        .findFirst()
+        .orElse(Where.ANYWHERE);
   }
 
   private Choices photo() throws HttpException {
@@ -157,6 +188,38 @@ final class ChangeReader {
                 pageChoice().space(place()).withDirection(way).withCrop(Optional.empty())));
   }
 
+  /** A space laid on a mat, or the mat taken away; the reveal is the usual one. */
+  private Choices mat() throws HttpException {
+    boolean wanted = asked.path("mat").asBoolean();
+    List<WantedSpace> spaces = new ArrayList<>(shown().spaces());
+    WantedSpace before = spaces.get(place());
+    spaces.set(
+        place(),
+        wanted
+            ? new WantedSpace(before.size(), before.direction(), true, before.reveal())
+            : before.withoutMat());
+    PageSpec page = new PageSpec(DayPage.Kind.PICTURES, spaces);
+    return PageSpecParser.text(page).equals(notedPage())
+        ? onPage(pageChoice().withoutPageChanges())
+        : onPage(shaped(pageChoice(), page));
+  }
+
+  /** Every later day of the month is left out of the album. */
+  private Choices stopped() throws HttpException {
+    PageSpec out = new PageSpec(DayPage.Kind.LEFT_OUT, List.of());
+    Choices changed = choices;
+    for (DayPick pick : picked.picks()) {
+      LocalDate date = pick.page().day();
+      if (date.isAfter(day()) && pick.page().kind() != DayPage.Kind.LEFT_OUT) {
+        changed =
+            changed.withDay(
+                date,
+                shaped(pick, pageChoice(date), out).withPageReplaced(Optional.of(notedPage(date))));
+      }
+    }
+    return changed;
+  }
+
   /** The whole page in the words of the month note; without words as the note has it. */
   private Choices page() throws HttpException {
     Optional<String> said = text("words").filter(words -> !words.isBlank());
@@ -196,7 +259,11 @@ final class ChangeReader {
 
   /** A crop stays where its space keeps its shape. */
   private DayChoice shaped(DayChoice day, PageSpec page) throws HttpException {
-    List<WantedSpace> before = shown().spaces();
+    return shaped(dayPick(), day, page);
+  }
+
+  private static DayChoice shaped(DayPick pick, DayChoice day, PageSpec page) {
+    List<WantedSpace> before = PageSpecParser.words(pick.page()).spaces();
     DayChoice changed = day.withPage(Optional.of(page)).withoutSpaceShapes();
     for (int place : day.spaces().keySet()) {
       boolean same =
@@ -216,7 +283,11 @@ final class ChangeReader {
   }
 
   private String notedPage() throws HttpException {
-    DayPage noted = picked.noted(choices.pageOf(day()));
+    return notedPage(day());
+  }
+
+  private String notedPage(LocalDate day) {
+    DayPage noted = picked.noted(choices.pageOf(day));
     return noted == null ? "" : PageSpecParser.text(noted);
   }
 
@@ -225,8 +296,12 @@ final class ChangeReader {
    * edited after them.
    */
   private DayChoice pageChoice() throws HttpException {
-    DayChoice day = choices.day(day());
-    String now = notedPage();
+    return pageChoice(day());
+  }
+
+  private DayChoice pageChoice(LocalDate date) {
+    DayChoice day = choices.day(date);
+    String now = notedPage(date);
     return day.pageReplaced().filter(before -> !before.equals(now)).isPresent()
         ? day.withoutPageChanges()
         : day;

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.YearMonth;
 import java.util.Arrays;
+import java.util.Optional;
 import org.daymount.choices.Choices;
 import org.daymount.choices.ChoicesFile;
 import org.daymount.note.NoteParser;
@@ -58,7 +59,7 @@ final class ChoicesStore implements AutoCloseable {
       OutputFolder.make(folder);
       FolderLock lock =
           FolderLock.take(folder, LOCK, address)
-              .orElseThrow(() -> taken(month, FolderLock.text(folder, LOCK)));
+              .orElseThrow(() -> taken(Optional.of(month), folder));
       ChoicesStore store = new ChoicesStore(file, month, lock);
       store.clearParts(folder);
       return store;
@@ -72,10 +73,22 @@ final class ChoicesStore implements AutoCloseable {
     }
   }
 
-  private static RunFailed taken(YearMonth month, String address) {
+  /**
+   * For whoever is about to look at a month's pictures, which takes long.
+   *
+   * @param month when it is known
+   * @throws RunFailed when another review has the folder; nothing is written there
+   */
+  static void refuseSecond(Path folder, Optional<YearMonth> month) {
+    if (FolderLock.isTaken(folder, LOCK)) {
+      throw taken(month, folder);
+    }
+  }
+
+  private static RunFailed taken(Optional<YearMonth> month, Path folder) {
+    String address = FolderLock.text(folder, LOCK);
     return new RunFailed(
-        "a review of "
-            + NoteParser.name(month)
+        month.map(m -> "a review of " + NoteParser.name(m)).orElse("a review with the same --out")
             + " is open already"
             + (address.isEmpty() ? "" : " at " + address)
             + "; go on in its page, or end it first (Ctrl-C where it was started)");

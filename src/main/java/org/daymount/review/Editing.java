@@ -38,19 +38,19 @@ final class Editing implements AutoCloseable {
   private long version = 1;
 
   /** What a change replaced, or an undo took back. */
-  private record Step(Choices choices, String words, String session) {}
+  record Step(Choices choices, String words, String session, Change.Where where) {}
 
   /**
    * All that a view needs, of one moment.
    *
-   * @param undo what the next undo would take back, in words
+   * @param undo what the next undo would take back
    */
   record Now(
       long version,
       Choices choices,
       Picked picked,
-      Optional<String> undo,
-      Optional<String> redo,
+      Optional<Step> undo,
+      Optional<Step> redo,
       Optional<String> message) {}
 
   Editing(
@@ -106,7 +106,7 @@ final class Editing implements AutoCloseable {
     boolean continued =
         last != null && !change.session().isEmpty() && change.session().equals(last.session());
     if (!continued) {
-      done.push(new Step(choices, change.words(), change.session()));
+      done.push(new Step(choices, change.words(), change.session(), change.where()));
     }
     undone.clear();
     choices = change.choices();
@@ -130,7 +130,7 @@ final class Editing implements AutoCloseable {
     Step step = from.peek();
     store.write(step.choices());
     from.pop();
-    to.push(new Step(choices, step.words(), ""));
+    to.push(new Step(choices, step.words(), "", step.where()));
     choices = step.choices();
     return settle();
   }
@@ -186,7 +186,7 @@ final class Editing implements AutoCloseable {
 
   private void reload() throws IOException {
     Choices read = store.read();
-    done.push(new Step(choices, "what was read again", ""));
+    done.push(new Step(choices, "what was read again", "", Change.Where.ANYWHERE));
     undone.clear();
     choices = read;
     pickAgain();
@@ -213,8 +213,8 @@ final class Editing implements AutoCloseable {
         version,
         choices,
         picked,
-        Optional.ofNullable(done.peek()).map(Step::words),
-        Optional.ofNullable(undone.peek()).map(Step::words),
+        Optional.ofNullable(done.peek()),
+        Optional.ofNullable(undone.peek()),
         message);
   }
 

@@ -25,6 +25,12 @@ public interface MonthOpener {
   /** Reads dates only; no picture is decoded. */
   Dates dates(List<Path> folders);
 
+  /**
+   * What this program cannot do on this computer, because it was made for another system: a
+   * sentence each, with what to do. Takes a moment when asked for the first time.
+   */
+  List<String> missing();
+
   /** What is wrong with the choice, in words for the person; empty when a month can be opened. */
   Optional<String> wrong(MonthChoice choice);
 

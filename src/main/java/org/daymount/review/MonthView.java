@@ -1,5 +1,6 @@
 package org.daymount.review;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -62,8 +63,8 @@ final class MonthView {
     root.put("version", now.version());
     root.put("title", TITLE.format(surveyed.month()));
     root.put("out", request.out().name(surveyed.month()).toString());
-    root.put("undo", now.undo().orElse(null));
-    root.put("redo", now.redo().orElse(null));
+    root.set("undo", now.undo().<JsonNode>map(MonthView::step).orElse(NODES.nullNode()));
+    root.set("redo", now.redo().<JsonNode>map(MonthView::step).orElse(NODES.nullNode()));
     root.put("message", now.message().orElse(null));
     root.put("ppi", request.crop().wanted().value());
     root.put("minPpi", request.crop().minimum().value());
@@ -86,6 +87,14 @@ final class MonthView {
         .filter(warning -> warning.day().isEmpty())
         .forEach(warning -> general.add(warning.text()));
     return root;
+  }
+
+  private static ObjectNode step(Editing.Step step) {
+    ObjectNode node = NODES.objectNode();
+    node.put("words", step.words());
+    node.put("day", step.where().day().map(LocalDate::toString).orElse(null));
+    node.put("part", step.where().part());
+    return node;
   }
 
   private ObjectNode day(Editing.Now now, DayPick pick, int photos) {

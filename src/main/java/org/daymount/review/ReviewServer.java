@@ -10,13 +10,14 @@ import java.io.InputStream;
 import java.net.BindException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
+import java.nio.file.Path;
+import java.time.YearMonth;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.function.Function;
 import org.daymount.image.Pictures;
 import org.daymount.look.cache.Memory;
-import org.daymount.month.MonthJson;
 import org.daymount.output.OutputException;
 import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
@@ -42,9 +43,22 @@ public final class ReviewServer implements AutoCloseable {
   private final HttpServer server;
   private final ExecutorService workers;
   private final RequestGuard gate;
+  private final Tickets tickets = new Tickets(System::nanoTime);
+  private final String token;
   private final Optional<StartApi> start;
   private volatile Optional<ApiHandler> prepared = Optional.empty();
   private volatile ApiHandler desk;
+
+  /**
+   * Before any picture is looked at.
+   *
+   * @param folder where the month is made
+   * @param month when it is known
+   * @throws RunFailed when a review of it is open already, naming its address
+   */
+  public static void refuseSecond(Path folder, Optional<YearMonth> month) {
+    ChoicesStore.refuseSecond(folder, month);
+  }
 
   /**
    * Starts to answer; the month is shown later.
@@ -81,6 +95,7 @@ public final class ReviewServer implements AutoCloseable {
 
   private ReviewServer(int port, String token, Optional<Function<ReviewServer, StartApi>> startPage)
       throws IOException {
+    this.token = token;
     this.start = startPage.map(page -> page.apply(this));
     InetAddress here = InetAddress.getByAddress("localhost", new byte[] {127, 0, 0, 1});
     this.server = HttpServer.create(new InetSocketAddress(here, port), 0);
@@ -95,6 +110,11 @@ public final class ReviewServer implements AutoCloseable {
     return server.getAddress().getPort();
   }
 
+  /** The address that lets one browser in, once: for a command line, which others can read. */
+  public String addressForOnce() {
+    return "http://127.0.0.1:" + port() + "/#ticket-" + tickets.issue();
+  }
+
   /** Told how far the survey is, it tells those who have the page open already. */
   public Progress opening() {
     return opening;
@@ -103,12 +123,13 @@ public final class ReviewServer implements AutoCloseable {
   /**
    * Makes the month ready to be shown; decodes what can still become a hero.
    *
+   * @param writer makes the sheets, when asked to
    * @param memory of earlier runs
    * @throws RunFailed when choices.json or the note cannot be read
    */
   public void prepare(
       Pictures pictures,
-      MonthJson json,
+      SheetWriter writer,
       Request request,
       Surveyed surveyed,
       Optional<Memory> memory) {
@@ -116,7 +137,7 @@ public final class ReviewServer implements AutoCloseable {
       prepared =
           Optional.of(
               new ApiHandler(
-                  pictures, json, request, surveyed, memory, "http://127.0.0.1:" + port()));
+                  pictures, writer, request, surveyed, memory, "http://127.0.0.1:" + port()));
     } catch (IOException e) {
       throw new RunFailed("the review cannot start: " + e.getMessage());
     }
@@ -251,8 +272,15 @@ public final class ReviewServer implements AutoCloseable {
   }
 
   private ApiResponse api(WebExchange exchange) throws HttpException, IOException {
+    if (exchange.path().equals("/api/enter")) {
+      return entered(exchange);
+    }
     gate.checkToken(exchange.headers().getFirst("X-Review-Token"));
     String what = exchange.path().substring("/api/".length());
+    if (what.equals("ticket")) { // asked by a second start of the program
+      exchange.needPost();
+      return one("address", addressForOnce());
+    }
     Optional<JsonNode> posted = Optional.empty();
     if (ApiHandler.isPosted(what) || exchange.isPost() && isEither(what)) {
       exchange.needPost();
@@ -268,6 +296,24 @@ public final class ReviewServer implements AutoCloseable {
         start.isPresent() && StartApi.isOfStart(what)
             ? start.get().reply(what, posted)
             : desk().reply(what, posted));
+  }
+
+  /** A ticket handed in for the token: the one address that is asked without it. */
+  private ApiResponse entered(WebExchange exchange) throws HttpException, IOException {
+    exchange.needPost();
+    if (!tickets.take(exchange.body().path("ticket").asText(""))) {
+      throw new HttpException(
+          HttpException.FORBIDDEN,
+          "this address opens the page once, and was used or is too old; start Daymount again, and"
+              + " it opens another");
+    }
+    return one("token", token);
+  }
+
+  private static ApiResponse one(String name, String value) {
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    node.put(name, value);
+    return ApiResponse.json(ApiResponse.OK, node);
   }
 
   /** Whether the method says what is asked at this address. */

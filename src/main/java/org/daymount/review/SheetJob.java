@@ -6,34 +6,33 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 import org.daymount.image.Pictures;
 import org.daymount.month.Month;
-import org.daymount.month.MonthJson;
 import org.daymount.month.MonthSheet;
+import org.daymount.month.Warning;
 import org.daymount.output.Finished;
 import org.daymount.output.OutputException;
-import org.daymount.pipeline.MonthWriter;
-import org.daymount.pipeline.Request;
+import org.daymount.photo.PhotoFile;
 import org.daymount.pipeline.RunFailed;
 import org.daymount.sheet.PlacedPiece;
 
 /** Makes the sheets when asked, one run at a time, and says how far it is. */
 final class SheetJob {
   private final Pictures pictures;
-  private final MonthJson json;
-  private final Request request;
+  private final SheetWriter writer;
   private final Path folder;
   private final ProgressState board = new ProgressState();
   private List<MonthSheet> sheets = List.of();
+  private List<Warning> warnings = List.of();
   private long madeOf;
   private int runs;
 
-  SheetJob(Pictures pictures, MonthJson json, Request request, Path folder) {
+  SheetJob(Pictures pictures, SheetWriter writer, Path folder) {
     this.pictures = pictures;
-    this.json = json;
-    this.request = request;
+    this.writer = writer;
     this.folder = folder;
   }
 
@@ -54,10 +53,10 @@ final class SheetJob {
   private void run(Editing editing, Editing.Now now) {
     try {
       Month month = editing.finish(now, board, pictures);
-      Finished finished =
-          new MonthWriter(pictures, json, board).write(month, folder, false, request.jobs());
+      Finished finished = writer.write(month, folder, board);
       synchronized (this) {
         sheets = month.sheets();
+        warnings = month.warnings();
         madeOf = now.version();
         runs++;
       }
@@ -84,6 +83,14 @@ final class SheetJob {
     root.set("state", board.now().node());
     root.put("run", runs);
     root.put("upToDate", runs > 0 && madeOf == version);
+    ArrayNode told = root.putArray("warnings");
+    for (Warning warning : warnings) {
+      ObjectNode one = told.addObject();
+      one.put("code", warning.code());
+      one.put("file", warning.file().map(PhotoFile::name).orElse(null));
+      one.put("day", warning.day().map(LocalDate::toString).orElse(null));
+      one.put("text", warning.text());
+    }
     ArrayNode list = root.putArray("sheets");
     for (MonthSheet made : sheets) {
       ObjectNode sheet = list.addObject();

@@ -68,6 +68,7 @@ final class StartApi {
             () -> new HttpException(HttpException.NOT_FOUND, "there is no such page"));
     return switch (what) {
       case "start/folder" -> folder(body);
+      case "start/missing" -> missing();
       case "start/dates" -> dates(body);
       case "start/open" -> open(choice(body));
       case "start/sample" -> open(SampleMonth.unpack(user.months()));
@@ -128,6 +129,13 @@ final class StartApi {
     } catch (IOException e) {
       throw new HttpException(HttpException.BAD_REQUEST, e.getMessage());
     }
+  }
+
+  private ObjectNode missing() {
+    ObjectNode root = node();
+    ArrayNode told = root.putArray("missing");
+    opener.missing().forEach(told::add);
+    return root;
   }
 
   private ObjectNode dates(JsonNode body) throws HttpException {
@@ -267,6 +275,7 @@ final class StartApi {
     node.put("link", folder.link());
     node.put("pictures", folder.pictures());
     node.put("more", folder.more());
+    node.put("closed", folder.closed());
     return node;
   }
 

@@ -2,10 +2,12 @@ package org.daymount.start;
 
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
-import java.nio.file.FileVisitOption;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -14,7 +16,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Folders by name, with how many pictures each seems to hold. No file is opened: a picture is told
@@ -46,9 +47,10 @@ public final class FolderBrowser {
    * @param link whether the name is a link to that place
    * @param pictures in it and the folders below
    * @param more whether counting was given up at that number
+   * @param closed how many folders, this one or some below, may not be looked into
    */
   public record Folder(
-      String id, String name, Path place, boolean link, int pictures, boolean more) {}
+      String id, String name, Path place, boolean link, int pictures, boolean more, int closed) {}
 
   /**
    * A folder opened.
@@ -146,14 +148,20 @@ public final class FolderBrowser {
 
   private Folder folder(Path shown, Path real) {
     Path name = shown.getFileName() == null ? shown : shown.getFileName();
-    int pictures = pictures(real);
+    Count count = new Count();
+    try {
+      Files.walkFileTree(real, Set.of(), DEEPEST, count);
+    } catch (IOException e) {
+      count.closed++;
+    }
     return new Folder(
         id(real),
         name.toString(),
         real,
         Files.isSymbolicLink(shown),
-        pictures,
-        pictures >= MOST_COUNTED);
+        count.pictures,
+        count.seen >= MOST_COUNTED,
+        count.closed);
   }
 
   private String id(Path real) {
@@ -165,16 +173,40 @@ public final class FolderBrowser {
         });
   }
 
-  private static int pictures(Path folder) {
-    int[] seen = {0};
-    try (Stream<Path> files = Files.walk(folder, DEEPEST, new FileVisitOption[0])) {
-      return (int)
-          files
-              .takeWhile(any -> seen[0]++ < MOST_COUNTED)
-              .filter(file -> isPicture(file.getFileName()))
-              .count();
-    } catch (IOException | RuntimeException e) {
-      return 0; // some folder in it may not be looked into
+  /** Counts pictures, and the folders nobody may look into, which other folders do not suffer. */
+  private static final class Count extends SimpleFileVisitor<Path> {
+    private int seen;
+    private int pictures;
+    private int closed;
+
+    @Override
+    public FileVisitResult visitFile(Path file, BasicFileAttributes kind) {
+      if (kind.isRegularFile() && isPicture(file.getFileName())) {
+        pictures++;
+      }
+      return ++seen < MOST_COUNTED ? FileVisitResult.CONTINUE : FileVisitResult.TERMINATE;
+    }
+
+    @Override
+    public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes kind) {
+      if (seen > 0 && folder.getFileName().toString().startsWith(".")) {
+        return FileVisitResult.SKIP_SUBTREE;
+      }
+      return ++seen < MOST_COUNTED ? FileVisitResult.CONTINUE : FileVisitResult.TERMINATE;
+    }
+
+    @Override
+    public FileVisitResult visitFileFailed(Path folder, IOException e) {
+      closed++;
+      return FileVisitResult.CONTINUE;
+    }
+
+    @Override
+    public FileVisitResult postVisitDirectory(Path folder, IOException e) {
+      if (e != null) {
+        closed++; // its listing broke off: a card pulled out
+      }
+      return FileVisitResult.CONTINUE;
     }
   }
 

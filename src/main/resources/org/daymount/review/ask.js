@@ -8,14 +8,43 @@ const waiting = [];
 let sending = false;
 let word = '';
 
-/** The word stands behind the # of the printed address; it is kept for this tab and taken from sight. */
+/**
+ * The word stands behind the # of the printed address; it is kept by this browser, for this address
+ * alone, so that a tab that was closed can be opened again. Nothing of it stays in sight.
+ */
 export function takeWord() {
   const given = /^#([0-9a-f]{32})$/.exec(location.hash);
   if (given) {
-    sessionStorage.setItem(KEPT_AS, given[1]);
-    history.replaceState(null, '', '#/');
+    keep(given[1]);
   }
-  word = sessionStorage.getItem(KEPT_AS) ?? '';
+  word = localStorage.getItem(KEPT_AS) ?? '';
+}
+
+function keep(given) {
+  localStorage.setItem(KEPT_AS, given);
+  history.replaceState(null, '', '#/');
+}
+
+/** The address a browser was started with holds a ticket: it is handed in for the word, once. */
+export async function handInTicket() {
+  const ticket = /^#ticket-([0-9a-f]{32})$/.exec(location.hash);
+  if (!ticket) {
+    return;
+  }
+  history.replaceState(null, '', '#/');
+  try {
+    keep((await post('enter', { ticket: ticket[1] })).token);
+  } catch (failure) {
+    if (!localStorage.getItem(KEPT_AS)) {
+      throw failure;
+    } // the tab was opened again, and the word is known
+  }
+  takeWord();
+}
+
+/** The program has ended, and the word is worth nothing. */
+export function forgetWord() {
+  localStorage.removeItem(KEPT_AS);
 }
 
 /** Called with the month after each change, whoever made it. */
@@ -76,6 +105,13 @@ function accept(month) {
   }
 }
 
+/** What was not understood is mended once a change is: its message goes. */
+function mended() {
+  if (document.getElementById('notice').dataset.until === 'mended') {
+    notice('');
+  }
+}
+
 /** Saves a change; of a word being typed or a frame being dragged only the newest waits. */
 export function change(what) {
   const last = waiting.at(-1);
@@ -89,8 +125,19 @@ export function change(what) {
   send();
 }
 
-export const undo = () => change({ path: 'undo' });
-export const redo = () => change({ path: 'redo' });
+/** One step back, and the page where that is seen. */
+export const undo = () => step('undo');
+export const redo = () => step('redo');
+
+function step(path) {
+  change({ path, seen: state.month[path] });
+}
+
+/** @param seen called with where an undone or redone change is seen */
+export function onStep(seen) {
+  stepped = seen;
+}
+let stepped = () => {};
 export const isSaving = () => sending;
 
 async function send() {
@@ -100,9 +147,13 @@ async function send() {
   sending = true;
   say('saving', 'saving');
   while (waiting.length > 0) {
-    const { path = 'change', ...what } = waiting.shift();
+    const { path = 'change', seen, ...what } = waiting.shift();
     try {
       accept(await post(path, { ...what, version: state.month.version }));
+      mended();
+      if (seen) {
+        stepped(seen);
+      }
     } catch (failure) {
       waiting.length = 0;
       await failed(failure, what);
@@ -118,7 +169,7 @@ async function failed(failure, what) {
   const lost = failure.status === 0 || failure.status >= 500;
   say(lost ? 'failed' : 'saved', lost ? 'not saved' : 'saved');
   if (lost) {
-    notice(failure.message);
+    notice(failure.message, 'mended');
     return;
   }
   const outdated = failure.status === OUTDATED;
@@ -127,7 +178,7 @@ async function failed(failure, what) {
   }
   await readMonth().catch(() => {});
   const words = outdated && what.text ? ` You had written: “${what.text}”` : '';
-  notice(failure.message + words);
+  notice(failure.message + words, outdated ? 'understood' : 'mended');
   if (outdated) {
     document.querySelector('#notice button')?.focus();
   }
@@ -139,10 +190,15 @@ function say(kind, text) {
   saved.textContent = text;
 }
 
-/** A sentence the person must not miss; an empty one clears it. */
-export function notice(text) {
+/**
+ * A sentence the person must not miss; an empty one clears it.
+ *
+ * @param until 'mended': it goes by itself with the next change that succeeds
+ */
+export function notice(text, until = 'understood') {
   const place = document.getElementById('notice');
   place.replaceChildren();
+  place.dataset.until = until;
   if (text) {
     const line = document.createElement('p');
     line.textContent = text;

@@ -1,17 +1,20 @@
 // The crop of one space: a frame over the whole picture, held to the shape of the piece.
 
 import { change, pictureAddress, state } from './ask.js';
-import { el, percent, svg } from './parts.js';
+import { el, percent, sharpness, svg } from './parts.js';
 
 const SMALLEST = 32; // pixels of the picture
 const SAME_SHAPE = 0.02;
+const VISIBLE = 0.05; // of the frame's width: a step of an arrow key
+const FINE = 0.005; // the same with Shift
 let sessions = 0;
 
 /**
  * @param day the day's data
  * @param space the space's data, with a photo
+ * @param preview called with the frame as it moves, to show at once what it cuts
  */
-export function cropEditor(day, space) {
+export function cropEditor(day, space, preview) {
   const { picture, piece } = space;
   const aspect = piece.width / piece.height;
   let frame = { ...space.crop };
@@ -40,7 +43,7 @@ export function cropEditor(day, space) {
     tabindex: '0',
     role: 'group',
     'data-at': 'hold',
-    'aria-label': 'Frame of the crop. Arrow keys move it, plus and minus change its size.',
+    'aria-label': 'Frame of the crop. Arrow keys move it, with Shift in fine steps; plus and minus change its size.',
     'aria-describedby': 'ppi',
   });
   const corners = ['nw', 'ne', 'sw', 'se'].map((corner) =>
@@ -89,6 +92,7 @@ export function cropEditor(day, space) {
     frame.x = clamp(Math.round(x), 0, picture.width - frame.width);
     frame.y = clamp(Math.round(y), 0, picture.height - frame.height);
     draw();
+    preview(frame);
     save();
   }
 
@@ -120,7 +124,7 @@ export function cropEditor(day, space) {
     session = `crop${++sessions}`;
   });
   hold.addEventListener('keydown', (event) => {
-    const step = Math.max(1, Math.round(frame.width * (event.shiftKey ? 0.1 : 0.01)));
+    const step = Math.max(1, Math.round(frame.width * (event.shiftKey ? FINE : VISIBLE)));
     const moves = {
       ArrowLeft: () => moveTo(frame.x - step, frame.y),
       ArrowRight: () => moveTo(frame.x + step, frame.y),
@@ -178,6 +182,8 @@ export function cropEditor(day, space) {
       said,
       el('div', { class: 'sliders' }, ...Object.values(sliders).map((one) => one.node)),
     ),
+    /** Shows the turned picture at once; the program's own follows. */
+    turn: (quarters) => turned(stage, quarters),
     /** Takes over what the program made of the crop; false when it must be drawn anew. */
     follow(newer) {
       if (!sameBut(newer, space)) {
@@ -227,10 +233,19 @@ function border(day, space, fill) {
     { viewBox: `0 0 ${space.picture.width} ${space.picture.height}`, 'aria-hidden': 'true' },
     ...space.faces.map((face) => svg('rect', { class: 'face', ...face })),
   );
+  const stage = stageFor(space, drawing, null);
   return {
-    node: el('div', { class: 'crop' }, stageFor(space, drawing, null), said, fillIt),
+    node: el('div', { class: 'crop' }, stage, said, fillIt),
+    turn: (quarters) => turned(stage, quarters),
     follow: (newer) => sameBut(newer, space) && newer.fit === space.fit,
   };
+}
+
+function turned(stage, quarters) {
+  const { width, height } = stage.getBoundingClientRect();
+  const scale = Math.min(1, height / width, width / height);
+  stage.classList.add('turning');
+  stage.querySelector('img').style.transform = `rotate(${quarters * 90}deg) scale(${scale})`;
 }
 
 function stageFor(space, drawing, hold) {
@@ -263,16 +278,19 @@ function largest(picture, aspect) {
 
 /** @param smaller the pixels per inch of a picture printed smaller than its space, or null */
 function sayPpi(place, ppi, smaller) {
-  const { minPpi, ppi: wanted } = state.month;
-  const low = ppi < minPpi;
+  const { month } = state;
+  const word = sharpness(ppi, month);
+  const low = ppi < month.minPpi;
   place.classList.toggle('warn', low);
+  const ofPpi = `${Math.floor(ppi)} ppi`;
   const text = smaller
-    ? `printed smaller than its space, at ${Math.floor(smaller)} ppi; move the frame to fill the space at ${Math.floor(ppi)} ppi`
-    : low
-    ? `${Math.floor(ppi)} ppi: below ${minPpi}, it will look soft; take in more of the picture, or a smaller space`
-    : ppi < wanted
-      ? `${Math.floor(ppi)} ppi: less than ${wanted}, fine at arm's length`
-      : `${Math.floor(ppi)} ppi`;
+    ? `Printed smaller than its space, to stay sharp enough (${Math.floor(smaller)} ppi). Move the frame to fill the space: ${word} then (${ofPpi}).`
+    : {
+        'too small': `Too small to print well (${ofPpi}): take in more of the picture, or choose a smaller space.`,
+        soft: `Soft in print (${ofPpi}, below ${month.minPpi}): take in more of the picture, or choose a smaller space.`,
+        'sharp enough to print': `Sharp enough to print (${ofPpi}).`,
+        sharp: `Sharp in print (${ofPpi}).`,
+      }[word];
   if (place.textContent !== text) {
     place.textContent = text;
   }

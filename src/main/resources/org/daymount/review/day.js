@@ -2,10 +2,10 @@
 
 import { cardAddress, change, get, post, state } from './ask.js';
 import { cropEditor } from './crop.js';
-import { counted, dayName, el, printed, redraw, takesPhotos } from './parts.js';
+import { SIZES, counted, dayName, el, printed, recut, redraw, takesPhotos } from './parts.js';
+import { MOVES } from './month.js';
 import { photoTiles } from './photos.js';
 
-const SIZES = ['3x4', '4x4', '4x6', '5x7', '6x8'];
 const TYPING_PAUSE = 250; // ms before the card is drawn again
 let storySessions = 0;
 
@@ -42,7 +42,7 @@ function showDay(root, date) {
     el(
       'div',
       { class: 'spread' },
-      el('section', { class: 'left', 'aria-label': 'The page' }, page, pageWords, settings, whole.node),
+      el('section', { class: 'left', 'aria-label': 'The page', 'data-part': 'page' }, page, pageWords, settings, whole.node),
       el(
         'section',
         { class: 'right', 'aria-label': 'The picture in the space' },
@@ -54,7 +54,7 @@ function showDay(root, date) {
       story.node,
       el(
         'section',
-        { class: 'choose', 'aria-labelledby': 'photos-title' },
+        { class: 'choose', 'aria-labelledby': 'photos-title', 'data-part': 'photos' },
         photosTitle,
         choosePhotos,
         tray,
@@ -85,6 +85,7 @@ function showDay(root, date) {
         type: 'button',
         class: 'pick',
         'data-at': `space${space.space}`,
+        'data-part': `space${space.space}`,
         'aria-pressed': String(space.space === selected),
         'aria-label': spaceLabel(space),
         onclick: () => select(space.space),
@@ -147,11 +148,12 @@ function showDay(root, date) {
       return;
     }
     const whose = space.chosenBy === 'person' ? ', your choice' : '';
-    spaceTitle.textContent = `Space ${selected + 1}: ${space.size} ${space.direction}${whose}`;
+    spaceTitle.textContent = `Space ${selected + 1}: ${sizeName(space.size)}, ${WAYS[space.direction] ?? space.direction}${whose}`;
     redraw(
       settings,
       sizeSetting(space),
       directionSetting(space),
+      matSwitch(space),
       el(
         'button',
         {
@@ -177,10 +179,25 @@ function showDay(root, date) {
     }
     const same = editorFor === `${date}/${selected}`;
     if (!editor || !same || !editor.follow(space)) {
-      editor = cropEditor(day, space);
+      editor = cropEditor(day, space, (frame) => preview(space, frame));
       editorFor = `${date}/${selected}`;
       redraw(cropPlace, editor.node);
     }
+  }
+
+  /** On the page and in the tray, while the frame is still being moved. */
+  function preview(space, frame) {
+    for (const at of [`space${space.space}`, `tray${space.space}`]) {
+      const drawn = root.querySelector(`[data-at="${at}"]`);
+      if (drawn) {
+        recut(drawn, frame, space.picture, space.piece);
+      }
+    }
+  }
+
+  function turn(space, quarterTurns) {
+    editor?.turn(quarterTurns);
+    change({ what: 'turn', day: date, space: space.space, quarterTurns });
   }
 
   function pictureButtons(space) {
@@ -188,8 +205,8 @@ function showDay(root, date) {
     const button = (name, text, onclick) =>
       el('button', { type: 'button', 'data-at': name, onclick }, text);
     return [
-      button('turn-left', 'Turn left', ask('turn', { quarterTurns: -1 })),
-      button('turn-right', 'Turn right', ask('turn', { quarterTurns: 1 })),
+      button('turn-left', 'Turn left', () => turn(space, -1)),
+      button('turn-right', 'Turn right', () => turn(space, 1)),
       space.cropIsYours ? button('crop-back', 'Propose the crop again', ask('crop', { crop: null })) : null,
       space.chosenBy === 'person'
         ? button('photo-back', 'Propose a picture again', ask('photo', { photo: null }))
@@ -224,7 +241,9 @@ function showDay(root, date) {
 
   function sizeSetting(space) {
     const name = 'space-size';
-    const sizes = SIZES.includes(space.size) ? SIZES : [space.size, ...SIZES];
+    const sizes = SIZES.some(([size]) => size === space.size)
+      ? SIZES
+      : [[space.size, sizeName(space.size)], ...SIZES];
     const input = el(
       'select',
       {
@@ -233,7 +252,7 @@ function showDay(root, date) {
         onchange: () =>
           change({ what: 'size', day: date, space: space.space, size: input.value || null }),
       },
-      sizes.map((size) => el('option', { value: size, selected: size === space.size }, `${size} in`)),
+      sizes.map(([size, words]) => el('option', { value: size, selected: size === space.size }, words)),
       space.sizeIsYours ? el('option', { value: '' }, 'as the page had it') : null,
     );
     return el('label', { for: name }, `Size of space ${space.space + 1}`, input);
@@ -261,11 +280,25 @@ function showDay(root, date) {
             { value: '', selected: !space.directionFixed },
             space.directionIsYours ? 'as the page had it' : 'whichever suits',
           ),
-      ['landscape', 'portrait'].map((way) =>
-        el('option', { value: way, selected: space.directionFixed === way }, way),
+      Object.entries(WAYS).map(([way, words]) =>
+        el('option', { value: way, selected: space.directionFixed === way }, words),
       ),
     );
     return el('label', { for: name }, 'Direction', input);
+  }
+
+  function matSwitch(space) {
+    const name = 'space-mat';
+    const input = el('input', {
+      type: 'checkbox',
+      role: 'switch',
+      id: name,
+      'data-at': name,
+      checked: space.reveal > 0,
+      onchange: () =>
+        change({ what: 'mat', day: date, space: space.space, mat: input.checked }),
+    });
+    return el('label', { for: name, class: 'switch' }, input, 'On a mat');
   }
 
   async function drawPhotos() {
@@ -324,6 +357,11 @@ function showDay(root, date) {
   return { title: title.textContent, update };
 }
 
+/** As said of a picture: lying or upright. */
+const WAYS = { landscape: 'lying (landscape)', portrait: 'upright (portrait)' };
+
+const sizeName = (size) => SIZES.find(([name]) => name === size)?.[1] ?? `${size} in`;
+
 function find(date) {
   return state.month.days.find((day) => day.day === date) ?? state.month.days[0];
 }
@@ -381,6 +419,8 @@ function pagePart(date) {
       .filter((each) => each.day !== date)
       .map((each) => el('option', { value: each.day }, dayName(each))),
   );
+  const what = el('select', { id: 'swap-what', 'data-at': 'swap-what' }, MOVES.map(([move, words]) =>
+    el('option', { value: move }, words)));
   const buttons = el('div', { class: 'buttons' });
   const node = el(
     'div',
@@ -400,17 +440,19 @@ function pagePart(date) {
     el(
       'div',
       { class: 'settings' },
-      el('label', { for: 'swap-with' }, 'Swap its page with that of', other),
+      el('label', { for: 'swap-with' }, 'Move this page to', other),
+      el('label', { for: 'swap-what' }, 'With it goes', what),
       el(
         'button',
         {
           type: 'button',
           'data-at': 'swap',
-          onclick: () => change({ what: 'swap', day: date, other: other.value }),
+          onclick: () => change({ what: what.value, day: date, other: other.value }),
         },
-        'Swap pages',
+        'Move it',
       ),
     ),
+    el('p', { class: 'quiet' }, 'The page of the other day comes here in exchange.'),
   );
   const button = (name, text, asked) =>
     el(
@@ -430,6 +472,9 @@ function pagePart(date) {
         day.kind === 'left_out'
           ? null
           : button('day-out', 'Leave this day out', { what: 'page', words: 'leave out' }),
+        day.kind === 'left_out' || day === state.month.days.at(-1)
+          ? null
+          : button('stop', 'Stop the album here', { what: 'stop' }),
         day.pageIsYours
           ? button('page-back', 'Take the page as it was planned', { what: 'page', words: null })
           : null,
@@ -471,7 +516,7 @@ function storyPart(date) {
       if (text !== input.value) {
         return;
       }
-      const only = state.month.cards ? '' : ' Cards are printed when --cards is given.';
+      const only = state.month.cards ? '' : ' Cards are printed when a size is chosen for them, on the start page or with --cards.';
       words.textContent = [...set.notes.map((note) => `${note}.`), only].join(' ').trim();
       // those that stay as they are stay where they are, and are not fetched again
       const before = new Map([...cards.children].map((img) => [`${img.dataset.card} ${img.alt}`, img]));
@@ -500,7 +545,7 @@ function storyPart(date) {
   return {
     node: el(
       'section',
-      { class: 'story', 'aria-labelledby': 'story-title' },
+      { class: 'story', 'aria-labelledby': 'story-title', 'data-part': 'story' },
       el('h2', { id: 'story-title' }, 'Story'),
       el('div', { class: 'pair' }, el('div', {}, el('label', { for: 'story' }, 'The words of this day', input), words, noted), cards),
     ),

@@ -1,6 +1,6 @@
 // The month on one screen.
 
-import { state } from './ask.js';
+import { change, state } from './ask.js';
 import { counted, dayName, el, printed, redraw } from './parts.js';
 
 export const view = { path: '', words: () => 'Month', show: showMonth };
@@ -10,7 +10,8 @@ function showMonth(root) {
   const sum = el('p', { class: 'quiet' });
   const remarks = el('ul', { class: 'remarks' });
   const days = el('ol', { class: 'month' });
-  root.replaceChildren(title, sum, remarks, days);
+  const hint = el('p', { class: 'quiet hint' }, 'Open a day to choose or crop; drag a day onto another to exchange their pages.');
+  root.replaceChildren(title, sum, remarks, days, hint);
 
   function update() {
     const month = state.month;
@@ -24,12 +25,74 @@ function showMonth(root) {
       `${missing === 0 ? 'none missing' : `${missing} missing`}` +
       `${yours > 0 ? `, ${yours} chosen by you` : ''}` +
       `${toLookAt > 0 ? `, ${counted(toLookAt, 'day')} to look at` : ''}. Kept in ${month.out}.`;
+    hint.hidden = month.days.length < 2;
     redraw(remarks, month.remarks.map((text) => el('li', {}, text)));
     redraw(days, month.days.map(dayCell));
   }
 
   update();
   return { title: state.month.title, update };
+}
+
+/** What can go along when a page is moved. */
+export const MOVES = [
+  ['move', 'all that is on it: pictures and story'],
+  ['swap', 'only its spaces'],
+];
+
+/** Days are dragged by their date. */
+const DRAGGED_DAY = 'text/x-day';
+
+/** A page dropped on another day: asks what goes along. */
+function askMove(from, to) {
+  const days = state.month.days;
+  const name = (date) => dayName(days.find((day) => day.day === date));
+  const dialog = el(
+    'dialog',
+    { class: 'ask-move', 'aria-labelledby': 'ask-move' },
+    el('h2', { id: 'ask-move' }, `Move the page of ${name(from)} to ${name(to)}`),
+    el('p', { class: 'quiet' }, `The page of ${name(to)} comes here in exchange.`),
+    el(
+      'div',
+      { class: 'buttons' },
+      MOVES.map(([what, words]) =>
+        el(
+          'button',
+          {
+            type: 'button',
+            'data-at': what,
+            onclick: () => {
+              dialog.close();
+              change({ what, day: from, other: to });
+            },
+          },
+          words.charAt(0).toUpperCase() + words.slice(1),
+        ),
+      ),
+      el('button', { type: 'button', onclick: () => dialog.close() }, 'Leave it where it is'),
+    ),
+  );
+  dialog.addEventListener('close', () => dialog.remove());
+  document.body.append(dialog);
+  dialog.showModal();
+}
+
+function takesDays(cell, date) {
+  cell.addEventListener('dragover', (event) => {
+    if (event.dataTransfer.types.includes(DRAGGED_DAY)) {
+      event.preventDefault();
+      cell.classList.add('over');
+    }
+  });
+  cell.addEventListener('dragleave', () => cell.classList.remove('over'));
+  cell.addEventListener('drop', (event) => {
+    event.preventDefault();
+    cell.classList.remove('over');
+    const from = event.dataTransfer.getData(DRAGGED_DAY);
+    if (from && from !== date) {
+      askMove(from, date);
+    }
+  });
 }
 
 function dayCell(day) {
@@ -43,12 +106,18 @@ function dayCell(day) {
       el('span', { class: 'word' }, day.kind === 'left_out' ? 'left out' : 'no picture wanted'),
     );
   }
-  return el(
+  const cell = el(
     'li',
     { class: day.spaces.length > 2 ? 'day many' : day.spaces.length === 2 ? 'day two' : 'day' },
     el(
       'a',
-      { href: `#/day/${day.day}`, 'data-at': day.day, 'aria-label': label },
+      {
+        href: `#/day/${day.day}`,
+        'data-at': day.day,
+        'aria-label': label,
+        draggable: 'true',
+        ondragstart: (event) => event.dataTransfer.setData(DRAGGED_DAY, day.day),
+      },
       el(
         'span',
         { class: 'head' },
@@ -60,6 +129,8 @@ function dayCell(day) {
       el('span', { class: 'say' }, words),
     ),
   );
+  takesDays(cell, day.day);
+  return cell;
 }
 
 function attention(day) {

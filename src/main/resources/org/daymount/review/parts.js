@@ -67,6 +67,21 @@ export function printed(space, edge) {
   return frame;
 }
 
+/** The picture of a space drawn by printed(), cut anew at once, before the program has answered. */
+export function recut(frame, crop, picture, piece) {
+  const image = frame.querySelector('.cut img');
+  const cut = frame.querySelector('.cut');
+  if (!image || !cut) {
+    return;
+  }
+  cut.style.width = '100%';
+  cut.style.height = percent(piece.width * (crop.height / crop.width), piece.height);
+  image.style.width = percent(picture.width, crop.width);
+  image.style.height = percent(picture.height, crop.height);
+  image.style.left = percent(-crop.x, crop.width);
+  image.style.top = percent(-crop.y, crop.height);
+}
+
 /** Photos are dragged by their id, so that nothing else can be dropped on a space. */
 export const DRAGGED = 'text/x-photo';
 
@@ -101,4 +116,27 @@ export function redraw(place, ...children) {
   if (at) {
     place.querySelector(`[data-at="${CSS.escape(at)}"]`)?.focus({ preventScroll: true });
   }
+}
+
+/** Sizes of spaces, with the names they have where paper is sold in centimetres (common practice). */
+export const SIZES = [
+  ['3x4', '3 × 4 in (7.5 × 10 cm)'],
+  ['4x4', '4 × 4 in (10 × 10 cm)'],
+  ['4x6', '4 × 6 in (10 × 15 cm)'],
+  ['5x7', '5 × 7 in (13 × 18 cm)'],
+  ['6x8', '6 × 8 in (15 × 20 cm)'],
+];
+
+/**
+ * What so many pixels per inch look like on paper, in a word that needs no glossary. Below half of
+ * the least asked for, single pixels can be seen (common practice, no source).
+ */
+export function sharpness(ppi, { minPpi, ppi: wanted }) {
+  if (ppi < minPpi / 2) {
+    return 'too small';
+  }
+  if (ppi < minPpi) {
+    return 'soft';
+  }
+  return ppi < wanted ? 'sharp enough to print' : 'sharp';
 }

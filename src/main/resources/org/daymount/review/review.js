@@ -19,9 +19,11 @@
 import {
   NOT_YET,
   get,
+  handInTicket,
   isSaving,
   notice,
   onMonth,
+  onStep,
   readMonth,
   redo,
   state,
@@ -61,6 +63,10 @@ function open() {
     scrollTo(0, 0);
   }
   shown = path;
+  if (pointAt) {
+    point(pointAt);
+    pointAt = '';
+  }
 }
 
 onMonth((month) => {
@@ -88,10 +94,37 @@ function drawBar() {
   redraw(bar, links);
 }
 
-function label(button, word, what) {
-  button.disabled = !what;
-  button.setAttribute('aria-label', what ? `${word}: ${what}` : word);
-  button.title = what ?? '';
+/** What would be undone stands on the button, as far as there is room. */
+function label(button, word, step) {
+  button.disabled = !step;
+  button.setAttribute('aria-label', step ? `${word}: ${step.words}` : word);
+  button.title = step?.words ?? '';
+  button.replaceChildren(word, el('span', { class: 'what' }, step ? `: ${step.words}` : ''));
+}
+
+/** An undone change is shown where it happened. */
+onStep(({ day, part }) => {
+  if (!day || here === month) {
+    return; // the month shows it, or it is no day's
+  }
+  const there = `#/day/${day}`;
+  if (location.hash === there) {
+    point(part);
+  } else {
+    pointAt = part;
+    location.hash = there;
+  }
+});
+let pointAt = '';
+
+function point(part) {
+  const place = main.querySelector(`[data-part="${CSS.escape(part)}"]`);
+  if (!place) {
+    return;
+  }
+  place.scrollIntoView({ block: 'nearest' });
+  place.classList.remove('pointed');
+  requestAnimationFrame(() => place.classList.add('pointed'));
 }
 
 undoButton.addEventListener('click', undo);
@@ -113,10 +146,8 @@ document.addEventListener('keydown', (event) => {
   }
 });
 addEventListener('hashchange', () => {
-  const before = sessionStorage.getItem('review-token');
-  takeWord();
-  if (sessionStorage.getItem('review-token') !== before) {
-    location.reload();
+  if (/^#(ticket-)?[0-9a-f]{32}$/.test(location.hash)) {
+    location.reload(); // another start's address, given to this tab
     return;
   }
   if (state.month) open();
@@ -133,6 +164,7 @@ document.addEventListener('visibilitychange', () => {
 
 takeWord();
 try {
+  await handInTicket();
   state.start = await readStart();
   const quitButton = document.getElementById('quit');
   quitButton.hidden = !state.start;

@@ -1,7 +1,7 @@
 // Making the sheets, and looking at each before it is printed.
 
 import { get, post, notice, progressAddress, sheetAddress, state } from './ask.js';
-import { counted, el } from './parts.js';
+import { counted, dayName, el } from './parts.js';
 
 export const view = { path: 'sheets', words: () => 'Sheets', show: showSheets };
 
@@ -9,10 +9,13 @@ export const view = { path: 'sheets', words: () => 'Sheets', show: showSheets };
 const FILES = [
   ['sheets.pdf', 'Print at home (sheets.pdf)'],
   ['sheets', 'Pictures for the lab (folder)'],
+  ['pages.pdf', 'The album as it will look (pages.pdf)'],
   ['guide.pdf', 'How to cut and mount (guide.pdf)'],
   ['index.html', 'The month at a glance (index.html)'],
   ['', 'Show the folder'],
 ];
+
+const capital = (words) => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** By the program of this computer that a double-click would start. */
 async function showFile(file) {
@@ -29,6 +32,7 @@ function showSheets(root) {
   const words = el('p', { role: 'status', id: 'made' });
   const bar = el('progress', { 'aria-label': 'Making the sheets', hidden: true });
   const list = el('ol', { class: 'sheets' });
+  const told = el('section', { class: 'told', 'aria-labelledby': 'told', hidden: true });
   const trueSize = el('button', {
     type: 'button',
     'aria-pressed': 'false',
@@ -51,6 +55,7 @@ function showSheets(root) {
     words,
     bar,
     files,
+    told,
     list,
   );
   let events = null;
@@ -94,19 +99,20 @@ function showSheets(root) {
     words.classList.toggle('warn', now.kind === 'failed');
     words.textContent = {
       idle: '',
-      running: now.steps > 0 ? `${now.words}: ${now.done} of ${now.steps}` : `${now.words} …`,
-      done: `made: ${now.words}`,
-      failed: `not made: ${now.words}`,
+      running: now.steps > 0 ? `${capital(now.words)}: ${now.done} of ${now.steps}` : `${capital(now.words)} …`,
+      done: `Made: ${now.words}.`,
+      failed: `Not made: ${now.words}`,
     }[now.kind];
   }
 
   function draw(made) {
     say(made.state);
     if (made.state.kind === 'done' && !made.upToDate) {
-      words.textContent = 'something was changed since these were made; make them again';
+      words.textContent = 'Something was changed since these were made: make them again. Only what changed is drawn.';
       words.classList.add('warn');
     }
     files.hidden = !state.start || made.sheets.length === 0;
+    drawTold(made.warnings);
     trueSize.hidden = made.sheets.length === 0;
     list.replaceChildren(
       ...made.sheets.map((sheet, i) => {
@@ -133,6 +139,24 @@ function showSheets(root) {
           ),
         );
       }),
+    );
+  }
+
+  /** What was left out or wants a look: the program's words, which say what to do, and the way there. */
+  function drawTold(warnings) {
+    told.hidden = warnings.length === 0;
+    told.replaceChildren(
+      el('h2', { id: 'told' }, `${counted(warnings.length, 'thing')} to know before printing`),
+      el('ul', {}, warnings.map((warning) => {
+        const day = state.month.days.find((each) => each.day === warning.day);
+        return el(
+          'li',
+          {},
+          warning.file && !warning.text.includes(warning.file) ? `${warning.file}: ` : '',
+          `${warning.text} `,
+          day ? el('a', { href: `#/day/${day.day}` }, `Open ${dayName(day)}`) : null,
+        );
+      })),
     );
   }
 

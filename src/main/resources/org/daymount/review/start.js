@@ -1,12 +1,24 @@
 // The start page: which pictures, which month, the note, what the album is; then the month.
 
-import { earlierAddress, get, notice, post, state } from './ask.js';
+import { earlierAddress, forgetWord, get, notice, post, state } from './ask.js';
 import { counted, el, redraw } from './parts.js';
 
 export const view = { path: 'start', words: () => (state.start ? 'Start' : ''), show: showStart };
 
 /** What the album is: the option of the program, its question, and what may be chosen. */
 const ALBUM = [
+  {
+    option: 'page',
+    ask: 'Size of the album’s pages',
+    among: [
+      ['', '6 × 8 in (15 × 20 cm)'],
+      ['8.5x11', '8½ × 11 in'],
+      ['12x12', '12 × 12 in (30 × 30 cm)'],
+      ['9x12', '9 × 12 in (23 × 30 cm)'],
+      ['A5', 'A5 (14.8 × 21 cm)'],
+      ['A4', 'A4 (21 × 29.7 cm)'],
+    ],
+  },
   {
     option: 'space',
     ask: 'What a page usually holds',
@@ -30,25 +42,6 @@ const ALBUM = [
     ],
   },
   {
-    option: 'sheet',
-    ask: 'The prints you order or make',
-    among: [
-      ['', '4 × 6 in'],
-      ['10x15cm', '10 × 15 cm'],
-      ['5x7', '5 × 7 in (13 × 18 cm)'],
-      ['6x8', '6 × 8 in (15 × 20 cm)'],
-    ],
-  },
-  {
-    option: 'paper',
-    ask: 'Where they are printed',
-    among: [
-      ['', 'at a lab, one print a page'],
-      ['letter', 'at home on Letter paper'],
-      ['a4', 'at home on A4 paper'],
-    ],
-  },
-  {
     option: 'reveal',
     ask: 'How wide a mat shows on each side',
     among: [
@@ -58,17 +51,46 @@ const ALBUM = [
       ['3/8in', '3/8 in (10 mm)'],
     ],
   },
+  {
+    option: 'sheet',
+    ask: 'The prints you order or make',
+    among: [
+      ['', '4 × 6 in (US)'],
+      ['10x15cm', '10 × 15 cm'],
+      ['5x7', '5 × 7 in (13 × 18 cm)'],
+      ['6x8', '6 × 8 in (15 × 20 cm)'],
+      ['letter', 'whole Letter paper, cut at home'],
+      ['a4', 'whole A4 paper, cut at home'],
+    ],
+  },
+  {
+    option: 'paper',
+    ask: 'Where they are printed',
+    among: [
+      ['', 'at a lab, one print a page'],
+      ['letter', 'at home, several on Letter paper'],
+      ['a4', 'at home, several on A4 paper'],
+    ],
+  },
+  {
+    option: 'start',
+    ask: 'The first day lies',
+    among: [
+      ['', 'on the right, the front of the first leaf'],
+      ['left', 'on the left'],
+    ],
+  },
 ];
 
 /** Asked more seldom: typed as the command line takes them. */
 const MORE = [
-  { option: 'page', ask: 'Page size, if it is not 6 × 8 in', hint: '8.5x11' },
   { option: 'days', ask: 'Only these days', hint: '1-14' },
   { option: 'day-starts', ask: 'A day begins at', hint: '04:00' },
   { option: 'clock', ask: 'A camera whose clock was wrong', hint: 'Tarn T4=+1h' },
+  { option: 'margin', ask: 'What the printer at home leaves white at each edge', hint: '1/4in' },
   { option: 'lab-trim', ask: 'How much the lab trims from each edge', hint: '1/16in' },
-  { option: 'min-ppi', ask: 'Least pixels per inch to print at (200 is sharp enough)', hint: '200' },
-  { option: 'ppi', ask: 'Pixels per inch of the prints', hint: '300' },
+  { option: 'min-ppi', ask: 'Fewest pixels per inch: below it a print looks soft', hint: '200' },
+  { option: 'ppi', ask: 'Pixels per inch of the prints made', hint: '300' },
 ];
 
 export function showStart(root) {
@@ -80,16 +102,21 @@ export function showStart(root) {
   const walk = el('div', { class: 'walk' });
   const taken = el('ul', { class: 'chosen', 'aria-label': 'Chosen folders' });
   const typed = el('input', { type: 'text', id: 'typed', autocomplete: 'off', spellcheck: 'false' });
-  const months = el('div', { class: 'when' });
+  const noMonth = () => el('p', { class: 'quiet' }, 'Proposed as soon as there are pictures: the month with most of them.');
+  const months = el('div', { class: 'when' }, noMonth());
   const note = el('textarea', { id: 'note-text', rows: '6', maxlength: '190000' });
   const noteFile = el('input', { type: 'file', id: 'note-file', accept: '.txt,text/plain' });
   const noteWords = el('p', { class: 'quiet', role: 'status' });
+  const told = el('section', { class: 'told', 'aria-label': 'What this program cannot do here', hidden: true });
   const go = el('button', { type: 'button', class: 'main', id: 'go', disabled: true, onclick: open }, 'Open this month');
   const why = el('p', { class: 'quiet', id: 'go-words' }, 'Choose a folder with pictures first.');
 
-  root.replaceChildren(
+  root.replaceChildren(el(
+    'div',
+    { class: 'start' },
     el('h1', {}, 'Which month shall it be?'),
     el('p', { class: 'quiet' }, 'Your pictures are only read, and nothing leaves this computer.'),
+    told,
     ...(state.month
       ? [el('p', {}, el('a', { href: '#/' }, `${state.month.title} is open: back to it`))]
       : []),
@@ -122,7 +149,7 @@ export function showStart(root) {
       ),
       el('aside', { class: 'beside', 'aria-label': 'Other ways to begin' }, sample(), earlier()),
     ),
-  );
+  ));
   typed.addEventListener('keydown', (event) => {
     if (event.key === 'Enter') into({ typed: typed.value });
   });
@@ -210,8 +237,15 @@ export function showStart(root) {
       { type: 'button', 'data-at': folder.id, onclick: () => into({ in: folder.id }) },
       el('span', {}, folder.name),
       folder.link ? el('span', { class: 'quiet' }, ` leads to ${folder.place}`) : null,
-      el('span', { class: 'count' }, folder.pictures === 0 ? '' : `${counted(folder.pictures, 'picture')}${folder.more ? ' or more' : ''}`),
+      el('span', { class: 'count' }, countOf(folder)),
     ))));
+  }
+
+  /** A folder that may not be looked into says so, and is not said to be empty. */
+  function countOf(folder) {
+    const known = folder.pictures === 0 ? '' : `${counted(folder.pictures, 'picture')}${folder.more ? ' or more' : ''}`;
+    const closed = folder.closed === 0 ? '' : known ? `, ${counted(folder.closed, 'folder')} not readable` : 'may not be looked into';
+    return known + closed;
   }
 
   async function into(where) {
@@ -241,34 +275,47 @@ export function showStart(root) {
 
   function take(found) {
     chosen.set(found.folder.id, found.folder);
+    drawTaken();
     if (found.hasNote && !note.value) {
       noteWords.textContent = 'There is a note.txt beside the pictures: it is used unless you paste another.';
     }
     changed();
   }
 
+  /** What was taken stands above; here is the way to more. */
+  function drawTaken() {
+    redraw(walk, el('div', { class: 'buttons' }, el(
+      'button',
+      { type: 'button', 'data-at': 'more-folders', onclick: drawPlaces },
+      'Add another folder',
+    )));
+    walk.querySelector('button').focus({ preventScroll: true });
+  }
+
   async function changed() {
     redraw(taken, [...chosen.values()].map((folder) => el(
       'li',
       {},
-      `${folder.place} (${counted(folder.pictures, 'picture')}) `,
+      el('span', {}, el('b', {}, folder.name), ` ${countOf(folder)} `, el('span', { class: 'quiet' }, folder.place)),
       el('button', {
         type: 'button',
         'data-at': `away-${folder.id}`,
         'aria-label': `Take ${folder.name} away`,
         onclick: () => {
           chosen.delete(folder.id);
+          if (chosen.size === 0) drawPlaces();
           changed();
         },
       }, 'Take away'),
     )));
+    taken.hidden = chosen.size === 0;
     month = '';
     ready();
     if (chosen.size === 0) {
-      months.replaceChildren();
+      months.replaceChildren(noMonth());
       return;
     }
-    months.replaceChildren(el('p', { role: 'status' }, 'Reading when they were taken …'), el('progress', { 'aria-label': 'Reading dates' }));
+    months.replaceChildren(el('p', { role: 'status' }, 'Reading when the pictures were taken …'), el('progress', { 'aria-label': 'Reading dates' }));
     try {
       const found = await post('start/dates', { folders: [...chosen.keys()] });
       days = found.days;
@@ -353,7 +400,19 @@ export function showStart(root) {
     }
   }
 
+  /** A program made for another system says so here, and what to do. */
+  async function tellMissing() {
+    try {
+      const { missing } = await post('start/missing', {});
+      told.hidden = missing.length === 0;
+      told.replaceChildren(...missing.map((text) => el('p', {}, text)));
+    } catch {
+      // the program has ended; whatever is asked next says so
+    }
+  }
+
   drawPlaces();
+  tellMissing();
   return { title: 'Start', update() {} };
 }
 
@@ -375,6 +434,7 @@ export async function quit() {
       said = await post('start/quit', { sure: true });
     }
     if (said.ended) {
+      forgetWord();
       document.querySelector('header').remove();
       document.getElementById('main').replaceChildren(
         el('h1', {}, 'Daymount has ended'),

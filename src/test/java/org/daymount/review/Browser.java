@@ -39,6 +39,7 @@ import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.print.PrintOptions;
+import org.openqa.selenium.remote.RemoteWebDriver;
 
 /** Debian's chromium without a window; a test that needs it is skipped, with a word, without it. */
 final class Browser implements AutoCloseable {
@@ -48,10 +49,21 @@ final class Browser implements AutoCloseable {
   private static final int PRINT_SHOWN = 90; // pixels per inch
   private static final Duration PATIENCE = Duration.ofSeconds(60); // a busy machine
 
-  private final ChromeDriver driver;
+  private final RemoteWebDriver driver;
+  private final Runnable end;
 
-  private Browser(ChromeDriver driver) {
+  private Browser(RemoteWebDriver driver, Runnable end) {
     this.driver = driver;
+    this.end = end;
+  }
+
+  /** WebKitGTK's, as far as both can do the same: no other sizes, no dark, no logs. */
+  static Browser webKit(int width, int height) throws Exception {
+    assumeTrue(
+        WebKit.isHere(),
+        "no WebKitWebDriver and Xvfb here: the review is not tested in a second engine");
+    WebKit webKit = WebKit.start(width, height);
+    return new Browser(webKit.driver(), webKit::close);
   }
 
   static Browser start(int width, int height) throws IOException {
@@ -83,26 +95,31 @@ final class Browser implements AutoCloseable {
             .build();
     ChromeDriver driver = new ChromeDriver(service, options);
     driver.manage().timeouts().scriptTimeout(PATIENCE);
-    return new Browser(driver);
+    return new Browser(driver, driver::quit);
   }
 
-  ChromeDriver driver() {
+  RemoteWebDriver driver() {
     return driver;
   }
 
   /** Width in CSS pixels, also below what a window can be. */
   void size(int width, int height, double scale) {
-    driver.executeCdpCommand(
-        "Emulation.setDeviceMetricsOverride",
-        Map.of("width", width, "height", height, "deviceScaleFactor", scale, "mobile", false));
+    ((ChromeDriver) driver)
+        .executeCdpCommand(
+            "Emulation.setDeviceMetricsOverride",
+            Map.of("width", width, "height", height, "deviceScaleFactor", scale, "mobile", false));
   }
 
   void dark(boolean dark) {
-    driver.executeCdpCommand(
-        "Emulation.setEmulatedMedia",
-        Map.of(
-            "features",
-            List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
+    media("prefers-color-scheme", dark ? "dark" : "light");
+  }
+
+  /** As if the person had set this on their computer. */
+  void media(String feature, String value) {
+    ((ChromeDriver) driver)
+        .executeCdpCommand(
+            "Emulation.setEmulatedMedia",
+            Map.of("features", List.of(Map.of("name", feature, "value", value))));
   }
 
   void open(String address) {
@@ -312,6 +329,15 @@ final class Browser implements AutoCloseable {
     write(ImageIO.read(new ByteArrayInputStream(png)), jpeg, mostBytes);
   }
 
+  /** The same without loss. */
+  void shootPng(Path png, int mostBytes) throws IOException {
+    pictures();
+    byte[] bytes = driver.getScreenshotAs(OutputType.BYTES);
+    assertTrue(bytes.length <= mostBytes, png + " has " + bytes.length + " bytes");
+    Files.createDirectories(png.toAbsolutePath().getParent());
+    Files.write(png, bytes);
+  }
+
   /** The first page as it would be printed. */
   void shootPrint(Path jpeg, int mostBytes) throws IOException {
     pictures();
@@ -334,6 +360,6 @@ final class Browser implements AutoCloseable {
 
   @Override
   public void close() {
-    driver.quit();
+    end.run();
   }
 }

@@ -214,11 +214,15 @@ class ReviewInBrowserTest {
     words.sendKeys(Keys.chord(Keys.CONTROL, "a"), "4x6, 3x4 on mat", Keys.ENTER);
     browser.waitForText(".left .quiet", "2 spaces on this page, changed by you");
     browser.choose("#space-size", "5x7");
-    browser.waitForText(".right h2", "5x7");
+    browser.waitForText(".right h2", "5 × 7 in");
     words = browser.find("#page-words");
     words.sendKeys(Keys.chord(Keys.CONTROL, "a"), "4x6, 3x4 on a zebra", Keys.ENTER);
     browser.waitForText("#notice", "zebra");
-    browser.click("#notice button");
+    words = browser.find("#page-words");
+    words.sendKeys(Keys.chord(Keys.CONTROL, "a"), "5x7, 3x4 on mat", Keys.ENTER);
+    browser.waitFor(
+        "the message gone once it is mended",
+        () -> Optional.of(browser.all("#notice p")).filter(List::isEmpty));
     browser.saved();
     List<String> refused = browser.errors();
     assertEquals(1, refused.size(), "only the refused words: " + refused);
@@ -260,7 +264,7 @@ class ReviewInBrowserTest {
     assertNotEquals(moved.get("x").asInt(), nudged.get("x").asInt());
     double ppi = nudged.get("width").asDouble() / 6;
     assertTrue(
-        browser.text("#ppi").startsWith((int) Math.floor(ppi) + " ppi"),
+        browser.text("#ppi").contains("(" + (int) Math.floor(ppi) + " ppi"),
         "live: " + browser.text("#ppi") + " for " + ppi);
     assertTrue(browser.text("#ppi").contains("below 200") == ppi < 200);
   }
@@ -309,6 +313,7 @@ class ReviewInBrowserTest {
     browser.waitForText("h1", "Tuesday 2");
     assertEquals(2, browser.all(".page.large .pick").size());
     browser.choose("#swap-with", DAY + "5");
+    browser.choose("#swap-what", "swap");
     browser.click("[data-at='swap']");
     browser.waitForText(".left .quiet", "uses the page of Friday 5");
     browser.saved();
@@ -349,7 +354,7 @@ class ReviewInBrowserTest {
   private void makeTheSheets() throws IOException {
     browser.go("#/sheets");
     browser.click("button.main");
-    browser.waitForText("#made", "made:");
+    browser.waitForText("#made", "Made:");
     browser.find(".sheets li img");
     browser.waitFor(
         "the sheets' pictures",
@@ -397,7 +402,7 @@ class ReviewInBrowserTest {
       assertTrue(crop().get("width").asInt() < 1800, "cropped: " + crop());
       browser.tabTo("#space-size");
       browser.keys("5");
-      browser.waitForText(".right h2", "5x7");
+      browser.waitForText(".right h2", "5 × 7 in");
       browser.tabTo("[data-at='space-add']");
       browser.keys(Keys.SPACE);
       browser.waitForText(".left .quiet", "2 spaces on this page");
@@ -413,7 +418,7 @@ class ReviewInBrowserTest {
       browser.keys(Keys.ENTER);
       browser.tabTo("button.main");
       browser.keys(Keys.ENTER);
-      browser.waitForText("#made", "made:");
+      browser.waitForText("#made", "Made:");
     }
   }
 
@@ -498,13 +503,7 @@ class ReviewInBrowserTest {
       noWiderThanTheScreen("the month", 3840);
       browser.dark(false);
       browser.size(1280, 900, 1);
-      browser
-          .driver()
-          .executeCdpCommand(
-              "Emulation.setEmulatedMedia",
-              java.util.Map.of(
-                  "features",
-                  List.of(java.util.Map.of("name", "prefers-reduced-motion", "value", "reduce"))));
+      browser.media("prefers-reduced-motion", "reduce");
       browser.open(review.address());
       browser.find(".month li a");
       assertEquals(
@@ -512,6 +511,10 @@ class ReviewInBrowserTest {
           browser.run(
               "return getComputedStyle(document.querySelector('.day a')).transitionDuration"),
           "nothing moves for those who asked for that");
+      browser.media("forced-colors", "active");
+      browser.go("#/day/" + DAY + "3");
+      browser.find(".photos li");
+      browser.checkAccessible("a day in the person's own few colours");
     } finally {
       browser.dark(false);
       browser.size(1280, 900, 1);

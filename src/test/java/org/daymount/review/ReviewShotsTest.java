@@ -52,6 +52,7 @@ class ReviewShotsTest {
       browser.find(".month li");
       browser.size(1280, 860, 1);
       shoot(browser, docs.resolve("review-month.jpg"));
+      hideThisMachine(browser);
       browser.shootPrint(docs.resolve("review-print.jpg"), MOST_BYTES);
       browser.dark(true);
       shoot(browser, docs.resolve("review-month-dark.jpg"));
@@ -63,14 +64,14 @@ class ReviewShotsTest {
       shoot(browser, docs.resolve("review-undated.jpg"));
       browser.go("#/sheets");
       browser.click("button.main");
-      browser.waitForText("#made", "made:");
+      browser.waitForText("#made", "Made:");
       browser.find(".sheets li img");
       browser.size(1280, 900, 1);
       shoot(browser, docs.resolve("review-sheets.jpg"));
     }
   }
 
-  private static void days(Browser browser, Path docs) throws IOException {
+  private void days(Browser browser, Path docs) throws IOException {
     browser.size(1280, 1150, 1);
     open(browser, "2026-06-30");
     shoot(browser, docs.resolve("review-day.jpg"));
@@ -90,14 +91,56 @@ class ReviewShotsTest {
     browser.run("document.querySelector('dialog').close()");
   }
 
+  @Test
+  void theStartPageIsPhotographed() throws Exception {
+    String folder = System.getProperty("review.shots", "");
+    assumeTrue(!folder.isEmpty(), "no -Dreview.shots=docs: the pictures in docs/ stay as they are");
+    Path pictures = Files.createDirectories(home.resolve("Pictures/Island June"));
+    for (String name : List.of("Boat", "Spring")) {
+      Files.createDirectories(home.resolve("Pictures").resolve(name));
+    }
+    try (Stream<Path> all = Files.list(SAMPLE)) {
+      for (Path file : all.filter(each -> each.toString().endsWith(".jpg")).toList()) {
+        Files.copy(file, pictures.resolve(file.getFileName()));
+      }
+    }
+    try (Browser browser = Browser.start(1280, 900);
+        RunningReview start = RunningReview.startPage(home)) {
+      browser.size(1280, 1000, 1);
+      browser.open(start.address());
+      browser.click(".folders button"); // Pictures
+      browser.waitForText(".walk .here", "Pictures");
+      browser.click(".folders li:nth-child(2) button");
+      browser.waitForText(".walk .here", "Island June");
+      browser.click("#take");
+      browser.waitForText("#go", "Open June 2026");
+      String note = Files.readString(SAMPLE.resolve("note.txt"));
+      browser.run("document.getElementById('note-text').value = arguments[0]", note);
+      browser.run("document.activeElement.blur(); scrollTo(0, 0)");
+      hideThisMachine(browser);
+      browser.shootPng(Path.of(folder).resolve("start.png"), MOST_BYTES);
+    }
+  }
+
+  /** Folders of whoever takes the pictures stand in none of them: the Quills' stand there. */
+  private void hideThisMachine(Browser browser) {
+    browser.run(
+        "const all = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);"
+            + "while (all.nextNode()) {"
+            + "  all.currentNode.data = all.currentNode.data.replaceAll(arguments[0], '/home/quill');"
+            + "}",
+        home.toString());
+  }
+
   private static void open(Browser browser, String day) {
     browser.go("#/day/" + day);
     browser.find(".photos li");
     browser.run("scrollTo(0, 0)");
   }
 
-  private static void shoot(Browser browser, Path file) throws IOException {
+  private void shoot(Browser browser, Path file) throws IOException {
     browser.saved();
+    hideThisMachine(browser);
     browser.shoot(file, MOST_BYTES);
   }
 

@@ -47,7 +47,7 @@ class SampleMonthReviewTest {
       swapPagesUndoAndRedo(browser);
       browser.go("#/sheets");
       browser.click("button.main");
-      browser.waitForText("#made", "made:");
+      browser.waitForText("#made", "Made:");
       assertEquals(List.of(), browser.errors());
       choices = json(out.resolve("choices.json"));
     }
@@ -100,6 +100,7 @@ class SampleMonthReviewTest {
     browser.go("#/day/" + DAY + "11");
     browser.waitForText("h1", "Thursday 11");
     browser.choose("#swap-with", DAY + "12");
+    browser.choose("#swap-what", "swap");
     browser.click("[data-at='swap']");
     browser.waitForText(".left .quiet", "uses the page of Friday 12");
     browser.saved();

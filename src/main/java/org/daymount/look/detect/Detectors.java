@@ -45,6 +45,15 @@ public final class Detectors implements AutoCloseable {
     this.faceMesh = faceMesh;
   }
 
+  /** Whether the part of ONNX Runtime for this computer's system is in the program, and loads. */
+  public static boolean runHere() {
+    try {
+      return Model.environment() != null;
+    } catch (IOException | LinkageError | IllegalStateException e) {
+      return false;
+    }
+  }
+
   /**
    * Takes about a second and some 100 MB, so load once and only when there is something to look at.
    *

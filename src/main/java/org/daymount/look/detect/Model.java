@@ -44,9 +44,7 @@ final class Model implements AutoCloseable {
    * @param atOnce how many threads may run it at a time; others wait
    */
   static Model load(String resource, int atOnce) throws IOException, OrtException {
-    OnnxNatives.unpack();
-    OrtEnvironment environment =
-        OrtEnvironment.getEnvironment(OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR);
+    OrtEnvironment environment = environment();
     try (OrtSession.SessionOptions options = new OrtSession.SessionOptions()) {
       // One thread: the caller has as many as the computer, and sums come out in the same order.
       options.setIntraOpNumThreads(1);
@@ -118,5 +116,11 @@ final class Model implements AutoCloseable {
     } catch (OrtException e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  /** The one of this process: whoever asks first settles how much it says. */
+  static OrtEnvironment environment() throws IOException {
+    OnnxNatives.unpack();
+    return OrtEnvironment.getEnvironment(OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR);
   }
 }

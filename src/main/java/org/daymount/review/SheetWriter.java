@@ -1,0 +1,17 @@
+package org.daymount.review;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.daymount.month.Month;
+import org.daymount.output.Finished;
+import org.daymount.pipeline.Progress;
+
+/** Draws a finished month into its folder as {@code daymount sheets} does, told how far it is. */
+@FunctionalInterface
+public interface SheetWriter {
+  /**
+   * @throws org.daymount.output.OutputException when the folder cannot be written; earlier files
+   *     are then untouched
+   */
+  Finished write(Month month, Path folder, Progress progress) throws IOException;
+}
