@@ -105,6 +105,7 @@ public final class HeifConverter {
         true,
         photo.taken(),
         photo.model(),
+        photo.burst(),
         photo.screenshot());
   }
 

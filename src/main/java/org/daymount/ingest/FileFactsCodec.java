@@ -24,7 +24,7 @@ import org.daymount.unit.PixelSize;
  */
 final class FileFactsCodec {
   /** To be raised whenever other facts are read, or read in another way. */
-  private static final int VERSION = 2;
+  private static final int VERSION = 3;
 
   /** In place of the model of a camera. */
   static final String UNNAMED = "";
@@ -58,6 +58,7 @@ final class FileFactsCodec {
     list(out, tags.offsets());
     optional(out, tags.model().map(model -> UNNAMED));
     optional(out, tags.userComment().filter(ScreenshotEvidence::saysSo));
+    optional(out, tags.burst());
     out.writeBoolean(tags.cameraSettings());
   }
 
@@ -122,6 +123,7 @@ final class FileFactsCodec {
         optional(in).map(LocalDateTime::parse),
         optional(in).map(LocalDateTime::parse),
         list(in),
+        optional(in),
         optional(in),
         optional(in),
         in.readBoolean());

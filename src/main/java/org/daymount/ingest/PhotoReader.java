@@ -151,6 +151,7 @@ final class PhotoReader {
         told.isPresent(),
         taken.judge(tags, file, fileTime),
         tags.model().filter(model -> !model.equals(FileFactsCodec.UNNAMED)),
+        tags.burst(),
         ScreenshotEvidence.in(file, header.format(), upright, tags));
   }
 

@@ -97,6 +97,7 @@ final class TagReader {
         Stream.of(originalOffset, digitizedOffset, anyOffset).filter(Objects::nonNull).toList(),
         shortText(text(metadata, ExifDirectoryBase.TAG_MODEL)),
         shortText(description(metadata, ExifDirectoryBase.TAG_USER_COMMENT)),
+        BurstTag.in(metadata),
         hasCameraSettings(metadata));
   }
 

@@ -15,6 +15,7 @@ import org.daymount.photo.ExifOrientation;
  * @param pngModified a PNG's tIME: UTC, and when the file was last changed
  * @param gpsUtc date and time of the satellites
  * @param offsets every offset from UTC the file names, best first
+ * @param burst a digest of the phone's identifier of the burst the picture is a frame of
  * @param cameraSettings whether there is an exposure time, aperture, sensitivity or focal length
  */
 record Tags(
@@ -28,6 +29,7 @@ record Tags(
     List<String> offsets,
     Optional<String> model,
     Optional<String> userComment,
+    Optional<String> burst,
     boolean cameraSettings) {
   static final Tags NONE =
       new Tags(
@@ -39,6 +41,7 @@ record Tags(
           Optional.empty(),
           Optional.empty(),
           List.of(),
+          Optional.empty(),
           Optional.empty(),
           Optional.empty(),
           false);

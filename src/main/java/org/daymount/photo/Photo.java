@@ -12,6 +12,8 @@ import org.daymount.unit.PixelSize;
  * @param orientation as the tag says; {@link ExifOrientation#TOP_LEFT} when there is none
  * @param orientationTagged whether the file has an ExifOrientation tag at all
  * @param model the camera's model, for {@code --clock}; empty when unknown
+ * @param burst what the phone marked the frames of one burst with, when it did: the same text in
+ *     each, and nothing that can be read from it
  * @param screenshot why this is taken for a picture of a screen, when it is
  */
 public record Photo(
@@ -24,6 +26,7 @@ public record Photo(
     boolean orientationTagged,
     Taken taken,
     Optional<String> model,
+    Optional<String> burst,
     Optional<String> screenshot) {
 
   /** The same photo, seen turned clockwise: what a person asked for on top of the tag. */
@@ -38,6 +41,7 @@ public record Photo(
         orientationTagged,
         taken,
         model,
+        burst,
         screenshot);
   }
 
@@ -53,6 +57,7 @@ public record Photo(
         orientationTagged,
         other,
         model,
+        burst,
         screenshot);
   }
 

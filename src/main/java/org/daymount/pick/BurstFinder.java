@@ -113,11 +113,21 @@ public final class BurstFinder {
     groups.add(joined);
   }
 
+  /**
+   * Frames that the phone marked as one burst are one, whatever they show. A still taken beside a
+   * marked burst is not of it, so it must show the same picture, not only a like one.
+   */
   private static boolean alike(AnalysedPhoto a, AnalysedPhoto b) {
+    Optional<String> marked = a.photo().burst();
+    if (marked.isPresent() && marked.equals(b.photo().burst())) {
+      return true;
+    }
     Fingerprint one = a.measures().fingerprint();
     Fingerprint two = b.measures().fingerprint();
     return SamePicture.anyTime(one, two)
-        || takenAtOnce(a.photo(), b.photo()) && SamePicture.atOnce(one, two);
+        || marked.equals(b.photo().burst())
+            && takenAtOnce(a.photo(), b.photo())
+            && SamePicture.atOnce(one, two);
   }
 
   /** A guessed time proves nothing: files copied together share it. */

@@ -33,6 +33,7 @@ class FileFactsCodecTest {
               List.of("+02:00"),
               Optional.of(FileFactsCodec.UNNAMED),
               Optional.of("Screenshot"),
+              Optional.of("0123456789abcdef"),
               true),
           "x".repeat(70_000),
           Optional.of(Problem.Kind.CUT_OFF),
@@ -79,6 +80,7 @@ class FileFactsCodecTest {
         none.offsets(),
         Optional.of(model),
         Optional.of(comment),
+        none.burst(),
         true);
   }
 

@@ -74,6 +74,25 @@ class BurstAndCopyTest {
   }
 
   @Test
+  void framesThatThePhoneMarkedAreOneBurstAndAStillBesideThemIsNone() {
+    AnalysedPhoto first = marked("a.jpg", 0, boat);
+    AnalysedPhoto second = marked("b.jpg", 1, garden); // whatever it shows
+    AnalysedPhoto still = at("c.jpg", 2, moved());
+    assertEquals(
+        List.of(List.of(first, second), List.of(still)),
+        bursts.find(DAY, List.of(first, second, still)).stream().map(Burst::photos).toList());
+    AnalysedPhoto unmarked = at("a.jpg", 0, boat);
+    assertEquals(1, bursts.find(DAY, List.of(unmarked, still)).size());
+  }
+
+  private AnalysedPhoto marked(String name, int second, BufferedImage picture) {
+    Taken taken = Taken.at(noon().plusSeconds(second), TakenFrom.ORIGINAL);
+    Photo photo =
+        PhotoBuilder.named(name).sha256(name).size(LARGE).taken(taken).burst("one").photo();
+    return new AnalysedPhoto(photo, measurer.measure(picture));
+  }
+
+  @Test
   void aFileTimeProvesNoBurst() {
     Taken guessed = Taken.at(DAY.atTime(12, 0), TakenFrom.FILE_TIME);
     AnalysedPhoto one = looked("a.jpg", "1", LARGE, guessed, boat);

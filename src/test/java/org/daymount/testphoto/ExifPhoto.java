@@ -106,6 +106,11 @@ public final class ExifPhoto {
   }
 
   /** UserComment in ASCII. */
+  public ExifPhoto makerNote(byte[] note) {
+    exif.put(0x927c, new Field(UNDEFINED, note.length, note.clone()));
+    return this;
+  }
+
   public ExifPhoto userComment(String text) {
     byte[] bytes = ("ASCII\0\0\0" + text).getBytes(StandardCharsets.US_ASCII);
     exif.put(0x9286, new Field(UNDEFINED, bytes.length, bytes));

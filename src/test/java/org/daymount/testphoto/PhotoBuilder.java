@@ -22,6 +22,7 @@ public final class PhotoBuilder {
   private ExifOrientation orientation = ExifOrientation.TOP_LEFT;
   private boolean orientationTagged = true;
   private Taken taken = Taken.UNKNOWN;
+  private Optional<String> burst = Optional.empty();
   private Optional<String> screenshot = Optional.empty();
 
   private PhotoBuilder(PhotoFile file) {
@@ -73,6 +74,12 @@ public final class PhotoBuilder {
     return this;
   }
 
+  /** As the phone marks the frames of a burst. */
+  public PhotoBuilder burst(String mark) {
+    this.burst = Optional.of(mark);
+    return this;
+  }
+
   public PhotoBuilder screenshot(String why) {
     this.screenshot = Optional.of(why);
     return this;
@@ -89,6 +96,7 @@ public final class PhotoBuilder {
         orientationTagged,
         taken,
         Optional.empty(),
+        burst,
         screenshot);
   }
 }
