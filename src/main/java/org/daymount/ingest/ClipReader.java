@@ -66,6 +66,7 @@ final class ClipReader {
                 true,
                 later(start, still),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty()));
       }
       return photos;

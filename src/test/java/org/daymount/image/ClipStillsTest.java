@@ -71,6 +71,7 @@ class ClipStillsTest {
           true,
           Taken.UNKNOWN,
           Optional.empty(),
+          Optional.empty(),
           Optional.empty());
     }
   }

@@ -55,6 +55,7 @@ class ClipBurstTest {
             true,
             Taken.at(when, TakenFrom.CLIP),
             Optional.empty(),
+            Optional.empty(),
             Optional.empty()),
         plain.measures());
   }
