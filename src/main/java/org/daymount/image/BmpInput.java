@@ -1,5 +1,6 @@
 package org.daymount.image;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.ByteBuffer;
@@ -27,6 +28,9 @@ final class BmpInput extends ImageInputStreamImpl {
     try (FileBytes bytes = FileBytes.open(path)) {
       BmpPixels pixels = BmpPixels.read(bytes);
       real = bytes.size();
+      if (!pixels.areAllThere()) {
+        throw new EOFException("rows are missing");
+      }
       behind = pixels.areRuns() ? END_OF_RUNS : padding(pixels);
       head = bytes.copy(0, (int) Math.min(HEADERS, real));
       correct(pixels);

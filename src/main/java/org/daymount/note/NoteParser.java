@@ -30,7 +30,7 @@ public final class NoteParser {
               + "|that'?s (?:it|all)(?: for now| folks)?|thats (?:it|all)|ende|schluss|fin|fine|einde"
               + "|fim|koniec|slut)[ .!)]*");
 
-  private static final Pattern BULLETS = Pattern.compile("[ (*•·>-]*");
+  private static final Pattern BULLETS = Pattern.compile("[ (*•·>-]*(?:\\[[ x]?\\] *)?");
   private static final Pattern AFTER_WORDS = Pattern.compile("[ .:;,)!*-]*");
 
   private final CalendarNames names;
@@ -198,6 +198,9 @@ public final class NoteParser {
     Entry alone = new Entry(index, day, day.words(), index, day.storyFrom());
     boolean bare =
         day.words().saysNothing() && lines.get(index).text().substring(day.storyFrom()).isBlank();
+    if (!bare && day.words().saysNothing()) {
+      return withWordsBehind(alone);
+    }
     int below = index + 1;
     while (bare && below < lines.size() && lines.get(below).text().isBlank()) {
       below++;
@@ -217,6 +220,19 @@ public final class NoteParser {
     }
     remarks.onWordsBelow(lines.get(below), day);
     return new Entry(index, day, words.words(), below, storyFrom);
+  }
+
+  private Entry withWordsBehind(Entry day) {
+    NoteLine line = lines.get(day.index());
+    Optional<WordsBehindStory.Found> found =
+        WordsBehindStory.in(line.text(), day.storyFrom(), bases);
+    found.ifPresent(words -> remarks.onWordsBehind(line, words.from(), day.day()));
+    return found
+        .map(
+            words ->
+                new Entry(
+                    day.index(), day.day(), words.words(), day.headingEnds(), day.storyFrom()))
+        .orElse(day);
   }
 
   private NoteDay noteDay(Entry entry, int next) {

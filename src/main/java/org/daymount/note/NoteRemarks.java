@@ -48,6 +48,16 @@ final class NoteRemarks {
     remark(line, "'" + line.start() + "' is taken for the page of day " + day.last());
   }
 
+  void onWordsBehind(NoteLine line, int from, DayCandidate day) {
+    remark(
+        line,
+        "'"
+            + line.content().substring(line.folded().rawIndex(from)).strip()
+            + "' is taken for the page of day "
+            + day.last()
+            + " and stays in its story; put it before the story to take it out");
+  }
+
   void onOtherMonth(NoteLine line) {
     String text = line.text();
     if (MonthHeader.monthOf(text, names).isPresent() && text.strip().split(" +").length <= 2) {

@@ -120,15 +120,14 @@ public final class GuidePdf {
     if (guide.pages().isEmpty()) {
       return;
     }
-    flow.startPage();
-    flow.section("Mount the pages, leaf by leaf");
-    flow.skip(4);
     PieceNames names = new PieceNames(month);
-    PdfGrid.flow(
-        flow,
+    List<PageCell> cells =
         guide.pages().stream()
             .map(steps -> new PageCell(month, steps, names, canvas, print))
-            .toList(),
-        PAGES_ACROSS);
+            .toList();
+    flow.keepTogether(PdfGrid.firstRow(flow, cells, PAGES_ACROSS) + 4 * PdfFlow.LINE);
+    flow.section("Mount the pages, leaf by leaf");
+    flow.skip(4);
+    PdfGrid.flow(flow, cells, PAGES_ACROSS);
   }
 }

@@ -224,8 +224,10 @@ function showNote(root) {
 
   async function update() {
     if (unsaved()) return; // what is being typed is not taken away
+    const mine = asked;
     try {
-      draw(await get('note'));
+      const now = await get('note');
+      if (mine === asked && !unsaved()) draw(now); // nor what was typed or kept meanwhile
     } catch (failure) {
       notice(failure.message);
     }
