@@ -8,12 +8,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.CodeSource;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import java.util.zip.ZipFile;
+import org.daymount.file.Sha256;
 
 /**
  * Tells the program that is running from every other build of it, so that nothing another one drew
@@ -29,7 +29,7 @@ final class ProgramFiles {
    */
   static Optional<String> fingerprint() {
     try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      MessageDigest digest = Sha256.digest();
       add(digest, Version.withJava());
       CodeSource own = ProgramFiles.class.getProtectionDomain().getCodeSource();
       Path place = Path.of(own.getLocation().toURI());
@@ -41,8 +41,6 @@ final class ProgramFiles {
         add(digest, file.getFileName() + " " + file.toFile().length());
       }
       return Optional.of(HexFormat.of().formatHex(digest.digest(), 0, 16));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
     } catch (IOException | URISyntaxException | RuntimeException e) {
       return Optional.empty();
     }

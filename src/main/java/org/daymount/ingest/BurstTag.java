@@ -5,12 +5,11 @@ import com.drew.metadata.Metadata;
 import com.drew.metadata.exif.makernotes.AppleMakernoteDirectory;
 import com.drew.metadata.xmp.XmpDirectory;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.daymount.file.Sha256;
 
 /**
  * What some phones mark the frames of one burst with: BurstUUID (tag 0x000b) of one maker's note,
@@ -46,12 +45,7 @@ final class BurstTag {
   }
 
   private static String digest(String id) {
-    try {
-      MessageDigest sha256 = MessageDigest.getInstance("SHA-256");
-      byte[] sum = sha256.digest(id.getBytes(StandardCharsets.UTF_8));
-      return HexFormat.of().formatHex(sum, 0, DIGEST_BYTES);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
+    byte[] sum = Sha256.digest().digest(id.getBytes(StandardCharsets.UTF_8));
+    return HexFormat.of().formatHex(sum, 0, DIGEST_BYTES);
   }
 }

@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HexFormat;
@@ -14,6 +13,7 @@ import java.util.Optional;
 import org.daymount.clip.Clip;
 import org.daymount.clip.ClipFile;
 import org.daymount.clip.KeyFrame;
+import org.daymount.file.Sha256;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.photo.PhotoFormat;
@@ -122,24 +122,20 @@ final class ClipReader {
    * its coded picture. The clip itself may have gigabytes and is not read for it.
    */
   private static String sum(ClipFile opened, KeyFrame still) throws IOException {
-    try {
-      Clip clip = opened.clip();
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      String how =
-          String.join(
-              " ",
-              still.at().toString(),
-              clip.codec().name(),
-              clip.coded().toString(),
-              clip.shown().toString(),
-              clip.orientation().name(),
-              clip.colour().toString());
-      digest.update(how.getBytes(StandardCharsets.UTF_8));
-      digest.update(opened.configuration());
-      digest.update(opened.coded(still));
-      return HexFormat.of().formatHex(digest.digest());
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
+    Clip clip = opened.clip();
+    MessageDigest digest = Sha256.digest();
+    String how =
+        String.join(
+            " ",
+            still.at().toString(),
+            clip.codec().name(),
+            clip.coded().toString(),
+            clip.shown().toString(),
+            clip.orientation().name(),
+            clip.colour().toString());
+    digest.update(how.getBytes(StandardCharsets.UTF_8));
+    digest.update(opened.configuration());
+    digest.update(opened.coded(still));
+    return HexFormat.of().formatHex(digest.digest());
   }
 }

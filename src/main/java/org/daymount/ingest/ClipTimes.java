@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.daymount.clip.ClipDates;
@@ -32,26 +31,15 @@ final class ClipTimes {
    */
   record Judged(Taken taken, Optional<Problem> remark) {}
 
-  private record Dated(Instant at, ZoneOffset offset) {}
-
   private final IngestSettings settings;
-  private final List<Dated> photos;
+  private final KnownOffsets offsets;
 
   /**
    * @param photos that were read beside the clips
    */
   ClipTimes(IngestSettings settings, List<Photo> photos) {
     this.settings = settings;
-    this.photos =
-        photos.stream()
-            .map(Photo::taken)
-            .filter(taken -> taken.local().isPresent() && taken.offset().isPresent())
-            .filter(taken -> taken.from() != TakenFrom.NAME) // those are not settled yet
-            .map(
-                taken ->
-                    new Dated(
-                        taken.local().get().toInstant(taken.offset().get()), taken.offset().get()))
-            .toList();
+    this.offsets = KnownOffsets.of(photos);
   }
 
   Judged judge(ClipReader.Found found) {
@@ -68,22 +56,14 @@ final class ClipTimes {
 
   /** What a person's table of dates says of the clip. */
   private Optional<Taken> told(PhotoFile file) {
-    return settings
-        .dates()
-        .of(file)
-        .filter(time -> isBelievable(time.local()))
-        .map(
-            time ->
-                new Taken(
-                    Optional.of(time.local()), time.offset(), TakenFrom.PERSON, time.hourKnown()));
+    return settings.dates().of(file).flatMap(time -> settings.believed(time, TakenFrom.PERSON));
   }
 
   /** A time without an offset is a wall clock's; a day alone is told worse than by the header. */
   private Optional<Taken> text(Optional<String> text) {
     return text.flatMap(WallTime::parse)
         .filter(WallTime::hourKnown)
-        .filter(time -> isBelievable(time.local()))
-        .map(time -> new Taken(Optional.of(time.local()), time.offset(), TakenFrom.CLIP));
+        .flatMap(time -> settings.believed(time, TakenFrom.CLIP));
   }
 
   private Optional<Judged> header(ClipReader.Found found) {
@@ -93,7 +73,7 @@ final class ClipTimes {
     }
     LocalDateTime utc = LocalDateTime.ofInstant(created.get(), ZoneOffset.UTC);
     Optional<LocalDateTime> named = wallClock(found.file());
-    Optional<ZoneOffset> offset = nearest(created.get());
+    Optional<ZoneOffset> offset = offsets.nearest(created.get());
     Duration slack = SLACK.plus(found.clip().length());
     if (named.isPresent() && isNear(named.get(), utc, slack) && !offset.equals(UTC_KNOWN)) {
       return believable(utc, Optional.empty())
@@ -136,21 +116,10 @@ final class ClipTimes {
         .map(found -> found.time().local());
   }
 
-  private Optional<ZoneOffset> nearest(Instant at) {
-    return photos.stream()
-        .min(Comparator.comparing(photo -> Duration.between(photo.at(), at).abs()))
-        .map(Dated::offset);
-  }
-
   private Optional<Taken> name(PhotoFile file) {
     return NameDate.in(file.lastName())
         .filter(found -> !found.utc())
-        .map(NameDate.Found::time)
-        .filter(time -> isBelievable(time.local()))
-        .map(
-            time ->
-                new Taken(
-                    Optional.of(time.local()), time.offset(), TakenFrom.NAME, time.hourKnown()));
+        .flatMap(found -> settings.believed(found.time(), TakenFrom.NAME));
   }
 
   private Optional<Judged> inZone(ClipReader.Found found) {
@@ -173,19 +142,13 @@ final class ClipTimes {
   }
 
   private Taken fileTime(ClipReader.Found found) {
-    return isBelievable(found.fileTime())
-        ? Taken.at(found.fileTime(), TakenFrom.FILE_TIME)
-        : Taken.UNKNOWN;
+    return settings
+        .believed(WallTime.at(found.fileTime()), TakenFrom.FILE_TIME)
+        .orElse(Taken.UNKNOWN);
   }
 
   private Optional<Taken> believable(LocalDateTime local, Optional<ZoneOffset> offset) {
-    return Optional.of(local)
-        .filter(this::isBelievable)
-        .map(time -> new Taken(Optional.of(time), offset, TakenFrom.CLIP));
-  }
-
-  private boolean isBelievable(LocalDateTime local) {
-    return settings.isBelievable(local.toLocalDate());
+    return settings.believed(new WallTime(local, true, offset), TakenFrom.CLIP);
   }
 
   private static Optional<Problem> remark(ClipReader.Found found, String text) {

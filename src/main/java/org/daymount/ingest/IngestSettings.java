@@ -3,6 +3,9 @@ package org.daymount.ingest;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Objects;
+import java.util.Optional;
+import org.daymount.photo.Taken;
+import org.daymount.photo.TakenFrom;
 
 /**
  * What reading needs to know from outside.
@@ -28,6 +31,13 @@ public record IngestSettings(
 
   public IngestSettings(ClockCorrections clocks, LocalDate today, ZoneId zone) {
     this(clocks, today, zone, DateTable.EMPTY, false);
+  }
+
+  /** The time, unless no camera that was on time can have told it. */
+  Optional<Taken> believed(WallTime time, TakenFrom from) {
+    return isBelievable(time.local().toLocalDate())
+        ? Optional.of(new Taken(Optional.of(time.local()), time.offset(), from, time.hourKnown()))
+        : Optional.empty();
   }
 
   boolean isBelievable(LocalDate day) {

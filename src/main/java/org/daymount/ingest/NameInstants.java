@@ -1,6 +1,5 @@
 package org.daymount.ingest;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -19,11 +18,12 @@ import org.daymount.photo.TakenFrom;
  * nearest photo that names its own, else with that of a zone.
  */
 final class NameInstants {
-  private final TreeMap<Instant, ZoneOffset> known = new TreeMap<>();
+  private final KnownOffsets known;
   private final ZoneId zone;
   private final List<String> notes = new ArrayList<>();
 
-  private NameInstants(ZoneId zone) {
+  private NameInstants(KnownOffsets known, ZoneId zone) {
+    this.known = known;
     this.zone = zone;
   }
 
@@ -32,14 +32,7 @@ final class NameInstants {
    * @param zone where no photo names an offset
    */
   static NameInstants of(List<Photo> photos, ZoneId zone) {
-    NameInstants instants = new NameInstants(zone);
-    for (Photo photo : photos) {
-      Taken taken = photo.taken();
-      if (taken.hourKnown() && taken.offset().isPresent() && !isOpen(taken)) {
-        instants.known.putIfAbsent(
-            taken.local().orElseThrow().toInstant(taken.offset().get()), taken.offset().get());
-      }
-    }
+    NameInstants instants = new NameInstants(KnownOffsets.of(photos), zone);
     Map<ZoneOffset, Integer> counts = new TreeMap<>();
     for (Photo photo : photos) {
       if (isOpen(photo.taken())) {
@@ -80,18 +73,7 @@ final class NameInstants {
   }
 
   private ZoneOffset offset(Instant at) {
-    Map.Entry<Instant, ZoneOffset> before = known.floorEntry(at);
-    Map.Entry<Instant, ZoneOffset> after = known.ceilingEntry(at);
-    if (before == null && after == null) {
-      return zone.getRules().getOffset(at);
-    }
-    boolean first =
-        after == null
-            || before != null
-                && Duration.between(before.getKey(), at)
-                        .compareTo(Duration.between(at, after.getKey()))
-                    <= 0;
-    return first ? before.getValue() : after.getValue();
+    return known.nearest(at).orElseGet(() -> zone.getRules().getOffset(at));
   }
 
   private String note(ZoneOffset offset, int count) {
@@ -101,7 +83,7 @@ final class NameInstants {
             : count
                 + " pictures have their time in their names only, and that is UTC (PXL_...); they are";
     String shown = offset.equals(ZoneOffset.UTC) ? "UTC" : "UTC" + offset;
-    return known.isEmpty()
+    return known.areNone()
         ? what + " read in " + zone + " (" + shown + "); --zone names another"
         : what + " read at " + shown + ", as the nearest picture that names its offset";
   }

@@ -6,11 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.LocalDateTime;
 import java.util.HexFormat;
 import java.util.Optional;
 import java.util.function.LongPredicate;
+import org.daymount.file.Sha256;
 import org.daymount.image.ColourCheck;
 import org.daymount.image.Completeness;
 import org.daymount.image.HeifConverter;
@@ -193,14 +193,12 @@ final class PhotoReader {
 
   private static String sha256(Path path) throws IOException {
     try (InputStream in = Files.newInputStream(path)) {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      MessageDigest digest = Sha256.digest();
       byte[] buffer = new byte[BUFFER];
       for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
         digest.update(buffer, 0, read);
       }
       return HexFormat.of().formatHex(digest.digest());
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
     }
   }
 }

@@ -49,8 +49,7 @@ final class TakenRules {
   }
 
   private Optional<Taken> first(Optional<WallTime> time, TakenFrom from) {
-    return time.filter(t -> settings.isBelievable(t.local().toLocalDate()))
-        .map(t -> new Taken(Optional.of(t.local()), t.offset(), from, t.hourKnown()));
+    return time.flatMap(t -> settings.believed(t, from));
   }
 
   private Optional<Taken> xmp(Tags tags) {

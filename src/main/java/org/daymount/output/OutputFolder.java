@@ -4,15 +4,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.daymount.file.Sha256;
 
 /**
  * The folder a run leaves its files in. Everything is first written to a folder of its own and
@@ -127,7 +125,7 @@ public final class OutputFolder implements AutoCloseable {
       throw new IllegalArgumentException("the program makes no file of the name " + name);
     }
     Path target = folder.resolve(name);
-    String sum = sha256(content);
+    String sum = Sha256.hex(content);
     Written written = new Written(sum, Written.crc32(content));
     try {
       checkPlace(target);
@@ -255,14 +253,6 @@ public final class OutputFolder implements AutoCloseable {
   }
 
   private static String sha256(Path file) throws IOException {
-    return sha256(Files.readAllBytes(file));
-  }
-
-  private static String sha256(byte[] content) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
+    return Sha256.hex(Files.readAllBytes(file));
   }
 }

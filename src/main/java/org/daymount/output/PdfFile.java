@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.ZoneOffset;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
@@ -16,6 +15,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.daymount.file.Sha256;
 import org.daymount.month.Month;
 
 /**
@@ -24,7 +24,7 @@ import org.daymount.month.Month;
  */
 final class PdfFile implements AutoCloseable {
   private final PDDocument document = new PDDocument();
-  private final MessageDigest content = sha256();
+  private final MessageDigest content = Sha256.digest();
 
   PdfFile(Month month, String title) {
     PDDocumentInformation info = document.getDocumentInformation();
@@ -71,13 +71,5 @@ final class PdfFile implements AutoCloseable {
     start.setTimeInMillis(
         month.month().atDay(1).atStartOfDay().toInstant(ZoneOffset.UTC).toEpochMilli());
     return start;
-  }
-
-  private static MessageDigest sha256() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 }

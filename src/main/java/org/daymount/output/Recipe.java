@@ -13,13 +13,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.temporal.TemporalAccessor;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.daymount.file.Sha256;
 import org.daymount.look.SaliencyMap;
 
 /**
@@ -42,7 +42,7 @@ public final class Recipe {
    * @throws IllegalArgumentException for a part of which nobody has said how it is told apart
    */
   public static String of(String kind, Object... parts) {
-    MessageDigest digest = sha256();
+    MessageDigest digest = Sha256.digest();
     try (DataOutputStream out =
         new DataOutputStream(
             new BufferedOutputStream(
@@ -122,13 +122,5 @@ public final class Recipe {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     out.writeInt(bytes.length);
     out.write(bytes);
-  }
-
-  private static MessageDigest sha256() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 }

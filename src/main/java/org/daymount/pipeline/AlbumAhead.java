@@ -138,7 +138,7 @@ public record AlbumAhead(Month month, MatPlan papers) {
   }
 
   private static Warning general(String text) {
-    return new Warning("album", Optional.empty(), Optional.empty(), text);
+    return Warning.general("album", text);
   }
 
   private static Warning on(Optional<LocalDate> day, String text) {

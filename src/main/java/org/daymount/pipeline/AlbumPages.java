@@ -54,16 +54,11 @@ record AlbumPages(
             .collect(Collectors.toMap(DayPage::day, Function.identity()));
     List<Warning> warnings = new ArrayList<>();
     for (String remark : request.pages().album().remarks()) {
-      warnings.add(
-          new Warning("album", Optional.empty(), Optional.empty(), "in the album file, " + remark));
+      warnings.add(Warning.general("album", "in the album file, " + remark));
     }
-    inUse
-        .flatMap(NoteInUse::remark)
-        .ifPresent(
-            text -> warnings.add(new Warning("note", Optional.empty(), Optional.empty(), text)));
+    inUse.flatMap(NoteInUse::remark).ifPresent(text -> warnings.add(Warning.general("note", text)));
     for (NoteRemark remark : note.map(MonthNote::remarks).orElse(List.of())) {
-      warnings.add(
-          new Warning("note", Optional.empty(), Optional.empty(), "in the month note, " + remark));
+      warnings.add(Warning.general("note", "in the month note, " + remark));
     }
     addAll(warnings, IgnoredChoices.of(made, month));
     addAll(warnings, plan.remarks());

@@ -2,12 +2,12 @@ package org.daymount.pipeline;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.YearMonth;
 import java.util.Optional;
+import org.daymount.file.WholeFile;
 import org.daymount.note.MonthNote;
 import org.daymount.note.NoteParser;
 
@@ -85,13 +85,6 @@ public record NoteInUse(String text, boolean mended, Optional<String> remark) {
   }
 
   private static void write(Path file, String text) throws IOException {
-    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    Path part = file.resolveSibling(file.getFileName() + ".part");
-    Files.write(part, bytes);
-    try {
-      Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
-    }
+    WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
   }
 }

@@ -6,18 +6,17 @@ import static java.nio.file.StandardOpenOption.WRITE;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.Optional;
 import org.daymount.choices.Choices;
 import org.daymount.choices.ChoicesFile;
+import org.daymount.file.WholeFile;
 import org.daymount.note.NoteParser;
 import org.daymount.output.FolderLock;
 import org.daymount.output.OutputException;
@@ -133,12 +132,13 @@ final class ChoicesStore implements AutoCloseable {
       Path part = part(target, bytes);
       try {
         if (known.length > 0) {
-          replace(part(target, known), target.resolveSibling(target.getFileName() + ".bak"));
+          WholeFile.replace(
+              part(target, known), target.resolveSibling(target.getFileName() + ".bak"));
         }
         if (isChangedByOthers()) { // asked last: nothing but the move is left to do
           throw new OutputException("not saved: something else has just written " + file);
         }
-        replace(part, target);
+        WholeFile.replace(part, target);
       } finally {
         Files.deleteIfExists(part);
       }
@@ -169,14 +169,6 @@ final class ChoicesStore implements AutoCloseable {
       } catch (FileAlreadyExistsException e) {
         // the next number
       }
-    }
-  }
-
-  private static void replace(Path part, Path target) throws IOException {
-    try {
-      Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
     }
   }
 

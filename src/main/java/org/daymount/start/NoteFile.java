@@ -1,8 +1,10 @@
 package org.daymount.start;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.daymount.file.WholeFile;
 
 /** The note pasted on the start page, kept beside the month's other files. */
 public final class NoteFile {
@@ -28,8 +30,7 @@ public final class NoteFile {
       }
       Files.move(file, out.resolve("note-" + number + ".txt"));
     }
-    Path part = out.resolve(NAME + ".part");
-    Files.writeString(part, text);
-    return Files.move(part, file);
+    WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
+    return file;
   }
 }

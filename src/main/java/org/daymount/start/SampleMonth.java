@@ -5,10 +5,10 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.daymount.file.WholeFile;
 
 /** The invented June that comes inside the program, unpacked for somebody to try. */
 public final class SampleMonth {
@@ -36,11 +36,9 @@ public final class SampleMonth {
       if (name.isBlank() || Files.exists(file)) {
         continue;
       }
-      Path part = photos.resolve(name + ".part");
       try (InputStream picture = SampleMonth.class.getResourceAsStream("sample/" + name)) {
-        Files.copy(picture, part, StandardCopyOption.REPLACE_EXISTING);
+        WholeFile.write(file, picture.readAllBytes());
       }
-      Files.move(part, file);
     }
     return new MonthChoice(
         List.of(photos),

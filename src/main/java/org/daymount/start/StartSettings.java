@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.daymount.file.WholeFile;
 
 /**
  * What the start page remembers on this computer, in start.json: what the album is, and the months
@@ -82,9 +83,7 @@ public final class StartSettings {
       node.put("out", month.out().toString());
       month.album().forEach(node.putObject("album")::put);
     }
-    Path part = folder().resolve(FILE + ".part");
-    Files.write(part, json.writeValueAsBytes(root));
-    Files.move(part, folder.resolve(FILE), StandardCopyOption.REPLACE_EXISTING);
+    WholeFile.write(folder().resolve(FILE), json.writeValueAsBytes(root));
   }
 
   private ObjectNode read() {

@@ -13,12 +13,12 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.daymount.file.Sha256;
 
 /**
  * Files of the program that libraries can load from a disk only: native code and typefaces. They
@@ -64,7 +64,7 @@ public final class Unpacked {
       throw new FileNotFoundException(resources + " are not packed with the program");
     }
     byte[] all = sums.toString().getBytes(StandardCharsets.US_ASCII);
-    Path place = folder.resolve(name + "-" + hex(sha256().digest(all)).substring(0, 16));
+    Path place = folder.resolve(name + "-" + hex(Sha256.digest().digest(all)).substring(0, 16));
     try {
       Files.createDirectories(place);
       for (Map.Entry<String, String> one : sums.entrySet()) {
@@ -157,7 +157,7 @@ public final class Unpacked {
   }
 
   private static String sum(InputStream content) throws IOException {
-    MessageDigest digest = sha256();
+    MessageDigest digest = Sha256.digest();
     try (InputStream all = new DigestInputStream(content, digest)) {
       all.transferTo(OutputStream.nullOutputStream());
     }
@@ -166,13 +166,5 @@ public final class Unpacked {
 
   private static String hex(byte[] sum) {
     return HexFormat.of().formatHex(sum);
-  }
-
-  private static MessageDigest sha256() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException(e); // every Java has it
-    }
   }
 }

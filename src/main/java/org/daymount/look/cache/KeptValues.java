@@ -7,17 +7,15 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.zip.CRC32C;
 import java.util.zip.CheckedInputStream;
 import java.util.zip.CheckedOutputStream;
+import org.daymount.file.WholeFile;
 
 /**
  * A file of keys and values: a heading, who made it, how many there are, each as its length and its
@@ -31,7 +29,6 @@ final class KeptValues {
   private static final String HEADING = "daymount measurements, may be deleted\n";
   private static final int LONGEST_KEY = 1 << 10;
   private static final int LONGEST_VALUE = 1 << 24;
-  private static final int MOST_PARTS = 100;
 
   private KeptValues() {}
 
@@ -90,7 +87,7 @@ final class KeptValues {
 
   /** Replaces the file; the same values give the same bytes. */
   static void write(Path file, String maker, Map<String, byte[]> values) throws IOException {
-    Path part = ownPart(file);
+    Path part = WholeFile.part(file);
     try {
       CRC32C sum = new CRC32C();
       try (OutputStream raw = new BufferedOutputStream(Files.newOutputStream(part), 1 << 16);
@@ -104,36 +101,15 @@ final class KeptValues {
         }
         out.writeLong(sum.getValue());
       }
-      move(part, file);
+      WholeFile.replace(part, file);
     } catch (IOException e) {
       Files.deleteIfExists(part); // not after the move: the name may be another run's by then
       throw e;
     }
   }
 
-  /** A name that no other run is writing to at this moment. */
-  private static Path ownPart(Path file) throws IOException {
-    for (int n = 1; n < MOST_PARTS; n++) {
-      Path part = file.resolveSibling(file.getFileName() + "." + n + ".part");
-      try {
-        return Files.createFile(part);
-      } catch (FileAlreadyExistsException e) {
-        // another run's, or left behind by one that was killed
-      }
-    }
-    throw new IOException("too many unfinished files beside " + file);
-  }
-
   private static void put(DataOutputStream out, byte[] bytes) throws IOException {
     out.writeInt(bytes.length);
     out.write(bytes);
-  }
-
-  private static void move(Path from, Path to) throws IOException {
-    try {
-      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
-    }
   }
 }

@@ -6,12 +6,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import org.daymount.file.Sha256;
 import org.daymount.ingest.KnownContents;
 import org.daymount.look.Measures;
 import org.daymount.look.Measures.CloseLook;
@@ -153,8 +153,7 @@ public final class Memory implements Remembered, KnownContents {
   private static String closeKey(List<Photo> frames) {
     StringBuilder all = new StringBuilder();
     frames.forEach(frame -> all.append(frame.sha256()).append('\n'));
-    byte[] hash = QuickHash.sha256(all.toString().getBytes(StandardCharsets.US_ASCII));
-    return "close " + HexFormat.of().formatHex(hash);
+    return "close " + Sha256.hex(all.toString().getBytes(StandardCharsets.US_ASCII));
   }
 
   private Optional<byte[]> get(String key) {

@@ -1,0 +1,65 @@
+package org.daymount.file;
+
+import static java.nio.file.StandardOpenOption.WRITE;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Files that stand under their name whole, or as they were. */
+public final class WholeFile {
+  private static final int MOST_PARTS = 100;
+
+  private WholeFile() {}
+
+  /**
+   * Writes to a new name beside it, which nobody else's file has, and puts that in its place when
+   * it is on the disk.
+   *
+   * @param file replaced if it is there; its folder must be there
+   */
+  public static void write(Path file, byte[] bytes) throws IOException {
+    Path part = part(file);
+    try {
+      try (FileChannel channel = FileChannel.open(part, WRITE)) {
+        for (ByteBuffer left = ByteBuffer.wrap(bytes); left.hasRemaining(); ) {
+          channel.write(left);
+        }
+        channel.force(true);
+      }
+      replace(part, file);
+    } catch (IOException e) {
+      Files.deleteIfExists(part);
+      throw e;
+    }
+  }
+
+  /** Takes the place of whatever is there, at once where the file system can. */
+  public static void replace(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  /**
+   * An empty new file beside another, under a name that no other run is writing to at this moment.
+   */
+  public static Path part(Path file) throws IOException {
+    for (int n = 1; n < MOST_PARTS; n++) {
+      Path part = file.resolveSibling(file.getFileName() + "." + n + ".part");
+      try {
+        return Files.createFile(part);
+      } catch (FileAlreadyExistsException e) {
+        // another run's, a person's, or left behind by a run that was killed
+      }
+    }
+    throw new IOException("too many unfinished files beside " + file);
+  }
+}

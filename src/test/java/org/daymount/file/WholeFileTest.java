@@ -1,0 +1,52 @@
+package org.daymount.file;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class WholeFileTest {
+  @TempDir Path folder;
+
+  private List<String> names() throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  @Test
+  void aPersonsOwnPartFilesStay() throws IOException {
+    Files.writeString(folder.resolve("note.txt"), "before");
+    Files.writeString(folder.resolve("note.txt.part"), "mine");
+    Files.writeString(folder.resolve("note.txt.1.part"), "mine too");
+    byte[] bytes = "after".getBytes(StandardCharsets.UTF_8);
+    WholeFile.write(folder.resolve("note.txt"), bytes);
+    assertArrayEquals(bytes, Files.readAllBytes(folder.resolve("note.txt")));
+    assertEquals("mine", Files.readString(folder.resolve("note.txt.part")));
+    assertEquals("mine too", Files.readString(folder.resolve("note.txt.1.part")));
+    assertEquals(3, names().size());
+  }
+
+  @Test
+  void whatCannotBePutInPlaceLeavesNothingBehind() throws IOException {
+    Path taken = Files.createDirectories(folder.resolve("taken").resolve("full")).getParent();
+    assertThrows(IOException.class, () -> WholeFile.write(taken, new byte[] {1}));
+    assertEquals(List.of("taken"), names());
+  }
+
+  /** FIPS 180-4's example of one block, as NIST publishes it: "abc". */
+  @Test
+  void aSumIsTheStandards() {
+    assertEquals(
+        "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad",
+        Sha256.hex("abc".getBytes(StandardCharsets.US_ASCII)));
+  }
+}
