@@ -44,7 +44,7 @@ final class BurstTag {
     }
   }
 
-  private static String digest(String id) {
+  static String digest(String id) {
     byte[] sum = Sha256.digest().digest(id.getBytes(StandardCharsets.UTF_8));
     return HexFormat.of().formatHex(sum, 0, DIGEST_BYTES);
   }

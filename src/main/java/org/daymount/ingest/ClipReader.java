@@ -28,13 +28,16 @@ final class ClipReader {
 
   private final IngestSettings settings;
   private final int most;
+  private final LivePairs pairs;
 
   /**
    * @param most stills of a clip
+   * @param pairs clips that are left alone
    */
-  ClipReader(IngestSettings settings, int most) {
+  ClipReader(IngestSettings settings, int most, LivePairs pairs) {
     this.settings = settings;
     this.most = most;
+    this.pairs = pairs;
   }
 
   /**
@@ -81,11 +84,18 @@ final class ClipReader {
     }
   }
 
-  /** One of the two is there. */
-  record Outcome(Optional<Found> found, Optional<Problem> problem) {}
+  /** At most one of the two is there; of the moving part of a photo neither. */
+  record Outcome(PhotoFile file, Optional<Found> found, Optional<Problem> problem) {
+    boolean isMovingPart() {
+      return found.isEmpty() && problem.isEmpty();
+    }
+  }
 
   Outcome read(PhotoFile file) {
     try (ClipFile opened = ClipFile.open(file.path())) {
+      if (pairs.has(file, opened.clip())) {
+        return new Outcome(file, Optional.empty(), Optional.empty());
+      }
       BasicFileAttributes attributes = Files.readAttributes(file.path(), BasicFileAttributes.class);
       List<KeyFrame> stills =
           most == 1 ? opened.clip().keyFrames().subList(0, 1) : opened.clip().spread(most);
@@ -94,6 +104,7 @@ final class ClipReader {
         sums.add(sum(opened, still));
       }
       return new Outcome(
+          file,
           Optional.of(
               new Found(
                   file,
@@ -105,16 +116,22 @@ final class ClipReader {
                       attributes.lastModifiedTime().toInstant(), settings.zone()))),
           Optional.empty());
     } catch (UnusablePicture e) {
-      return new Outcome(Optional.empty(), Optional.of(e.of(file)));
+      return lost(e.of(file));
     } catch (IOException | RuntimeException e) {
-      return new Outcome(
-          Optional.empty(),
-          Optional.of(
-              new Problem(
-                  file,
-                  Problem.Kind.UNREADABLE,
-                  "cannot be read from the disk; check that it may be opened")));
+      return lost(
+          new Problem(
+              file,
+              Problem.Kind.UNREADABLE,
+              "cannot be read from the disk; check that it may be opened"));
     }
+  }
+
+  /** One that cannot be read is a loss only where no photo of its name shows the moment. */
+  private Outcome lost(Problem problem) {
+    return new Outcome(
+        problem.file(),
+        Optional.empty(),
+        pairs.hasNamed(problem.file()) ? Optional.empty() : Optional.of(problem));
   }
 
   /**

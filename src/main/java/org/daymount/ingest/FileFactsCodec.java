@@ -24,7 +24,7 @@ import org.daymount.unit.PixelSize;
  */
 final class FileFactsCodec {
   /** To be raised whenever other facts are read, or read in another way. */
-  private static final int VERSION = 3;
+  private static final int VERSION = 4;
 
   /** In place of the model of a camera. */
   static final String UNNAMED = "";
@@ -59,6 +59,7 @@ final class FileFactsCodec {
     optional(out, tags.model().map(model -> UNNAMED));
     optional(out, tags.userComment().filter(ScreenshotEvidence::saysSo));
     optional(out, tags.burst());
+    optional(out, tags.pair());
     out.writeBoolean(tags.cameraSettings());
   }
 
@@ -123,6 +124,7 @@ final class FileFactsCodec {
         optional(in).map(LocalDateTime::parse),
         optional(in).map(LocalDateTime::parse),
         list(in),
+        optional(in),
         optional(in),
         optional(in),
         optional(in),

@@ -16,11 +16,9 @@ import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.daymount.image.PictureHeaders;
 import org.daymount.photo.PhotoFile;
 import org.daymount.problem.Problem;
@@ -224,17 +222,9 @@ final class FolderLister {
   }
 
   private Listing sorted() {
-    Set<String> stills =
-        pictures.stream()
-            .map(still -> besideKey(still, FileKind.base(still.lastName())))
-            .collect(Collectors.toSet());
-    List<PhotoFile> movingParts = new ArrayList<>();
     List<PhotoFile> clips = new ArrayList<>();
     for (PhotoFile film : films) {
-      if (stills.contains(besideKey(film, FileKind.base(film.lastName())))
-          || stills.contains(besideKey(film, film.lastName()))) {
-        movingParts.add(film);
-      } else if (!FileKind.isOtherFilm(film.lastName())) {
+      if (!FileKind.isOtherFilm(film.lastName())) {
         clips.add(film);
       } else {
         problems.add(
@@ -244,13 +234,7 @@ final class FolderLister {
     }
     Collections.sort(pictures);
     Collections.sort(clips);
-    Collections.sort(movingParts);
     problems.sort(Comparator.naturalOrder());
-    return new Listing(pictures, clips, problems, movingParts, others);
-  }
-
-  private static String besideKey(PhotoFile file, String base) {
-    Path parent = file.path().getParent();
-    return parent + "\0" + base.toLowerCase(Locale.ROOT);
+    return new Listing(pictures, clips, problems, others);
   }
 }

@@ -89,8 +89,22 @@ public final class FolderReader {
       outcome.problem().ifPresent(problems::add);
       outcome.remark().ifPresent(remarks::add);
     }
+    List<PhotoFile> movingParts = new ArrayList<>();
     if (!listing.clips().isEmpty()) {
-      photos.addAll(stills(listing, settings, photos, problems, remarks, jobs, eachDone));
+      ClipReader clips =
+          new ClipReader(settings, datesOnly ? 1 : ClipReader.MOST_STILLS, LivePairs.of(outcomes));
+      ClipTimes times = new ClipTimes(settings, photos);
+      for (ClipReader.Outcome clip : readAll(listing.clips(), clips::read, jobs, eachDone)) {
+        clip.problem().ifPresent(problems::add);
+        if (clip.isMovingPart()) {
+          movingParts.add(clip.file());
+        }
+        if (clip.found().isPresent()) {
+          ClipTimes.Judged judged = times.judge(clip.found().get());
+          judged.remark().ifPresent(remarks::add);
+          photos.addAll(clip.found().get().photos(judged.taken()));
+        }
+      }
       photos.sort(Comparator.comparing(Photo::file));
     }
     Collections.sort(problems);
@@ -109,7 +123,7 @@ public final class FolderReader {
         photos,
         unusable,
         problems,
-        listing.movingParts(),
+        movingParts,
         listing.others(),
         settings.clocks().unmatched(models),
         notes,
@@ -126,29 +140,6 @@ public final class FolderReader {
       }
     }
     return shared;
-  }
-
-  /** Stills from the clips; their problems and remarks go with the others. */
-  private List<Photo> stills(
-      Listing listing,
-      IngestSettings settings,
-      List<Photo> photos,
-      List<Problem> problems,
-      List<Problem> remarks,
-      int jobs,
-      Runnable eachDone) {
-    ClipReader reader = new ClipReader(settings, datesOnly ? 1 : ClipReader.MOST_STILLS);
-    ClipTimes times = new ClipTimes(settings, photos);
-    List<Photo> stills = new ArrayList<>();
-    for (ClipReader.Outcome clip : readAll(listing.clips(), reader::read, jobs, eachDone)) {
-      clip.problem().ifPresent(problems::add);
-      if (clip.found().isPresent()) {
-        ClipTimes.Judged judged = times.judge(clip.found().get());
-        judged.remark().ifPresent(remarks::add);
-        stills.addAll(clip.found().get().photos(judged.taken()));
-      }
-    }
-    return stills;
   }
 
   private static <T> List<T> readAll(

@@ -13,20 +13,17 @@ import org.daymount.problem.Problem;
  * @param pictures files to be read, in order of their names
  * @param clips MP4, MOV and 3GP files that stills may be taken from, in order of their names
  * @param problems unreadable folders, films, links to nothing; in order of their names
- * @param movingParts films that belong to a still of the same name beside them
  * @param others files that are neither picture nor film, counted by the end of their names
  */
 public record Listing(
     List<PhotoFile> pictures,
     List<PhotoFile> clips,
     List<Problem> problems,
-    List<PhotoFile> movingParts,
     SortedMap<String, Integer> others) {
   public Listing {
     pictures = List.copyOf(pictures);
     clips = List.copyOf(clips);
     problems = List.copyOf(problems);
-    movingParts = List.copyOf(movingParts);
     others = Collections.unmodifiableSortedMap(new TreeMap<>(others));
   }
 }

@@ -31,10 +31,16 @@ final class PhotoReader {
    * @param photo what is known; empty when not even a size is
    * @param problem why it cannot be used; empty when it can
    * @param remark what should be known of it although it can be used
+   * @param pair a digest of what it has in common with its moving part
    */
-  record Outcome(Optional<Photo> photo, Optional<Problem> problem, Optional<Problem> remark) {
+  record Outcome(
+      Optional<Photo> photo,
+      Optional<Problem> problem,
+      Optional<Problem> remark,
+      Optional<String> pair) {
     static Outcome lost(Problem problem) {
-      return new Outcome(Optional.empty(), Optional.of(problem), Optional.empty());
+      return new Outcome(
+          Optional.empty(), Optional.of(problem), Optional.empty(), Optional.empty());
     }
   }
 
@@ -87,7 +93,8 @@ final class PhotoReader {
               ? Optional.empty()
               : facts
                   .colourRemark()
-                  .map(why -> new Problem(file, Problem.Kind.COLOUR_PROFILE_IGNORED, why)));
+                  .map(why -> new Problem(file, Problem.Kind.COLOUR_PROFILE_IGNORED, why)),
+          facts.tags().pair());
     } catch (UnusablePicture e) {
       return Outcome.lost(e.of(file));
     } catch (IOException | RuntimeException | StackOverflowError e) {

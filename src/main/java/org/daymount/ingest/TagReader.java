@@ -98,6 +98,7 @@ final class TagReader {
         shortText(text(metadata, ExifDirectoryBase.TAG_MODEL)),
         shortText(description(metadata, ExifDirectoryBase.TAG_USER_COMMENT)),
         BurstTag.in(metadata),
+        PairTag.in(metadata),
         hasCameraSettings(metadata));
   }
 

@@ -16,6 +16,7 @@ import org.daymount.photo.ExifOrientation;
  * @param gpsUtc date and time of the satellites
  * @param offsets every offset from UTC the file names, best first
  * @param burst a digest of the phone's identifier of the burst the picture is a frame of
+ * @param pair a digest of the phone's identifier of the photo and its moving part
  * @param cameraSettings whether there is an exposure time, aperture, sensitivity or focal length
  */
 record Tags(
@@ -30,6 +31,7 @@ record Tags(
     Optional<String> model,
     Optional<String> userComment,
     Optional<String> burst,
+    Optional<String> pair,
     boolean cameraSettings) {
   static final Tags NONE =
       new Tags(
@@ -41,6 +43,7 @@ record Tags(
           Optional.empty(),
           Optional.empty(),
           List.of(),
+          Optional.empty(),
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),

@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A program the tests compare with. Where it is not installed, the test is shown as skipped. */
-record Tool(String name) {
-  static Tool orSkip(String name, String... harmless) {
+public record Tool(String name) {
+  public static Tool orSkip(String name, String... harmless) {
     Tool tool = new Tool(name);
     boolean installed;
     try {
@@ -24,7 +24,7 @@ record Tool(String name) {
   }
 
   /** ImageMagick's; a program of that name that comes earlier in the path may only look like it. */
-  static Tool imageMagickOrSkip() throws IOException {
+  public static Tool imageMagickOrSkip() throws IOException {
     for (String name : List.of("/usr/bin/convert", "magick", "convert")) {
       try {
         Tool tool = new Tool(name);
@@ -40,12 +40,12 @@ record Tool(String name) {
   }
 
   /** What it prints, on both streams. */
-  String run(String... arguments) throws IOException {
+  public String run(String... arguments) throws IOException {
     return printed(process(arguments).redirectErrorStream(true));
   }
 
   /** What it prints on standard output when it reads a file as its standard input. */
-  String runOn(Path input, String... arguments) throws IOException {
+  public String runOn(Path input, String... arguments) throws IOException {
     return printed(
         process(arguments)
             .redirectInput(input.toFile())

@@ -34,6 +34,7 @@ class FileFactsCodecTest {
               Optional.of(FileFactsCodec.UNNAMED),
               Optional.of("Screenshot"),
               Optional.of("0123456789abcdef"),
+              Optional.of("fedcba9876543210"),
               true),
           "x".repeat(70_000),
           Optional.of(Problem.Kind.CUT_OFF),
@@ -81,6 +82,7 @@ class FileFactsCodecTest {
         Optional.of(model),
         Optional.of(comment),
         none.burst(),
+        none.pair(),
         true);
   }
 
