@@ -7,17 +7,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
-import org.daymount.testphoto.JpegDamager;
 
 /**
  * Damages pictures by the thousand and reads each in a Java of its own with 512 MB: none may bring
  * that down, take more than ten seconds of processor time or more memory than {@link
  * #MOST_MEMORY_KB}, and each must be used or named with a reason.
  *
- * <pre>mvn -q -Pfuzz test-compile exec:exec -Dfuzz.files=10000 -Dfuzz.seed=1</pre>
+ * <pre>mvn -q -Pfuzz test-compile exec:exec -Dfuzz.files=10000 -Dfuzz.seed=1 -Dfuzz.damage=parts
+ * </pre>
  *
  * Files that did harm stay in {@code target/fuzz}.
  */
@@ -30,10 +31,16 @@ public final class Fuzz {
   /** Printed without a word, printed with one, refused with one, or no picture any more. */
   private static final List<String> OUTCOMES = List.of("used", "damaged", "named", "left");
 
-  /** The kinds of damage that are told apart beside the kinds of files. */
+  /** A kind of damage that is told apart beside the kinds of files. */
   private static final String IN_EXIF = "exif";
 
-  private static final String IN_SCAN = "scan";
+  /** How files are damaged. */
+  enum Damage {
+    /** Bytes anywhere, numbers at which arithmetic goes wrong, the EXIF block on its own. */
+    BYTES,
+    /** As cards and cables do, with the structure of each format in view. */
+    PARTS
+  }
 
   /** What became of the files. */
   record Tally(
@@ -51,11 +58,12 @@ public final class Fuzz {
     this.seeds = Seeds.find(System.getProperty("java.class.path"), work);
   }
 
-  /** Arguments: how many files, seed, work folder. */
+  /** Arguments: how many files, seed, work folder, and {@code bytes} or {@code parts}. */
   public static void main(String[] arguments) throws IOException {
     int count = Integer.parseInt(arguments[0]);
     Fuzz fuzz = new Fuzz(Path.of(arguments[2]));
-    Tally tally = fuzz.run(count, Long.parseLong(arguments[1]));
+    Damage damage = Damage.valueOf(arguments[3].toUpperCase(Locale.ROOT));
+    Tally tally = fuzz.run(count, Long.parseLong(arguments[1]), damage);
     System.out.println("kind   used  damaged, said so  named  other kind of file");
     tally
         .byKind()
@@ -71,18 +79,19 @@ public final class Fuzz {
     }
   }
 
-  Tally run(int count, long seed) throws IOException {
+  Tally run(int count, long seed, Damage damage) throws IOException {
     Mutator mutator = new Mutator(seed);
-    JpegDamager inScans = new JpegDamager(seed);
+    PartsDamager damager = new PartsDamager(seed);
     List<String> kinds = new ArrayList<>(seeds.keySet());
-    kinds.add(IN_EXIF);
-    kinds.add(IN_SCAN);
+    if (damage == Damage.BYTES) {
+      kinds.add(IN_EXIF);
+    }
     List<Path> batch = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       String kind = kinds.get(i % kinds.size());
       batch.add(
-          kind.equals(IN_SCAN)
-              ? damaged(inScans, i, i / kinds.size())
+          damage == Damage.PARTS
+              ? damaged(damager, kind, i, i / kinds.size())
               : damaged(mutator, kind, i, i / kinds.size()));
       if (batch.size() == BATCH || i == count - 1) {
         read(batch);
@@ -92,11 +101,10 @@ public final class Fuzz {
     return new Tally(byKind, faults, slowest, mostMemory);
   }
 
-  /** As cards and cables damage a JPEG. */
-  private Path damaged(JpegDamager damager, int number, int seed) throws IOException {
-    List<byte[]> whole = seeds.get("jpeg");
-    byte[] bytes = damager.damaged(whole.get(seed % whole.size()), whole);
-    return Files.write(work.resolve(number + "." + IN_SCAN), bytes);
+  private Path damaged(PartsDamager damager, String kind, int number, int seed) throws IOException {
+    List<byte[]> whole = seeds.get(kind);
+    byte[] bytes = damager.damaged(kind, whole.get(seed % whole.size()), whole);
+    return Files.write(work.resolve(number + "." + kind), bytes);
   }
 
   private Path damaged(Mutator mutator, String kind, int number, int seed) throws IOException {

@@ -25,9 +25,18 @@ import javax.imageio.ImageIO;
 final class Seeds {
   private static final long LARGEST = 60_000;
   private static final Map<String, String> KINDS =
-      Map.of(
-          "jpg", "jpeg", "jpeg", "jpeg", "png", "png", "webp", "webp", "tif", "tiff", "tiff",
-          "tiff", "heic", "heif", "heif", "heif", "avif", "heif", "gif", "gif");
+      Map.ofEntries(
+          Map.entry("jpg", "jpeg"),
+          Map.entry("jpeg", "jpeg"),
+          Map.entry("png", "png"),
+          Map.entry("webp", "webp"),
+          Map.entry("tif", "tiff"),
+          Map.entry("tiff", "tiff"),
+          Map.entry("heic", "heif"),
+          Map.entry("heif", "heif"),
+          Map.entry("avif", "heif"),
+          Map.entry("gif", "gif"),
+          Map.entry("bmp", "bmp"));
 
   private Seeds() {}
 
