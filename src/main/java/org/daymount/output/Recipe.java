@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.time.temporal.TemporalAccessor;
+import java.time.temporal.TemporalAmount;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -76,7 +77,8 @@ public final class Recipe {
         || part instanceof Boolean
         || part instanceof Enum<?>
         || part instanceof Path
-        || part instanceof TemporalAccessor) {
+        || part instanceof TemporalAccessor
+        || part instanceof TemporalAmount) {
       text(part.getClass().getSimpleName());
       text(part instanceof Enum<?> one ? one.name() : part.toString());
     } else {

@@ -34,6 +34,9 @@ public final class Fuzz {
   /** A kind of damage that is told apart beside the kinds of files. */
   private static final String IN_EXIF = "exif";
 
+  /** A kind of files that alone is read, out of the same ones; all where it is empty. */
+  private static final String ONLY = System.getProperty("fuzz.only", "");
+
   /** How files are damaged. */
   enum Damage {
     /** Bytes anywhere, numbers at which arithmetic goes wrong, the EXIF block on its own. */
@@ -44,12 +47,17 @@ public final class Fuzz {
 
   /** What became of the files. */
   record Tally(
-      Map<String, int[]> byKind, List<String> faults, long slowestMillis, long mostMemoryKb) {}
+      Map<String, int[]> byKind,
+      int decodersEnded,
+      List<String> faults,
+      long slowestMillis,
+      long mostMemoryKb) {}
 
   private final Path work;
   private final Map<String, List<byte[]>> seeds;
   private final Map<String, int[]> byKind = new TreeMap<>(); // in the order of OUTCOMES
   private final List<String> faults = new ArrayList<>();
+  private int decodersEnded; // processes of the native decoder that a file brought down
   private long slowest;
   private long mostMemory;
 
@@ -70,6 +78,7 @@ public final class Fuzz {
         .forEach(
             (kind, n) ->
                 System.out.printf("%-5s %5d  %16d  %5d  %5d%n", kind, n[0], n[1], n[2], n[3]));
+    System.out.println("native decoders ended: " + tally.decodersEnded());
     System.out.println("slowest file: " + tally.slowestMillis() + " ms of processor time");
     System.out.println("most memory: " + tally.mostMemoryKb() / 1000 + " MB");
     tally.faults().forEach(fault -> System.out.println("FAULT " + fault));
@@ -93,12 +102,15 @@ public final class Fuzz {
           damage == Damage.PARTS
               ? damaged(damager, kind, i, i / kinds.size())
               : damaged(mutator, kind, i, i / kinds.size()));
+      if (!ONLY.isEmpty() && !kind.equals(ONLY)) {
+        Files.delete(batch.remove(batch.size() - 1));
+      }
       if (batch.size() == BATCH || i == count - 1) {
         read(batch);
         batch.clear();
       }
     }
-    return new Tally(byKind, faults, slowest, mostMemory);
+    return new Tally(byKind, decodersEnded, faults, slowest, mostMemory);
   }
 
   private Path damaged(PartsDamager damager, String kind, int number, int seed) throws IOException {
@@ -186,6 +198,7 @@ public final class Fuzz {
           done++;
           String kind = words[1].substring(words[1].indexOf('.') + 1);
           byKind.computeIfAbsent(kind, k -> new int[OUTCOMES.size()])[column]++;
+          decodersEnded += line.contains("ended the reader of HEIC") ? 1 : 0;
           long millis = Long.parseLong(words[2]);
           slowest = Math.max(slowest, millis);
           if (millis > MOST_CPU_MILLIS) {

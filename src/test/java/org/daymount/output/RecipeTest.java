@@ -3,10 +3,21 @@ package org.daymount.output;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.temporal.TemporalAccessor;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.daymount.look.SaliencyMap;
 import org.daymount.month.Month;
 import org.daymount.month.MonthDay;
@@ -14,6 +25,20 @@ import org.daymount.month.Settings.Paper;
 import org.junit.jupiter.api.Test;
 
 class RecipeTest {
+  private static final List<Class<?>> KNOWN =
+      List.of(
+          List.class,
+          Optional.class,
+          Map.class,
+          SaliencyMap.class,
+          CharSequence.class,
+          Number.class,
+          Boolean.class,
+          Enum.class,
+          Path.class,
+          TemporalAccessor.class,
+          Duration.class);
+
   private record Pair(String left, Optional<Integer> right) {}
 
   @Test
@@ -64,5 +89,32 @@ class RecipeTest {
   @Test
   void whatCannotBeToldApartIsRefused() {
     assertThrows(IllegalArgumentException.class, () -> Recipe.of("x", new Object()));
+  }
+
+  /** Also of what the months of the tests do not hold: a still of a clip, a page of one's own. */
+  @Test
+  void aRecipeCanBeMadeOfEverythingThatAMonthMayHold() {
+    Set<Class<?>> seen = new HashSet<>();
+    Deque<Type> left = new ArrayDeque<>(List.of(Month.class));
+    while (!left.isEmpty()) {
+      Type type = left.pop();
+      if (type instanceof ParameterizedType parameterized) {
+        left.push(parameterized.getRawType());
+        left.addAll(List.of(parameterized.getActualTypeArguments()));
+      } else if (type instanceof Class<?> one && seen.add(one)) {
+        if (one.isRecord()) {
+          for (RecordComponent component : one.getRecordComponents()) {
+            left.push(component.getGenericType());
+          }
+        } else if (one.isSealed()) {
+          left.addAll(List.of(one.getPermittedSubclasses()));
+        } else {
+          assertTrue(
+              one.isPrimitive() || KNOWN.stream().anyMatch(known -> known.isAssignableFrom(one)),
+              "a month may hold " + one);
+        }
+      }
+    }
+    assertTrue(seen.contains(Duration.class), "the time of a still is not reached");
   }
 }

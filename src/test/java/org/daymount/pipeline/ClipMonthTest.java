@@ -146,4 +146,12 @@ class ClipMonthTest {
         month.warnings().stream().anyMatch(warning -> warning.file().isPresent()),
         month.warnings().toString());
   }
+
+  @Test
+  void theMonthIsWrittenWithItsStills() throws IOException {
+    Path out = home.resolve("written");
+    new MonthWriter(new Pictures(), new MonthJson("daymount test"), Progress.SILENT)
+        .write(month, out, false, 2);
+    assertTrue(Files.readString(out.resolve("index.html")).contains("VID 5.mp4"));
+  }
 }
