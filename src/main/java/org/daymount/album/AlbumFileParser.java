@@ -184,14 +184,18 @@ public final class AlbumFileParser {
     String said = at.group(1).strip();
     PaperSize size;
     Optional<Length> reveal = Optional.empty();
+    boolean onSide = false;
     if (what == BasePlace.What.PHOTO) {
       WantedSpace space = photo(said);
       size = asWritten(said).towards(space.direction().orElse(asWritten(said).direction()));
+      onSide = space.onSide();
+      // a direction says how the picture is read; without one the size is that of the page
+      size = onSide && space.direction().isPresent() ? size.turned() : size;
       reveal = space.onMat() ? space.reveal().or(() -> Optional.of(USUAL_REVEAL)) : reveal;
     } else {
       size = SizeText.parseSize(said);
     }
-    BasePlace place = new BasePlace(what, PaperBox.at(left, top, size), reveal);
+    BasePlace place = new BasePlace(what, PaperBox.at(left, top, size), reveal, onSide);
     if (what == BasePlace.What.PHOTO) {
       place.space(); // says what is wrong with the reveal
     }

@@ -34,7 +34,8 @@ public final class PageDivision {
       Orientation usual = large ? Orientation.LANDSCAPE : Orientation.PORTRAIT;
       Optional<Orientation> way =
           alone ? space.direction() : space.direction().or(() -> Optional.of(usual));
-      sized.add(new WantedSpace(Optional.of(size), way, space.onMat(), space.reveal()));
+      sized.add(
+          new WantedSpace(Optional.of(size), way, space.onMat(), space.reveal(), space.onSide()));
     }
     return sized;
   }

@@ -63,8 +63,8 @@ public final class PageSpecParser {
   private static final Pattern SPACES = Pattern.compile(" +");
   private static final Pattern ALL =
       Pattern.compile(
-          "(?:both|all|each|beide|alle|tous|toutes|ambas|todas|ambos|todos|entramb[ei]|tutt[ei]|allebei"
-              + "|oba|obie|wszystkie|bada|alla|chaque) +(?:of them )?");
+          "(?:both|all|each|beide|alle|tous|toutes|ambas|todas|ambos|todos|entramb[ei]|tutt[ei]|allebei|oba|obie|wszystkie|bada|alla|chaque)"
+              + " +(?:of them )?");
   private static final Pattern BEFORE_REVEAL = Pattern.compile(" *(?:with (?:an? )?)?");
   private static final Pattern AFTER_REVEAL = Pattern.compile(" +reveal(?![\\p{L}\\d-])");
   private static final Pattern COUNT_BEFORE =
@@ -164,7 +164,8 @@ public final class PageSpecParser {
                         Optional.of(space.size()),
                         space.direction().filter(way -> way != Orientation.SQUARE),
                         space.onMat(),
-                        space.reveal()))
+                        space.reveal(),
+                        space.onSide()))
             .toList());
   }
 
@@ -178,6 +179,9 @@ public final class PageSpecParser {
     if (space.onMat()) {
       words.add("on mat");
       space.reveal().map(SizeText::text).ifPresent(words::add);
+    }
+    if (space.onSide()) {
+      words.add("on its side");
     }
     return String.join(" ", words);
   }
@@ -427,6 +431,10 @@ public final class PageSpecParser {
     }
     int all = match(ALL, at);
     int start = all > at && !groups.isEmpty() ? all : at;
+    int side = endOfSide(start, afterGap);
+    if (side > start) {
+      return apply(at, side, start > at, afterGap, group -> group.onSide = true) ? side : at;
+    }
     Optional<Orientation> way = Optional.empty();
     int end = PageVocabulary.end(PageVocabulary.Word.PORTRAIT, text, start);
     if (end > start) {
@@ -456,6 +464,16 @@ public final class PageSpecParser {
               group.reveal = reveal.map(SizeText.Found::value);
             });
     return applied ? matEnd : at;
+  }
+
+  /** {@code sideways} says so too behind a direction; without one it is the direction. */
+  private int endOfSide(int start, boolean afterGap) {
+    int end = PageVocabulary.end(PageVocabulary.Word.ON_SIDE, text, start);
+    Group last = groups.isEmpty() ? pending : groups.get(groups.size() - 1);
+    boolean directed = pending.direction.isPresent() || last.direction.isPresent() && !afterGap;
+    return end > start || !directed
+        ? end
+        : PageVocabulary.end(PageVocabulary.Word.SIDEWAYS, text, start);
   }
 
   /** A reveal must carry a unit or be a fraction, or it could be the count of the next spaces. */
@@ -542,9 +560,10 @@ public final class PageSpecParser {
     private Optional<Orientation> direction = Optional.empty();
     private boolean onMat;
     private Optional<Length> reveal = Optional.empty();
+    private boolean onSide;
 
     private boolean saysSomething() {
-      return count > 0 || direction.isPresent() || onMat;
+      return count > 0 || direction.isPresent() || onMat || onSide;
     }
 
     private boolean contradicts(Group other) {
@@ -552,7 +571,7 @@ public final class PageSpecParser {
     }
 
     private List<WantedSpace> spaces() {
-      WantedSpace space = new WantedSpace(size, direction, onMat, reveal);
+      WantedSpace space = new WantedSpace(size, direction, onMat, reveal, onSide);
       return Collections.nCopies(Math.max(1, count), space);
     }
   }

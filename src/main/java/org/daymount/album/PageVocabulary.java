@@ -21,6 +21,8 @@ final class PageVocabulary {
     PORTRAIT,
     LANDSCAPE,
     MAT,
+    ON_SIDE,
+    SIDEWAYS,
     FULL_PAGE,
     POCKET_PAGE,
     STORY_CARD,
@@ -36,12 +38,14 @@ final class PageVocabulary {
       "(?:(?:in|as|im|als|en|au|au format|a la|na|em|w|i|format|orientation|stehend(?:es)? ) )?";
   private static final String TALL =
       BEFORE_WAY
-          + "(?:portraits?(?: format| style| orientation)?|tall|upright|standing up|vertical(?:s|es|is|i|e|ly)?"
-          + "|verticales|verticaal|vertikala?|hochformat(?:ig)?|hochkant(?:ig)?|hoch|stehend|senkrecht"
-          + "|hauteur|retrato|ritratto|staande?|de pie|em pe|in piedi|pionow[oyea]|pionie|staende|hojden)";
+          + "(?:portraits?(?: format| style| orientation)?|tall|upright|standing"
+          + " up|vertical(?:s|es|is|i|e|ly)?"
+          + "|verticales|verticaal|vertikala?|hochformat(?:ig)?|hochkant(?:ig)?|hoch|stehend|senkrecht|hauteur|retrato|ritratto|staande?|de"
+          + " pie|em pe|in piedi|pionow[oyea]|pionie|staende|hojden)";
   private static final String WIDE =
       BEFORE_WAY
-          + "(?:landscapes?(?: format| style| orientation)?|wide|horizontal(?:s|es|e|ly)?|horizontais"
+          + "(?:landscapes?(?: format| style|"
+          + " orientation)?|wide|horizontal(?:s|es|e|ly)?|horizontais"
           + "|horizontaal|horisontell?a?|sideways|querformat(?:ig)?|quer|liegend|waagrecht|waagerecht"
           + "|paysage|largeur|apaisad[oa]s?|paisaje|paisagem|deitad[oa]s?|orizzontal[ei]|liggende?"
           + "|poziom[oyea]|poziomie|liggande|bredden)";
@@ -50,11 +54,13 @@ final class PageVocabulary {
       Map.of(
           Word.NO_PHOTO,
           pattern(
-              "(?:no|without|zero|keine?n?|ohne|pas de|sans|aucune|sin|senza|nessuna|geen|zonder"
-                  + "|sem|nenhuma|bez|zadnego|inga|inget|ingen|utan) (?:any |an? |une |ein |el |una? )?"
+              "(?:no|without|zero|keine?n?|ohne|pas"
+                  + " de|sans|aucune|sin|senza|nessuna|geen|zonder|sem|nenhuma|bez|zadnego|inga|inget|ingen|utan)"
+                  + " (?:any |an? |une |ein |el |una? )?"
                   + PHOTOS
                   + END
-                  + "|(?:photos?|pics?|pictures?|fotos?) *[:=]? *(?:none|0|zero|keine?|aucune|geen|nenhuma)"
+                  + "|(?:photos?|pics?|pictures?|fotos?) *[:=]?"
+                  + " *(?:none|0|zero|keine?|aucune|geen|nenhuma)"
                   + END
                   + "|0 "
                   + PHOTOS
@@ -63,25 +69,30 @@ final class PageVocabulary {
                   + END
                   + "|(?:only|just) (?:words|text|the story|writing|journall?ing)"
                   + END
-                  + "|(?:nur text|texte seul(?:ement)?|(?:solo|so|apenas|somente) texto|solo testo|nur worte"
-                  + "|alleen tekst|tylko tekst|(?:bara|endast) text)"
+                  + "|(?:nur text|texte seul(?:ement)?|(?:solo|so|apenas|somente) texto|solo"
+                  + " testo|nur worte|alleen tekst|tylko tekst|(?:bara|endast) text)"
                   + END
-                  + "|(?:(?:leave|left|keep|stays?)(?: it| this)? )?(?:blank|empty)(?: page| please)?"
+                  + "|(?:(?:leave|left|keep|stays?)(?: it| this)? )?(?:blank|empty)(?: page|"
+                  + " please)?"
                   + ALONE
-                  + "|(?:leere? seite|leer|page blanche|vide|(?:pagina )?(?:en blanco|em branco|bianca|vuota|blanco)"
-                  + "|lege pagina|leeg|pusta(?: strona)?|tom sida|tomt?)"
+                  + "|(?:leere? seite|leer|page blanche|vide|(?:pagina )?(?:en blanco|em"
+                  + " branco|bianca|vuota|blanco)|lege pagina|leeg|pusta(?: strona)?|tom"
+                  + " sida|tomt?)"
                   + ALONE),
           Word.LEAVE_OUT,
           pattern(
               "(?:leave|left)(?: it| this)? out"
                   + END
-                  + "|(?:no page|(?:just |we can |can |please )?(?:skip(?:ped|ping|p)?|skp|sikp)"
-                  + "(?: it| this(?: one| day| page)?| the day| that(?: one| day)?| today| day| please)*"
-                  + "|nothing(?: today| here)?|noth?ing?|nothign|notihng|omit(?:ted)?"
-                  + "|auslassen|weglassen|(?:lassen wir )?(?:aus|weg)(?:gelassen)?|uberspr(?:ingen|ungen)|nichts|nix"
-                  + "|keine seite|rien|sauter|a sauter|on saute|saute|pas de page|nada|omitir|saltar(?:e|lo)?"
-                  + "|salta(?:mos)?|sin pagina|niente|nulla|overslaan|overgeslagen|sla over|niets|niks"
-                  + "|geen pagina|nic|pomin(?:ac|iete)?|hoppa over|hoppar over|ingenting|inget|pular|pula)"
+                  + "|(?:no page|(?:just |we can |can |please )?(?:skip(?:ped|ping|p)?|skp|sikp)(?:"
+                  + " it| this(?: one| day| page)?| the day| that(?: one| day)?| today| day|"
+                  + " please)*|nothing(?: today|"
+                  + " here)?|noth?ing?|nothign|notihng|omit(?:ted)?|auslassen|weglassen|(?:lassen"
+                  + " wir )?(?:aus|weg)(?:gelassen)?|uberspr(?:ingen|ungen)|nichts|nix|keine"
+                  + " seite|rien|sauter|a sauter|on saute|saute|pas de"
+                  + " page|nada|omitir|saltar(?:e|lo)?|salta(?:mos)?|sin"
+                  + " pagina|niente|nulla|overslaan|overgeslagen|sla over|niets|niks|geen"
+                  + " pagina|nic|pomin(?:ac|iete)?|hoppa over|hoppar"
+                  + " over|ingenting|inget|pular|pula)"
                   + ALONE),
           Word.EITHER_WAY,
           pattern(
@@ -112,18 +123,34 @@ final class PageVocabulary {
                   + END),
           Word.FULL_PAGE,
           pattern(
-              "(?:full[- ]page|whole page|ganze seite|ganzseitig|pleine page|page entiere"
-                  + "|pagina (?:completa|entera|intera|inteira)|hele pagina|cala strona|hela sidan"
-                  + "|helsida|toda la pagina|toda a pagina|tutta la pagina|toute la page|volle seite)"
+              "(?:full[- ]page|whole page|ganze seite|ganzseitig|pleine page|page entiere|pagina"
+                  + " (?:completa|entera|intera|inteira)|hele pagina|cala strona|hela"
+                  + " sidan|helsida|toda la pagina|toda a pagina|tutta la pagina|toute la"
+                  + " page|volle seite)"
                   + END),
           Word.POCKET_PAGE,
           pattern("(?:pocket page|pockets?" + ALONE + "|taschenseite)" + END),
           Word.STORY_CARD,
           pattern(
-              "(?:an? )?(?:(?:journal|story|text)(?:l?ing)? card|journall?ing|textkarte|carte (?:de )?texte|tekstkaart)"
+              "(?:an? )?(?:(?:journal|story|text)(?:l?ing)? card|journall?ing|textkarte|carte (?:de"
+                  + " )?texte|tekstkaart)"
                   + END),
           Word.PHOTO,
           pattern("(?:" + PHOTOS + ")" + END));
+
+  /** A picture that is turned to fit; sideways alone is a direction, as most people write it. */
+  private static final Map<Word, Pattern> TURNED =
+      Map.of(
+          Word.ON_SIDE,
+          pattern(
+              "(?:(?:lying |laid |turned |put )?(?:(?:on|onto) (?:its|their|the|one)"
+                  + " sides?)|(?:turned|rotated|laid) sideways|(?:liegend )?auf d(?:er|ie) seite(?:"
+                  + " gelegt)?|(?:couchee?s? )?sur le cote|(?:tumbad[oa]s? )?de"
+                  + " lado|(?:coricat[oaie] )?su un fianco|sul fianco|op (?:zijn|de) kant|na"
+                  + " boku|pa sidan)"
+                  + END),
+          Word.SIDEWAYS,
+          pattern("sideways" + END));
 
   private static final Map<String, Integer> COUNTS = counts();
 
@@ -187,7 +214,11 @@ final class PageVocabulary {
 
   /** The end of the word there; {@code at} when it is not there. */
   static int end(Word word, String text, int at) {
-    Matcher matcher = PATTERNS.get(word).matcher(text).region(at, text.length());
+    Matcher matcher =
+        (TURNED.containsKey(word) ? TURNED : PATTERNS)
+            .get(word)
+            .matcher(text)
+            .region(at, text.length());
     matcher.useTransparentBounds(true);
     if (matcher.lookingAt()) {
       return matcher.end();

@@ -13,8 +13,16 @@ import org.daymount.unit.SizeText;
  * @param size the space as made, short side first when the direction is free
  * @param direction fixed by the page, or empty when either will do
  * @param reveal the width of mat left showing on each side; empty when there is no mat
+ * @param onSide whether the picture lies on its side on the page: always where its direction is
+ *     fixed, else where it fits only so
  */
-public record Space(PaperSize size, Optional<Orientation> direction, Optional<Length> reveal) {
+public record Space(
+    PaperSize size, Optional<Orientation> direction, Optional<Length> reveal, boolean onSide) {
+  /** A space read as the page is. */
+  public Space(PaperSize size, Optional<Orientation> direction, Optional<Length> reveal) {
+    this(size, direction, reveal, false);
+  }
+
   public Space {
     if (reveal.isPresent()
         && !size.width().min(size.height()).isLongerThan(reveal.get().times(2))) {

@@ -37,6 +37,8 @@ public final class TradeSizes {
     PaperSize served = asPrinted(space.size());
     boolean isThatPrint =
         served.towards(Orientation.PORTRAIT).equals(print.towards(Orientation.PORTRAIT));
-    return isThatPrint ? new Space(served, space.direction(), space.reveal()) : space;
+    return isThatPrint
+        ? new Space(served, space.direction(), space.reveal(), space.onSide())
+        : space;
   }
 }

@@ -13,15 +13,26 @@ import org.daymount.unit.PaperSize;
  *     others, or saying nothing at all, one photo of a page that is yet to be divided
  * @param direction {@link Orientation#LANDSCAPE} or {@link Orientation#PORTRAIT} when it was said
  * @param reveal empty: the default reveal, if there is a mat at all
+ * @param onSide whether the picture may lie on its side on the page
  */
 public record WantedSpace(
     Optional<PaperSize> size,
     Optional<Orientation> direction,
     boolean onMat,
-    Optional<Length> reveal) {
+    Optional<Length> reveal,
+    boolean onSide) {
   /** One photo, of which nothing else was said. */
   public static final WantedSpace PHOTO =
       new WantedSpace(Optional.empty(), Optional.empty(), false, Optional.empty());
+
+  /** Read as the page is. */
+  public WantedSpace(
+      Optional<PaperSize> size,
+      Optional<Orientation> direction,
+      boolean onMat,
+      Optional<Length> reveal) {
+    this(size, direction, onMat, reveal, false);
+  }
 
   public WantedSpace {
     if (direction.filter(Orientation.SQUARE::equals).isPresent()) {
@@ -46,7 +57,7 @@ public record WantedSpace(
    */
   public List<Space> with(AlbumDefaults defaults) {
     if (size.isPresent()) {
-      return List.of(new Space(size.get(), direction, mat(defaults)));
+      return List.of(new Space(size.get(), direction, mat(defaults), onSide));
     }
     return defaults.spaces().stream()
         .map(
@@ -54,7 +65,8 @@ public record WantedSpace(
                 new Space(
                     space.size(),
                     direction.or(space::direction),
-                    onMat ? mat(defaults) : space.reveal()))
+                    onMat ? mat(defaults) : space.reveal(),
+                    onSide || space.onSide()))
         .toList();
   }
 
@@ -63,6 +75,14 @@ public record WantedSpace(
   }
 
   public WantedSpace withoutMat() {
-    return new WantedSpace(size, direction, false, Optional.empty());
+    return new WantedSpace(size, direction, false, Optional.empty(), onSide);
+  }
+
+  public WantedSpace onMat(Optional<Length> said) {
+    return new WantedSpace(size, direction, true, said, onSide);
+  }
+
+  public WantedSpace lyingOnSide(boolean so) {
+    return new WantedSpace(size, direction, onMat, reveal, so);
   }
 }

@@ -337,7 +337,8 @@ public final class AlbumPlanner {
       return new Space(
           choice.size().orElse(space.size()),
           choice.direction().filter(way -> way != Orientation.SQUARE).or(space::direction),
-          space.reveal());
+          space.reveal(),
+          space.onSide());
     } catch (IllegalArgumentException revealTooWide) {
       remarks.add(
           AlbumRemark.on(

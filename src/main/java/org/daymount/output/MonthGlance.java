@@ -60,7 +60,7 @@ final class MonthGlance {
           month.album().settings().page(),
           DayWords.shortDay(date) + ": " + drawn.get().kind() + ", leaf " + drawn.get().leaf());
       try {
-        new PageDrawing(month, drawn.get()).draw(canvas);
+        PageDrawing.of(month, drawn.get()).draw(canvas);
       } catch (IOException e) {
         throw new UncheckedIOException("nothing is read or written here", e);
       }

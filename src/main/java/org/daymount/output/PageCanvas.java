@@ -7,8 +7,11 @@ import org.daymount.crop.Crop;
 import org.daymount.photo.Photo;
 import org.daymount.unit.PaperBox;
 
-/** What a page is drawn on: a PDF, or a vector picture in a web page. Places are on the page. */
-interface PageCanvas {
+/**
+ * What a page is drawn on: a PDF, a vector picture in a web page, or data for the review. Places
+ * are on the page. What is turned lies on its side there, a quarter turn clockwise.
+ */
+public interface PageCanvas {
   /** How a rectangle looks. */
   enum Look {
     /** The page itself. */
@@ -30,9 +33,9 @@ interface PageCanvas {
   void rectangle(PaperBox box, Look look) throws IOException;
 
   /** The part of the photo that is printed, filling the box. */
-  void picture(Photo photo, Crop crop, PaperBox box) throws IOException;
+  void picture(Photo photo, Crop crop, PaperBox box, boolean turned) throws IOException;
 
-  void card(StoryCard card, PaperBox box) throws IOException;
+  void card(StoryCard card, PaperBox box, boolean turned) throws IOException;
 
   /** A story that is to be written or glued there by hand, quietly. */
   void note(StoryNote note, PaperBox box) throws IOException;

@@ -48,7 +48,7 @@ final class PageCell implements PdfGrid.Cell {
     double under = top - print.height(heading(), width) - GAP;
     if (page.isPresent()) {
       double scale = scale(width);
-      new PageDrawing(month, page.get()).draw(canvas.on(stream, left, under, scale));
+      PageDrawing.of(month, page.get()).draw(canvas.on(stream, left, under, scale));
       for (Place place : page.get().places()) {
         tag(place, stream, left, under, scale);
       }

@@ -13,31 +13,57 @@ import org.daymount.output.PageCanvas.Look;
 import org.daymount.page.AlbumPage;
 import org.daymount.page.Place;
 import org.daymount.pick.Candidate;
+import org.daymount.pick.SpacePick;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
 
-/** The one drawing of a page: for pages.pdf, the guide, index.html. From the month alone. */
-final class PageDrawing {
+/**
+ * The one drawing of a page: for pages.pdf, the guide, index.html and the review. From what
+ * month.json holds alone.
+ */
+public final class PageDrawing {
   private final PaperSize size;
   private final AlbumPage page;
-  private final List<MonthSpace> spaces;
-  private final List<StoryCard> cards;
+  private final List<SpacePick> spaces;
   private final String story;
+  private final List<StoryCard> cards;
   private final String waiting;
 
-  PageDrawing(Month month, AlbumPage page) {
-    this.size = month.album().settings().page();
+  /**
+   * @param size of one side of the album
+   * @param spaces of the day, with their pictures
+   * @param cards of the day's story; a story without one is shown where it is written by hand
+   * @param waiting the word where a picture is still to come
+   */
+  public PageDrawing(
+      PaperSize size,
+      AlbumPage page,
+      List<SpacePick> spaces,
+      Optional<String> story,
+      List<StoryCard> cards,
+      String waiting) {
+    this.size = size;
     this.page = page;
-    Optional<MonthDay> day =
-        month.days().stream().filter(one -> one.day().equals(page.day())).findFirst();
-    this.spaces = day.map(MonthDay::spaces).orElse(List.of());
-    this.story = day.flatMap(MonthDay::story).orElse("");
-    this.cards = month.cards(page.day());
-    this.waiting = month.photos().isEmpty() ? "photo" : "missing"; // of an album made ahead
+    this.spaces = List.copyOf(spaces);
+    this.story = story.orElse("");
+    this.cards = List.copyOf(cards);
+    this.waiting = waiting;
   }
 
-  void draw(PageCanvas canvas) throws IOException {
+  static PageDrawing of(Month month, AlbumPage page) {
+    Optional<MonthDay> day =
+        month.days().stream().filter(one -> one.day().equals(page.day())).findFirst();
+    return new PageDrawing(
+        month.album().settings().page(),
+        page,
+        day.map(MonthDay::spaces).orElse(List.of()).stream().map(MonthSpace::pick).toList(),
+        day.flatMap(MonthDay::story),
+        month.cards(page.day()),
+        month.photos().isEmpty() ? "photo" : "missing"); // of an album made ahead
+  }
+
+  public void draw(PageCanvas canvas) throws IOException {
     canvas.rectangle(PaperBox.at(Length.ZERO, Length.ZERO, size), Look.PAGE);
     for (PaperBox pocket : page.pockets()) {
       canvas.rectangle(pocket, Look.POCKET);
@@ -54,7 +80,7 @@ final class PageDrawing {
         canvas.word("free", place.box());
       }
       case MAT -> canvas.rectangle(place.box(), Look.MAT);
-      case PHOTO -> photo(spaces.get(place.index().orElseThrow()), place.box(), canvas);
+      case PHOTO -> photo(spaces.get(place.index().orElseThrow()), place, canvas);
       case STORY -> {
         if (place.index().isEmpty()) {
           if (story.isBlank()) {
@@ -64,26 +90,29 @@ final class PageDrawing {
           }
           canvas.rectangle(place.box(), Look.BY_HAND);
         } else if (place.index().get() < cards.size()) {
-          canvas.card(cards.get(place.index().get()), place.box());
+          canvas.card(cards.get(place.index().get()), place.box(), place.turned());
         }
       }
     }
   }
 
-  private void photo(MonthSpace space, PaperBox box, PageCanvas canvas) throws IOException {
-    if (space.pick().hero().isEmpty()) {
+  private void photo(SpacePick space, Place place, PageCanvas canvas) throws IOException {
+    PaperBox box = place.box();
+    if (space.hero().isEmpty()) {
       canvas.rectangle(box, Look.MISSING);
       canvas.word(waiting, box);
       return;
     }
-    Candidate hero = space.pick().hero().get();
+    Candidate hero = space.hero().get();
     Crop crop = hero.crop();
     canvas.rectangle(box, Look.PRINT);
-    Length left = box.width().minus(crop.picture().width()).half();
-    Length top = box.height().minus(crop.picture().height()).half();
+    PaperSize lying = place.turned() ? crop.picture().turned() : crop.picture();
+    Length left = box.width().minus(lying.width()).half();
+    Length top = box.height().minus(lying.height()).half();
     canvas.picture(
         hero.looked().photo(),
         crop,
-        PaperBox.at(box.x().plus(left), box.y().plus(top), crop.picture()));
+        PaperBox.at(box.x().plus(left), box.y().plus(top), lying),
+        place.turned());
   }
 }

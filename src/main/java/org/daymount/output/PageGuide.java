@@ -37,7 +37,7 @@ final class PageGuide {
       steps.add("No picture on this page.");
     }
     for (int i = 0; i < day.spaces().size(); i++) {
-      steps.add("Space " + (i + 1) + ", " + space(day.spaces().get(i)));
+      steps.add("Space " + (i + 1) + ", " + space(day.spaces().get(i)) + onSide(day, i));
     }
     names
         .cardsOf(day.day())
@@ -105,6 +105,18 @@ final class PageGuide {
                     + Measure.of(reveal)
                     + " of the mat shows on each side.")
         .orElse(space.onMat() ? " It covers its " + space.name() + " mat." : "");
+  }
+
+  private String onSide(MonthDay day, int space) {
+    boolean turned =
+        month.album().page(day.day()).stream()
+            .flatMap(page -> page.places().stream())
+            .anyMatch(
+                place ->
+                    place.what() == Place.What.PHOTO
+                        && place.index().equals(Optional.of(space))
+                        && place.turned());
+    return turned ? " It lies on its side, its top to the right." : "";
   }
 
   private static String border(Crop crop) {

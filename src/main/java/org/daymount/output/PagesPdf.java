@@ -92,7 +92,7 @@ public final class PagesPdf {
     Optional<LocalDate> day = side == Leaf.Side.FRONT ? leaf.front() : leaf.back();
     Optional<AlbumPage> page = day.flatMap(month.album()::page);
     if (page.isPresent()) {
-      new PageDrawing(month, page.get()).draw(canvas);
+      PageDrawing.of(month, page.get()).draw(canvas);
     } else {
       canvas.rectangle(
           org.daymount.unit.PaperBox.at(

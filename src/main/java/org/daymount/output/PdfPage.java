@@ -102,10 +102,19 @@ final class PdfPage implements PageCanvas {
   }
 
   @Override
-  public void picture(Photo photo, Crop crop, PaperBox box) throws IOException {
-    Shown shown = new Shown(photo, crop);
-    PDImageXObject image = image(photo, crop);
-    stream.drawImage(image, x(box), y(box), width(box), height(box));
+  public void picture(Photo photo, Crop crop, PaperBox box, boolean turned) throws IOException {
+    draw(image(photo, crop), box, turned);
+  }
+
+  /** An image is a unit square with its foot at 0 (ISO 32000-1:2008, 8.9.5.1). */
+  private void draw(PDImageXObject image, PaperBox box, boolean turned) throws IOException {
+    float wide = width(box);
+    float tall = height(box);
+    stream.drawImage(
+        image,
+        turned
+            ? new Matrix(0, -tall, wide, 0, x(box), y(box) + tall)
+            : new Matrix(wide, 0, 0, tall, x(box), y(box)));
   }
 
   /** What is printed on a piece, as it lies on its sheet. */
@@ -154,8 +163,8 @@ final class PdfPage implements PageCanvas {
   }
 
   @Override
-  public void card(StoryCard card, PaperBox box) throws IOException {
-    stream.drawImage(image(card), x(box), y(box), width(box), height(box));
+  public void card(StoryCard card, PaperBox box, boolean turned) throws IOException {
+    draw(image(card), box, turned);
     stream.setStrokingColor(0.6f);
     stream.setLineWidth(0.4f);
     add(box);

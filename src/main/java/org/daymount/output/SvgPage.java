@@ -14,6 +14,7 @@ import org.daymount.card.StoryNote;
 import org.daymount.crop.Crop;
 import org.daymount.image.Previews;
 import org.daymount.photo.Photo;
+import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
@@ -56,24 +57,45 @@ final class SvgPage implements PageCanvas {
   }
 
   @Override
-  public void picture(Photo photo, Crop crop, PaperBox box) {
+  public void picture(Photo photo, Crop crop, PaperBox box, boolean turned) {
     Optional<String> address = addresses.apply(photo);
     if (address.isEmpty()) {
       rectangle(box, Look.MISSING);
       return;
     }
     PixelBox window = crop.window();
-    page.raw("<svg %s preserveAspectRatio=\"none\" ", place(box))
+    PaperBox drawn = open(box, turned);
+    page.raw("<svg %s preserveAspectRatio=\"none\" ", place(drawn))
         .raw("viewBox=\"%d %d %d %d\">", window.x(), window.y(), window.width(), window.height())
         .raw(
             "<image width=\"%d\" height=\"%d\" preserveAspectRatio=\"none\" href=\"%s\"/></svg>",
             photo.size().width(), photo.size().height(), address.get());
+    close(turned);
   }
 
   @Override
-  public void card(StoryCard card, PaperBox box) {
-    lettering(card.size(), CARD_PPI, g -> cards.paint(card, g), box);
-    page.raw("<rect class=\"pg-edge\" %s/>", place(box));
+  public void card(StoryCard card, PaperBox box, boolean turned) {
+    PaperBox drawn = open(box, turned);
+    lettering(card.size(), CARD_PPI, g -> cards.paint(card, g), drawn);
+    page.raw("<rect class=\"pg-edge\" %s/>", place(drawn));
+    close(turned);
+  }
+
+  /** The box to draw in; what is turned is drawn upright in a group that lies on its side. */
+  private PaperBox open(PaperBox box, boolean turned) {
+    if (!turned) {
+      return box;
+    }
+    page.raw(
+        "<g transform=\"translate(%.4f %.4f) rotate(90)\">",
+        box.right().inInches(), box.y().inInches());
+    return PaperBox.at(Length.ZERO, Length.ZERO, box.size().turned());
+  }
+
+  private void close(boolean turned) {
+    if (turned) {
+      page.raw("</g>");
+    }
   }
 
   @Override

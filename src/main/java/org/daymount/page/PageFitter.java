@@ -127,7 +127,8 @@ public final class PageFitter {
   }
 
   private static Space lying(Space space, Orientation way) {
-    return space.direction().isPresent() || way == Orientation.SQUARE
+    // one that may lie on its side is left to its picture
+    return space.direction().isPresent() || way == Orientation.SQUARE || space.onSide()
         ? space
         : new Space(space.size(), Optional.of(way), space.reveal());
   }
@@ -215,7 +216,11 @@ public final class PageFitter {
       lying.add(item.isCard() ? item : item.lying(found.boxes().get(i).size().direction()));
     }
     String nearest = words(lying) + on(found.kind());
-    return asked + " on a " + page + " in page; the nearest that does: " + nearest;
+    String turned =
+        fits(items.stream().map(PageItem::onSideIfNeeded).toList()).isEmpty()
+            ? ""
+            : "; or write on its side, for a picture that lies turned";
+    return asked + " on a " + page + " in page; the nearest that does: " + nearest + turned;
   }
 
   String notOn(PageForm form, List<PageItem> items) {

@@ -11,16 +11,25 @@ import org.daymount.unit.PaperSize;
  * @param size either way up
  * @param ways it may lie and be read; one or two
  * @param isCard whether it is a story card
- * @param mayLieOnSide whether it may lie a quarter turn from the way it is read
+ * @param side whether it lies a quarter turn from the way it is read
  */
-public record PageItem(
-    PaperSize size, List<Orientation> ways, boolean isCard, boolean mayLieOnSide) {
+public record PageItem(PaperSize size, List<Orientation> ways, boolean isCard, Side side) {
+  /** How a thing may lie. */
+  public enum Side {
+    UPRIGHT,
+    /** On its side where it fits only so. */
+    EITHER,
+    ON_SIDE
+  }
+
   public PageItem {
     ways = List.copyOf(ways);
   }
 
   public static PageItem of(Space space) {
-    return new PageItem(space.size(), space.ways(), false, false);
+    Side side =
+        !space.onSide() ? Side.UPRIGHT : space.direction().isPresent() ? Side.ON_SIDE : Side.EITHER;
+    return new PageItem(space.size(), space.ways(), false, side);
   }
 
   /** A space whose picture is chosen, so that it is known which way it lies. */
@@ -29,30 +38,37 @@ public record PageItem(
   }
 
   public static PageItem card(PaperSize size) {
-    return new PageItem(size, List.of(size.direction()), true, false);
+    return new PageItem(size, List.of(size.direction()), true, Side.UPRIGHT);
   }
 
   PageItem lying(Orientation way) {
-    return new PageItem(size, List.of(way), isCard, mayLieOnSide);
+    return new PageItem(size, List.of(way), isCard, side);
   }
 
   PageItem eitherWay() {
     return size.isSquare() || isCard
         ? this
-        : new PageItem(
-            size, List.of(Orientation.LANDSCAPE, Orientation.PORTRAIT), false, mayLieOnSide);
+        : new PageItem(size, List.of(Orientation.LANDSCAPE, Orientation.PORTRAIT), false, side);
   }
 
-  public PageItem onItsSide() {
-    return new PageItem(size, ways, isCard, true);
+  /** A picture turned where it fits only so. */
+  PageItem onSideIfNeeded() {
+    return isCard || side == Side.ON_SIDE ? this : new PageItem(size, ways, false, Side.EITHER);
   }
 
   /** The shapes it may take on the page. */
   List<Shape> shapes() {
     List<Shape> shapes = new java.util.ArrayList<>();
-    ways.forEach(way -> shapes.add(new Shape(size.towards(way), false)));
-    if (mayLieOnSide && ways.size() == 1 && !size.isSquare()) {
-      shapes.add(new Shape(size.towards(ways.get(0)).turned(), true));
+    boolean square = size.isSquare();
+    for (Orientation way : ways) {
+      if (side != Side.ON_SIDE || square) {
+        shapes.add(new Shape(size.towards(way), false));
+      }
+    }
+    for (Orientation way : ways) {
+      if (side != Side.UPRIGHT && !square) {
+        shapes.add(new Shape(size.towards(way).turned(), true));
+      }
     }
     return shapes;
   }
@@ -63,9 +79,9 @@ public record PageItem(
     if (isCard) {
       return name + " story card";
     }
-    return ways.size() == 1 && ways.get(0) != Orientation.SQUARE
-        ? name + " " + ways.get(0).word()
-        : name;
+    String way =
+        ways.size() == 1 && ways.get(0) != Orientation.SQUARE ? " " + ways.get(0).word() : "";
+    return name + way + (side == Side.ON_SIDE ? " on its side" : "");
   }
 
   /** Width and height on the page, and whether it lies on its side then. */

@@ -119,7 +119,10 @@ public final class PagePlanner {
     }
     List<PaperBox> free =
         base.places().stream().map(BasePlace::box).filter(box -> !boxes.contains(box)).toList();
-    List<Boolean> turned = boxes.stream().map(box -> false).toList();
+    List<Boolean> turned = new ArrayList<>();
+    for (int i = 0; i < boxes.size(); i++) {
+      turned.add(i < day.spaces().size() && base.photos().get(i).onSide());
+    }
     PageKind full = PageKind.full(settings.page());
     return new Fitted(day, held, Map.of(PageKind.FULL, new Arrangement(full, boxes, turned, free)));
   }

@@ -137,17 +137,24 @@ public final class MonthMaker {
 
   /** Lays the picks and stories out on sheets. */
   public Month finish(Request request, Surveyed surveyed, Picked picked) {
-    Stories stories = stories(request, picked);
-    PieceMaker pieces = pieces(request, picked.picks(), stories);
+    PlannedPages pages = pages(request, picked);
+    PieceMaker pieces = pieces(request, picked.picks(), pages.stories());
     progress.stage("packing " + pieces.pieces().size() + " pieces", 0);
     Packing packing = new SheetPacker().pack(pieces.pieces(), request.settings().sheets());
-    PagePlanner.Plan pages =
-        new PagePlanner(request.pages())
-            .plan(PageContents.of(picked.picks(), stories, request.pages().album()));
     Month made =
-        new MonthAssembler(request, surveyed, picked, stories).assemble(pieces, packing, pages);
+        new MonthAssembler(request, surveyed, picked, pages.stories())
+            .assemble(pieces, packing, pages.plan());
     progress.end();
     return made;
+  }
+
+  /** Where everything lies in the album: the part of {@link #finish} that needs no sheets. */
+  public PlannedPages pages(Request request, Picked picked) {
+    Stories stories = stories(request, picked);
+    PagePlanner.Plan plan =
+        new PagePlanner(request.pages())
+            .plan(PageContents.of(picked.picks(), stories, request.pages().album()));
+    return new PlannedPages(plan, stories);
   }
 
   private static Stories stories(Request request, Picked picked) {

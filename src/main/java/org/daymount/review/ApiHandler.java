@@ -49,9 +49,9 @@ final class ApiHandler implements AutoCloseable {
       throws IOException {
     this.shelf = new ThumbnailCache(pictures, surveyed.photos(), request.jobs());
     this.editing = new Editing(pictures, request, surveyed, shelf, memory, address);
-    this.months = new MonthView(request, surveyed, shelf);
-    this.photos = new PhotosView(shelf);
     this.cards = new CardView(request.cards().orElse(USUAL_CARD));
+    this.months = new MonthView(request, surveyed, shelf, cards);
+    this.photos = new PhotosView(shelf);
     this.sheets = new SheetJob(pictures, writer, request.out().folder(surveyed.month()));
     this.views = Map.of("note", new NoteView(request, surveyed.month()));
   }

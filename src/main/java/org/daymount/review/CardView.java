@@ -68,13 +68,14 @@ final class CardView {
     return root;
   }
 
-  private int number(StoryCard card) {
+  /** What the card's picture is asked for by. */
+  synchronized int number(StoryCard card) {
     int number = numbers.computeIfAbsent(card, c -> next++);
     cards.put(number, card);
     return number;
   }
 
-  /** A card that {@link #of} told of not long ago, as JPEG. */
+  /** A card that was told of not long ago, as JPEG. */
   synchronized byte[] picture(int number) throws HttpException {
     StoryCard card = cards.get(number);
     if (card == null) {
@@ -84,7 +85,7 @@ final class CardView {
   }
 
   private byte[] jpeg(StoryCard card) {
-    PixelSize pixels = size.toPixels(SHOWN);
+    PixelSize pixels = card.size().toPixels(SHOWN);
     BufferedImage picture =
         new BufferedImage(pixels.width(), pixels.height(), BufferedImage.TYPE_INT_RGB);
     Graphics2D pen = picture.createGraphics();

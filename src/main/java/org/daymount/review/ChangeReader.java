@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import org.daymount.album.DayPage;
 import org.daymount.album.PageSpec;
 import org.daymount.album.PageSpecParser;
@@ -65,6 +66,7 @@ final class ChangeReader {
         case "turn" -> onSpace(turn(), "turn on ", "");
         case "size" -> onSpace(size(), "size on ", "");
         case "mat" -> onSpace(mat(), "mat on ", "");
+        case "side" -> onSpace(side(), "picture on its side on ", "");
         case "direction" -> onSpace(direction(), "direction on ", "");
         case "page" -> onDay(page(), "page of " + words(day()), "page");
         case "add" -> onDay(spaceAdded(), "space added on " + words(day()), "page");
@@ -191,13 +193,18 @@ final class ChangeReader {
   /** A space laid on a mat, or the mat taken away; the reveal is the usual one. */
   private Choices mat() throws HttpException {
     boolean wanted = asked.path("mat").asBoolean();
+    return withSpace(space -> wanted ? space.onMat(space.reveal()) : space.withoutMat());
+  }
+
+  /** A picture that lies on its side on the page, or is read as the page is. */
+  private Choices side() throws HttpException {
+    boolean wanted = asked.path("side").asBoolean();
+    return withSpace(space -> space.lyingOnSide(wanted));
+  }
+
+  private Choices withSpace(UnaryOperator<WantedSpace> change) throws HttpException {
     List<WantedSpace> spaces = new ArrayList<>(shown().spaces());
-    WantedSpace before = spaces.get(place());
-    spaces.set(
-        place(),
-        wanted
-            ? new WantedSpace(before.size(), before.direction(), true, before.reveal())
-            : before.withoutMat());
+    spaces.set(place(), change.apply(spaces.get(place())));
     PageSpec page = new PageSpec(DayPage.Kind.PICTURES, spaces);
     return PageSpecParser.text(page).equals(notedPage())
         ? onPage(pageChoice().withoutPageChanges())

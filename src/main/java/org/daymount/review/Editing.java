@@ -13,6 +13,7 @@ import org.daymount.month.Month;
 import org.daymount.pipeline.MonthMaker;
 import org.daymount.pipeline.NoteInUse;
 import org.daymount.pipeline.Picked;
+import org.daymount.pipeline.PlannedPages;
 import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.RunFailed;
@@ -34,6 +35,7 @@ final class Editing implements AutoCloseable {
   private final Deque<Step> undone = new ArrayDeque<>();
   private Choices choices;
   private Picked picked;
+  private PlannedPages pages;
   private Optional<String> note;
   private long version = 1;
 
@@ -49,6 +51,7 @@ final class Editing implements AutoCloseable {
       long version,
       Choices choices,
       Picked picked,
+      PlannedPages pages,
       Optional<Step> undo,
       Optional<Step> redo,
       Optional<String> message) {}
@@ -153,11 +156,8 @@ final class Editing implements AutoCloseable {
         .parallel()
         .forEach(
             photo -> {
-              String id = shelf.id(photo.file());
-              int turns =
-                  photo.orientation().quarterTurnsFrom(shelf.photo(id).orElseThrow().orientation());
               try {
-                shelf.jpeg(id, turns, ThumbnailCache.FIRST_VIEW);
+                shelf.jpeg(shelf.id(photo.file()), shelf.turns(photo), ThumbnailCache.FIRST_VIEW);
               } catch (HttpException | UnusablePicture e) {
                 // the page asks for it again and hears why
               }
@@ -202,6 +202,7 @@ final class Editing implements AutoCloseable {
   private void pickAgain() {
     note = noteNow();
     picked = maker.pick(request, surveyed, choices);
+    pages = maker.pages(request, picked);
   }
 
   private Optional<String> noteNow() {
@@ -213,6 +214,7 @@ final class Editing implements AutoCloseable {
         version,
         choices,
         picked,
+        pages,
         Optional.ofNullable(done.peek()),
         Optional.ofNullable(undone.peek()),
         message);

@@ -51,11 +51,13 @@ final class MonthView {
   private final Request request;
   private final Surveyed surveyed;
   private final ThumbnailCache shelf;
+  private final PagesView pages;
 
-  MonthView(Request request, Surveyed surveyed, ThumbnailCache shelf) {
+  MonthView(Request request, Surveyed surveyed, ThumbnailCache shelf, CardView cards) {
     this.request = request;
     this.surveyed = surveyed;
     this.shelf = shelf;
+    this.pages = new PagesView(shelf, cards);
   }
 
   ObjectNode of(Editing.Now now) {
@@ -83,6 +85,7 @@ final class MonthView {
     for (DayPick pick : picked.picks()) {
       days.add(day(now, pick, counts.getOrDefault(pick.page().day(), 0)));
     }
+    root.set("album", pages.of(now));
     ArrayNode general = root.putArray("remarks");
     picked.pageWarnings().stream()
         .filter(warning -> warning.day().isEmpty())
@@ -127,6 +130,11 @@ final class MonthView {
         attention.add(word(warning.code()));
       }
     }
+    String misfit = now.pages().misfits().get(date);
+    if (misfit != null) {
+      remarks.add(misfit);
+      attention.add("does not fit");
+    }
     ArrayNode words = node.putArray("attention");
     attention.stream().distinct().forEach(words::add);
     return node;
@@ -142,7 +150,8 @@ final class MonthView {
               space.size(),
               space.direction(),
               space.onMat(),
-              space.reveal().filter(reveal -> !reveal.equals(request.defaults().reveal()))));
+              space.reveal().filter(reveal -> !reveal.equals(request.defaults().reveal())),
+              space.onSide()));
     }
     return PageSpecParser.text(new PageSpec(all.kind(), spaces));
   }
@@ -154,7 +163,6 @@ final class MonthView {
       case "photo-renamed" -> "file renamed";
       case "photo-changed" -> "file changed";
       case "photo-missing" -> "file missing";
-      case "page-full" -> "large page";
       default -> "see remark";
     };
   }
@@ -170,6 +178,7 @@ final class MonthView {
     node.put("directionFixed", space.direction().map(Orientation::word).orElse(null));
     node.put("sizeIsYours", choice.size().isPresent());
     node.put("directionIsYours", choice.direction().isPresent());
+    node.put("onSide", space.onSide());
     node.put("reveal", space.reveal().map(reveal -> reveal.inInches()).orElse(0.0));
     size(node.putObject("whole"), space.size(pick.direction()));
     size(node.putObject("piece"), space.pieceSize(pick.direction()));
@@ -202,11 +211,10 @@ final class MonthView {
 
   private void hero(ObjectNode node, Picked picked, Candidate hero) {
     Photo shown = hero.looked().photo();
-    Photo asTaken = shelf.photo(shelf.id(shown.file())).orElseThrow();
     Crop crop = hero.crop();
     node.put("photo", shelf.id(shown.file()));
     node.put("name", shown.file().name());
-    node.put("turns", shown.orientation().quarterTurnsFrom(asTaken.orientation()));
+    node.put("turns", shelf.turns(shown));
     pixels(node.putObject("picture"), shown.size());
     box(node.putObject("crop"), crop.window());
     size(node.putObject("printed"), crop.picture());

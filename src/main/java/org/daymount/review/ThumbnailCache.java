@@ -24,7 +24,7 @@ import org.daymount.unit.PixelSize;
  */
 final class ThumbnailCache {
   /** Long edges the page may ask for, in pixels. */
-  static final Set<Integer> EDGES = Set.of(240, 480, 1600);
+  static final Set<Integer> EDGES = Set.of(240, 480, 960, 1600);
 
   /** The edge of a picture in the month's view. */
   static final int FIRST_VIEW = 480;
@@ -57,6 +57,12 @@ final class ThumbnailCache {
 
   String id(PhotoFile file) {
     return ids.get(file);
+  }
+
+  /** Quarter turns, clockwise, from the photo as it was taken to how it is shown. */
+  int turns(Photo shown) {
+    Photo asTaken = photo(id(shown.file())).orElseThrow();
+    return shown.orientation().quarterTurnsFrom(asTaken.orientation());
   }
 
   Optional<Photo> photo(String id) {

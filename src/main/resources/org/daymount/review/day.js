@@ -154,6 +154,7 @@ function showDay(root, date) {
       sizeSetting(space),
       directionSetting(space),
       matSwitch(space),
+      sideSwitch(space),
       el(
         'button',
         {
@@ -299,6 +300,21 @@ function showDay(root, date) {
         change({ what: 'mat', day: date, space: space.space, mat: input.checked }),
     });
     return el('label', { for: name, class: 'switch' }, input, 'On a mat');
+  }
+
+  /** On a pocket page an upright picture may lie in a lying pocket, turned. */
+  function sideSwitch(space) {
+    const name = 'space-side';
+    const input = el('input', {
+      type: 'checkbox',
+      role: 'switch',
+      id: name,
+      'data-at': name,
+      checked: space.onSide,
+      onchange: () =>
+        change({ what: 'side', day: date, space: space.space, side: input.checked }),
+    });
+    return el('label', { for: name, class: 'switch' }, input, 'May lie on its side');
   }
 
   async function drawPhotos() {

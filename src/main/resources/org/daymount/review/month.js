@@ -1,7 +1,8 @@
-// The month on one screen.
+// The month as a calendar: each day's page as it will look.
 
 import { change, state } from './ask.js';
-import { counted, dayName, el, printed, redraw } from './parts.js';
+import { drawnPage } from './pages.js';
+import { counted, dayName, el, redraw } from './parts.js';
 
 export const view = { path: '', words: () => 'Month', show: showMonth };
 
@@ -9,9 +10,10 @@ function showMonth(root) {
   const title = el('h1', {});
   const sum = el('p', { class: 'quiet' });
   const remarks = el('ul', { class: 'remarks' });
+  const weekdays = el('ol', { class: 'weekdays', 'aria-hidden': 'true' });
   const days = el('ol', { class: 'month' });
   const hint = el('p', { class: 'quiet hint' }, 'Open a day to choose or crop; drag a day onto another to exchange their pages.');
-  root.replaceChildren(title, sum, remarks, days, hint);
+  root.replaceChildren(title, sum, remarks, weekdays, days, hint);
 
   function update() {
     const month = state.month;
@@ -27,11 +29,27 @@ function showMonth(root) {
       `${toLookAt > 0 ? `, ${counted(toLookAt, 'day')} to look at` : ''}. Kept in ${month.out}.`;
     hint.hidden = month.days.length < 2;
     redraw(remarks, month.remarks.map((text) => el('li', {}, text)));
-    redraw(days, month.days.map(dayCell));
+    const first = month.album.firstWeekday;
+    redraw(weekdays, WEEK.map((_, i) => el('li', {}, WEEK[(first - 1 + i) % WEEK.length])));
+    const cells = month.days.map(dayCell);
+    const column = columnOf(month.days[0], first);
+    days.style.setProperty('--weeks', Math.ceil((column - 1 + cells.length) / WEEK.length));
+    days.style.setProperty('--page', `${month.album.width} / ${month.album.height}`);
+    days.style.setProperty('--wide', month.album.width / month.album.height);
+    cells[0]?.style.setProperty('grid-column-start', column);
+    redraw(days, cells);
   }
 
   update();
   return { title: state.month.title, update };
+}
+
+const WEEK = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
+
+/** From 1, in weeks that begin with the given weekday; Monday is 1 (ISO 8601). */
+function columnOf(day, first) {
+  const weekday = WEEK.indexOf(day.weekday.slice(0, 3)) + 1;
+  return ((weekday - first + WEEK.length) % WEEK.length) + 1;
 }
 
 /** What can go along when a page is moved. */
@@ -98,17 +116,15 @@ function takesDays(cell, date) {
 function dayCell(day) {
   const words = attention(day);
   const label = `${dayName(day)}: ${inWords(day)}`;
-  const page = el('span', { class: 'page', 'aria-hidden': 'true' });
-  // A page is drawn to one scale; more spaces than usual wrap, as they would on the paper.
-  day.spaces.forEach((space) => page.append(printed(space, 480)));
-  if (day.spaces.length === 0) {
-    page.append(
-      el('span', { class: 'word' }, day.kind === 'left_out' ? 'left out' : 'no picture wanted'),
-    );
-  }
+  const drawn = state.month.album.pages.find((page) => page.day === day.day);
+  const page = el(
+    'span',
+    { class: 'page' },
+    drawn ? drawnPage(drawn, 480) : el('span', { class: 'word' }, 'left out'),
+  );
   const cell = el(
     'li',
-    { class: day.spaces.length > 2 ? 'day many' : day.spaces.length === 2 ? 'day two' : 'day' },
+    { class: day.attention.length > 0 ? 'day look' : 'day' },
     el(
       'a',
       {
@@ -123,7 +139,7 @@ function dayCell(day) {
         { class: 'head' },
         el('b', {}, String(day.number)),
         el('span', { class: 'quiet' }, day.weekday.slice(0, 3)),
-        day.story ? el('span', { class: 'quiet' }, 'story') : null,
+        day.attention.length > 0 ? el('span', { class: 'mark', 'aria-hidden': 'true' }, '!') : null,
       ),
       page,
       el('span', { class: 'say' }, words),

@@ -34,12 +34,13 @@ import { view as day } from './day.js';
 import { view as month } from './month.js';
 import { view as note } from './note.js';
 import { showOpening } from './opening.js';
+import { view as pages } from './pages.js';
 import { el, redraw } from './parts.js';
 import { view as undated } from './photos.js';
 import { view as sheets } from './sheets.js';
 import { quit, readStart, showStart, view as start } from './start.js';
 
-const VIEWS = [month, note, day, undated, sheets, start];
+const VIEWS = [month, pages, note, day, undated, sheets, start];
 
 const main = document.getElementById('main');
 const bar = document.getElementById('views');

@@ -43,7 +43,8 @@ class AlbumFileParserTest {
     AlbumFile album = AlbumFileParser.parse(QUAY);
     assertEquals(
         List.of(
-            "line 6: '3x2            at 1 1/2, 6 3/4' reaches beyond the page of 6x8 in; it is left out"),
+            "line 6: '3x2            at 1 1/2, 6 3/4' reaches beyond the page of 6x8 in; it is left"
+                + " out"),
         album.remarks());
     assertEquals(Set.of("quay", "two by two"), album.names());
   }
@@ -54,6 +55,21 @@ class AlbumFileParserTest {
     assertEquals(Optional.of(Orientation.PORTRAIT), spaces.get(0).direction());
     assertEquals(Optional.of(Orientation.LANDSCAPE), spaces.get(1).direction());
     assertEquals(Optional.of(Length.inchFraction(1, 4)), spaces.get(1).reveal());
+  }
+
+  @Test
+  void aPictureOnItsSideLiesInABoxTurnedFromHowItIsRead() {
+    BasePage gate =
+        AlbumFileParser.parse(
+                "base gate\n4x6 portrait on its side at 0, 0\n6x4 on its side at 0, 4")
+            .base("gate")
+            .orElseThrow();
+    assertEquals(box(0, 0, 6, 4), gate.photos().get(0).box());
+    assertEquals(box(0, 4, 6, 4), gate.photos().get(1).box(), "without a direction as written");
+    for (Space space : gate.spaces()) {
+      assertEquals(Optional.of(Orientation.PORTRAIT), space.direction());
+      assertTrue(space.onSide());
+    }
   }
 
   @Test
@@ -78,7 +94,17 @@ class AlbumFileParserTest {
   void whateverIsTypedIsReadOrNamedAndNeverThrown() {
     AlbumFile album =
         AlbumFileParser.parse(
-            "page\nhave blue\nbase\n4x6 at 0,0\nbase a\n4x6\nhello\n4x6 at x, y\ndays 40\npaper\nstory\n");
+            "page\n"
+                + "have blue\n"
+                + "base\n"
+                + "4x6 at 0,0\n"
+                + "base a\n"
+                + "4x6\n"
+                + "hello\n"
+                + "4x6 at x, y\n"
+                + "days 40\n"
+                + "paper\n"
+                + "story\n");
     assertEquals(10, album.remarks().size(), album.remarks().toString());
     assertTrue(album.remarks().stream().allMatch(remark -> remark.startsWith("line ")));
   }

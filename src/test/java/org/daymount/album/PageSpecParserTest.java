@@ -52,6 +52,12 @@ class PageSpecParserTest {
         "10x15cm tall|100x150mm portrait",
         "A6|105x148mm",
         "a 4x6 + one 3x4|4x6, 3x4",
+        "4x6 portrait on its side|4x6 portrait on its side",
+        "two upright 4x6 on their sides|4x6 portrait on its side, 4x6 portrait on its side",
+        "3x4 landscape sideways|3x4 landscape on its side",
+        "3x4 sideways|3x4 landscape",
+        "4x6 on its side, 3x4|4x6 on its side, 3x4",
+        "4x6 hochkant auf der Seite|4x6 portrait on its side",
       })
   void wordsForAPageAreUnderstood(String typed, String canonical) {
     PageSpecParser.Read read = PageSpecParser.read(NormalizedText.fold(typed), 0);
@@ -60,7 +66,12 @@ class PageSpecParserTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"4x6, 3x4 portrait, 6x8 landscape on mat 5mm", "portrait on mat", "no photo"})
+      strings = {
+        "4x6, 3x4 portrait, 6x8 landscape on mat 5mm",
+        "4x6 portrait on mat on its side",
+        "portrait on mat",
+        "no photo"
+      })
   void canonicalWordsAreReadBackTheSame(String words) {
     assertEquals(words, PageSpecParser.text(PageSpecParser.parse(words)));
   }

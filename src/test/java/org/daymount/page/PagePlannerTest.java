@@ -67,6 +67,76 @@ class PagePlannerTest {
   }
 
   @Test
+  void twoUprightLargePicturesLieOnTheirSideIfThePersonSaysSo() {
+    Space turned = new Space(LARGE, Optional.of(Orientation.PORTRAIT), Optional.empty(), true);
+    PagePlanner.Plan plan = plan(fixed(turned, turned));
+    assertEquals(Map.of(), plan.misfits());
+    AlbumPage page = plan.layout().pages().get(0);
+    assertEquals("two 4x6", page.kind());
+    for (Place place : page.places()) {
+      assertTrue(place.turned(), place.toString());
+      assertEquals(PaperSize.inches(6, 4), place.box().size());
+    }
+  }
+
+  @Test
+  void onAFullPageAPictureSaidToLieOnItsSideDoesSo() {
+    Space turned = new Space(SMALL, Optional.of(Orientation.LANDSCAPE), Optional.empty(), true);
+    Place place =
+        plan(formed(fixed(turned), PageForm.FULL)).layout().pages().get(0).places().get(0);
+    assertTrue(place.turned());
+    assertEquals(SMALL, place.box().size());
+  }
+
+  /**
+   * Every way to put things into pockets is tried; the plan fits exactly where one of them does.
+   */
+  @Test
+  void whatFitsPocketsIsFoundWheneverTryingEveryWayFindsIt() {
+    List<PageItem> things = new ArrayList<>();
+    for (PaperSize size : List.of(LARGE, SMALL)) {
+      for (Orientation way : List.of(Orientation.LANDSCAPE, Orientation.PORTRAIT)) {
+        for (boolean onSide : List.of(false, true)) {
+          things.add(PageItem.of(new Space(size, Optional.of(way), Optional.empty(), onSide)));
+        }
+      }
+      things.add(PageItem.card(size));
+    }
+    for (PageKind kind : PageKinds.of(PAGE)) {
+      for (PageItem first : things) {
+        for (PageItem second : things) {
+          for (PageItem third : things) {
+            List<PageItem> items = List.of(first, second, third);
+            assertEquals(
+                anyWay(items, kind.pockets()),
+                !kind.isFull() && PocketFit.fit(kind, items, true).isPresent(),
+                kind.name() + ": " + items);
+          }
+        }
+      }
+    }
+  }
+
+  private static boolean anyWay(List<PageItem> items, List<PaperBox> pockets) {
+    if (items.isEmpty()) {
+      return true;
+    }
+    for (PaperBox pocket : pockets) {
+      PageItem item = items.get(0);
+      boolean lies = item.side() == PageItem.Side.ON_SIDE;
+      PaperSize read = item.size().towards(item.ways().get(0));
+      if ((lies ? read.turned() : read).fitsInto(pocket.size())) {
+        List<PaperBox> left = new ArrayList<>(pockets);
+        left.remove(pocket);
+        if (anyWay(items.subList(1, items.size()), left)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  @Test
   void whatIsTooMuchNamesTheMostThatFits() {
     PagePlanner.Plan plan =
         plan(day(6, List.of(SMALL, SMALL, SMALL, LARGE), Orientation.LANDSCAPE));
@@ -278,6 +348,15 @@ class PagePlannerTest {
 
   private static PagePlanner.Plan plan(DayContents day) {
     return new PagePlanner(PageSettings.STANDARD).plan(List.of(day));
+  }
+
+  /** Spaces whose direction is fixed. */
+  private static DayContents fixed(Space... spaces) {
+    return new DayContents(
+        LocalDate.of(2026, 6, 1),
+        List.of(spaces),
+        List.of(spaces).stream().map(space -> space.direction().orElseThrow()).toList(),
+        List.of());
   }
 
   private static DayContents day(int number, List<PaperSize> sizes, Orientation way) {

@@ -88,6 +88,32 @@ class PageWaysTest {
   }
 
   @Test
+  void aPictureLiesOnItsSideInItsPocketAndIsPutUprightAgain() throws Exception {
+    try (RunningReview review = open("side")) {
+      change(review, "{'what':'direction','day':'2026-06-03','space':0,'direction':'portrait'}");
+      JsonNode on = change(review, "{'what':'side','day':'2026-06-03','space':0,'side':true}");
+      assertEquals("portrait", day(on, 3).get("spaces").get(0).get("direction").asText());
+      assertEquals(true, picture(on, 3).get("turned").asBoolean());
+      assertEquals(6, picture(on, 3).get("width").asDouble(), "as wide as its pocket");
+      JsonNode off = change(review, "{'what':'side','day':'2026-06-03','space':0,'side':false}");
+      assertEquals(false, picture(off, 3).get("turned").asBoolean());
+      assertEquals(4, picture(off, 3).get("width").asDouble(), "upright on a full page");
+    }
+  }
+
+  private static JsonNode picture(JsonNode month, int day) {
+    for (JsonNode page : month.at("/album/pages")) {
+      for (JsonNode step : page.get("drawing")) {
+        if (page.get("day").asText().endsWith("-0" + day)
+            && step.get("draw").asText().equals("picture")) {
+          return step;
+        }
+      }
+    }
+    throw new AssertionError("no picture on day " + day);
+  }
+
+  @Test
   void onlyFilesThatChangedAreWrittenAgain() throws Exception {
     try (RunningReview review = open("again")) {
       made(review);

@@ -47,6 +47,7 @@ class ReviewInBrowserTest {
   private static final List<String> VIEWS =
       List.of(
           "#/",
+          "#/pages",
           "#/day/" + DAY + "1",
           "#/day/" + DAY + "2",
           WITH_A_BURST,
@@ -361,9 +362,9 @@ class ReviewInBrowserTest {
         () ->
             Optional.of(
                     browser.run(
-                        "const all = [...document.querySelectorAll('.sheets img')];"
-                            + "all.forEach(i => i.loading = 'eager');"
-                            + "return all.length > 0 && all.every(i => i.complete && i.naturalWidth > 0)"))
+                        "const all = [...document.querySelectorAll('.sheets img')];all.forEach(i =>"
+                            + " i.loading = 'eager');return all.length > 0 && all.every(i =>"
+                            + " i.complete && i.naturalWidth > 0)"))
                 .filter(Boolean.TRUE::equals));
     Object proportion =
         browser.run(
