@@ -27,7 +27,11 @@ public record Space(
     if (reveal.isPresent()
         && !size.width().min(size.height()).isLongerThan(reveal.get().times(2))) {
       throw new IllegalArgumentException(
-          "a reveal of " + reveal.get() + " leaves nothing of a " + size + " space");
+          "a reveal of "
+              + SizeText.text(reveal.get())
+              + " leaves nothing of a "
+              + SizeText.text(size)
+              + " space");
     }
   }
 
@@ -60,6 +64,11 @@ public record Space(
 
   /** As in month.json and in sentences: short side first, {@code 4x6}, {@code 100x150mm}. */
   public String name() {
-    return SizeText.text(size.towards(Orientation.PORTRAIT));
+    return SizeText.text(upright());
+  }
+
+  /** Short side first, as sizes are named. */
+  public PaperSize upright() {
+    return size.towards(Orientation.PORTRAIT);
   }
 }

@@ -30,13 +30,13 @@ public final class SpaceSizes {
       throw new IllegalArgumentException(
           "'"
               + SizeText.text(size)
-              + "' is smaller than can be cut; a space has at least 1/2 in a side");
+              + "' is smaller than can be cut; a space has at least 1/2 in (1.3 cm) a side");
     }
     if (isTooLarge(size)) {
       throw new IllegalArgumentException(
           "'"
               + SizeText.text(size)
-              + "' is larger than any page; a space has at most 24 in a side");
+              + "' is larger than any page; a space has at most 24 in (61 cm) a side");
     }
     return size;
   }

@@ -1,5 +1,8 @@
 package org.daymount.album;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.daymount.unit.Orientation;
@@ -27,18 +30,25 @@ public final class TradeSizes {
 
   /**
    * The page for prints of one size: a space that the trade serves by that very print takes the
-   * whole print, neither joined from two nor with slivers cut off.
+   * whole print, neither joined from two nor with slivers cut off. One for which there are pockets
+   * under the trade's other name fits them: 13x18 cm goes into a pocket of 5x7 in.
+   *
+   * @param pockets of the pages at hand; a ready-made page's places stay as they are
    */
-  public static DayPage servedBy(PaperSize print, DayPage page) {
-    return page.mapped(space -> servedBy(print, space));
+  public static DayPage servedBy(PaperSize print, Collection<PaperSize> pockets, DayPage page) {
+    List<PaperSize> sizes = new ArrayList<>(List.of(print));
+    if (page.base().isEmpty()) {
+      sizes.addAll(pockets);
+    }
+    return page.mapped(space -> servedBy(sizes, space));
   }
 
-  private static Space servedBy(PaperSize print, Space space) {
+  private static Space servedBy(List<PaperSize> sizes, Space space) {
     PaperSize served = asPrinted(space.size());
-    boolean isThatPrint =
-        served.towards(Orientation.PORTRAIT).equals(print.towards(Orientation.PORTRAIT));
-    return isThatPrint
-        ? new Space(served, space.direction(), space.reveal(), space.onSide())
-        : space;
+    boolean isThere =
+        sizes.stream()
+            .map(size -> size.towards(Orientation.PORTRAIT))
+            .anyMatch(served.towards(Orientation.PORTRAIT)::equals);
+    return isThere ? new Space(served, space.direction(), space.reveal(), space.onSide()) : space;
   }
 }

@@ -13,6 +13,7 @@ import org.daymount.unit.Length;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.Ppi;
 import org.daymount.unit.SizeText;
+import org.daymount.unit.Units;
 import picocli.CommandLine;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -52,6 +53,7 @@ final class Converters {
   static void register(CommandLine line) {
     line.registerConverter(PaperSize.class, converter(SizeText::parseSize));
     line.registerConverter(Length.class, converter(SizeText::parseLength));
+    line.registerConverter(Units.class, converter(Converters::units));
     line.registerConverter(Ppi.class, converter(Converters::ppi));
     line.registerConverter(YearMonth.class, converter(Converters::month));
     line.registerConverter(DayStart.class, converter(DayStart::parse));
@@ -69,6 +71,15 @@ final class Converters {
     } catch (IllegalArgumentException e) {
       throw new TypeConversionException(e.getMessage());
     }
+  }
+
+  private static Units units(String text) {
+    for (Units units : Units.values()) {
+      if (units.word().equals(text.toLowerCase(Locale.ROOT))) {
+        return units;
+      }
+    }
+    throw new IllegalArgumentException("'" + text + "' is not a unit; use inches or cm");
   }
 
   private static Ppi ppi(String text) {

@@ -22,6 +22,7 @@ import org.daymount.pipeline.PhotoInspector.Inspected;
 import org.daymount.pipeline.Progress;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.Ppi;
+import org.daymount.unit.Units;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -106,7 +107,7 @@ final class LookCommand extends ContextCommand {
     around.err().println("drawn: " + draw);
   }
 
-  private static void print(PrintWriter out, Inspected inspected) {
+  private void print(PrintWriter out, Inspected inspected) {
     out.println(TerminalEscaper.of(inspected.photo().file().name()));
     inspected.photo().photo().ifPresent(photo -> header(out, inspected, photo));
     inspected.problem().ifPresent(p -> line(out, "problem", p.text()));
@@ -115,7 +116,7 @@ final class LookCommand extends ContextCommand {
       String reasons = crop.reasons().isEmpty() ? "" : "; " + String.join("; ", crop.reasons());
       line(
           out,
-          "as " + crop.piece() + " in",
+          "as " + Units.of(around.locale()).sized(crop.piece()),
           crop.fit().word() + ", " + crop.ppi() + ", " + box(crop.window()) + reasons);
     }
     out.println();

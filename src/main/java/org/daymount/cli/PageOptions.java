@@ -8,6 +8,7 @@ import org.daymount.page.PageSettings;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.Ppi;
+import org.daymount.unit.Units;
 import picocli.CommandLine.Option;
 
 /** What the pages ask for, and what they are printed on. */
@@ -52,6 +53,14 @@ final class PageOptions {
   PageSettings.Start start = PageSettings.Start.RIGHT;
 
   @Option(
+      names = "--units",
+      paramLabel = "inches|cm",
+      description =
+          "The unit you read first in everything that is said; the other stands behind it."
+              + " Default: as your country measures. Sizes you write have their own.")
+  Units units;
+
+  @Option(
       names = "--reveal",
       paramLabel = "1/8in",
       description = "How wide the mat shows on each side of a picture. Default: 1/8in.")
@@ -75,8 +84,8 @@ final class PageOptions {
       names = "--sheet",
       paramLabel = "4x6",
       description =
-          "Size of the prints the lab or printer makes: 4x6, 5x7, 6x8, A6, 10x15cm; or letter or a4,"
-              + " to cut the pieces straight out of a home printer's paper. Default: 4x6.",
+          "Size of the prints the lab or printer makes: 4x6, 5x7, 6x8, A6, 10x15cm; or letter or"
+              + " a4, to cut the pieces straight out of a home printer's paper. Default: 4x6.",
       converter = Converters.Sheet.class)
   PaperSize sheet = PaperSize.inches(4, 6);
 
@@ -106,7 +115,8 @@ final class PageOptions {
       names = "--paper",
       paramLabel = "letter|a4",
       description =
-          "Lays sheets.pdf out on this paper for a printer at home. Default: a page for each sheet.")
+          "Lays sheets.pdf out on this paper for a printer at home. Default: a page for each"
+              + " sheet.")
   Settings.Paper paper = Settings.Paper.SHEET;
 
   @Option(

@@ -38,7 +38,9 @@ import picocli.CommandLine.Spec;
     header = "Draws the pages of an album made ahead, and how to cut its papers and mats.",
     description = {
       "",
-      "Takes ready-made pages from album.txt and the days they are for from the note, or in turn without one. Writes pages.pdf, the drawn pages, and papers.pdf, one cutting plan of all papers and mats.",
+      "Takes ready-made pages from album.txt and the days they are for from the note, or in turn"
+          + " without one. Writes pages.pdf, the drawn pages, and papers.pdf, one cutting plan of"
+          + " all papers and mats.",
       ""
     },
     sortOptions = false)
@@ -101,8 +103,7 @@ final class PagesCommand extends ContextCommand {
                 + " leaves, papers and mats from "
                 + sheets
                 + (sheets == 1 ? " sheet of " : " sheets of ")
-                + card
-                + " in");
+                + ahead.month().units().sized(card));
     around
         .out()
         .println(

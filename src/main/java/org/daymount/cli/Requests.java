@@ -24,6 +24,7 @@ import org.daymount.page.PageSettings;
 import org.daymount.pipeline.OutputPlace;
 import org.daymount.pipeline.PersonsFiles;
 import org.daymount.pipeline.Request;
+import org.daymount.unit.Units;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
@@ -182,7 +183,8 @@ final class Requests {
         pages.page != null ? pages.page : album.page().orElse(CommonPractice.PAGE),
         pages.start,
         WeekFields.of(around.locale()).getFirstDayOfWeek(),
-        album);
+        album,
+        pages.units != null ? pages.units : Units.of(around.locale()));
   }
 
   /**

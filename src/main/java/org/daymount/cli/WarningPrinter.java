@@ -107,8 +107,7 @@ final class WarningPrinter {
         + " spaces filled, "
         + month.sheets().size()
         + (month.sheets().size() == 1 ? " sheet of " : " sheets of ")
-        + month.settings().sheet()
-        + " in";
+        + month.units().sized(month.settings().sheet());
   }
 
   /** Stills from one clip are one clip. */

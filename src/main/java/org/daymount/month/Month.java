@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.daymount.card.StoryCard;
 import org.daymount.page.AlbumLayout;
+import org.daymount.unit.Units;
 
 /**
  * The finished decision: everything a run found out and settled. Outputs are drawn from this alone.
@@ -34,6 +35,11 @@ public record Month(
     days = List.copyOf(days);
     sheets = List.copyOf(sheets);
     warnings = List.copyOf(warnings);
+  }
+
+  /** That the person reads first. */
+  public Units units() {
+    return album.settings().units();
   }
 
   /** The day's story cards, in their order. */

@@ -60,6 +60,7 @@ public final class MonthJson {
     root.put("month", month.month().toString());
     ObjectNode told = settings(month.settings());
     told.put("page", month.album().settings().page().toString());
+    told.put("units", month.units().word());
     told.put("start", month.album().settings().start().name().toLowerCase(java.util.Locale.ROOT));
     root.set("settings", told);
     root.set("photos", photos(month.photos()));

@@ -28,8 +28,8 @@ final class AheadGuide {
     AheadGuide ahead = new AheadGuide(month, papers);
     return new Guide(
         List.of(),
-        ahead.card.stream().map(Guide::steps).toList(),
-        BatchSteps.of(ahead.card, "card"),
+        ahead.card.stream().map(card -> Guide.steps(card, month.units())).toList(),
+        BatchSteps.of(ahead.card, "card", month.units()),
         ahead.pages(),
         List.of(),
         ahead.shopping(),
@@ -48,26 +48,28 @@ final class AheadGuide {
                 lines.add(
                     DayWords.counted(card.size(), "sheet")
                         + " of card or paper, "
-                        + size
-                        + " in: "
+                        + month.units().sized(size)
+                        + ": "
                         + papers.packing().how()
                         + "."));
     papers
         .tooLarge()
-        .forEach(size -> lines.add("Larger than that, so bought apart: " + size + " in."));
+        .forEach(
+            size ->
+                lines.add("Larger than that, so bought apart: " + month.units().sized(size) + "."));
     Map<String, Integer> counts = new TreeMap<>();
     card.forEach(
         sheet ->
             sheet.sheet().pieces().forEach(placed -> counts.merge(sort(placed), 1, Integer::sum)));
-    counts.forEach((sort, count) -> lines.add(count + " × " + sort + " in, cut from it."));
+    counts.forEach((sort, count) -> lines.add(count + " × " + sort + ", cut from it."));
     lines.addAll(new ShoppingList(month).leaves());
     lines.add("Metal ruler, cutting mat, knife or trimmer; photo-safe glue.");
     return lines;
   }
 
-  private static String sort(PlacedPiece placed) {
+  private String sort(PlacedPiece placed) {
     PaperSize size = placed.piece().size();
-    return placed.piece().label().replaceFirst(" .*", "") + " of " + size;
+    return placed.piece().label().replaceFirst(" .*", "") + " of " + month.units().sized(size);
   }
 
   private List<Guide.PageSteps> pages() {
@@ -89,7 +91,7 @@ final class AheadGuide {
         .page(day.day())
         .ifPresent(
             page -> {
-              steps.add(page.base().orElse(page.kind()) + ".");
+              steps.add(page.base().orElse(month.units().kind(page.kind())) + ".");
               papersOf(day, steps);
               page.places().forEach(place -> step(day, place, steps));
             });
@@ -124,10 +126,10 @@ final class AheadGuide {
         .orElse(" (bought apart)");
   }
 
-  private static String from(Place place) {
-    return Measure.of(place.box().x())
+  private String from(Place place) {
+    return month.units().of(place.box().x())
         + " from the left, "
-        + Measure.of(place.box().y())
+        + month.units().of(place.box().y())
         + " from the top.";
   }
 }

@@ -14,6 +14,7 @@ import org.daymount.sheet.CuttingBatches.Edge;
 import org.daymount.sheet.CuttingBatches.Step;
 import org.daymount.sheet.Sheet;
 import org.daymount.unit.Length;
+import org.daymount.unit.Units;
 
 /**
  * Cutting in batches, in words: what needs no cut, then each setting of the trimmer with the sheets
@@ -29,22 +30,25 @@ record BatchSteps(String noCut, List<String> wholeSheets, List<String> parts) {
     parts = List.copyOf(parts);
   }
 
-  static BatchSteps of(List<MonthSheet> monthSheets) {
-    return of(monthSheets, "sheet");
+  static BatchSteps of(List<MonthSheet> monthSheets, Units units) {
+    return of(monthSheets, "sheet", units);
   }
 
   /**
    * @param noun what one of them is called
    */
-  static BatchSteps of(List<MonthSheet> monthSheets, String noun) {
+  static BatchSteps of(List<MonthSheet> monthSheets, String noun, Units units) {
     List<Sheet> sheets = monthSheets.stream().map(MonthSheet::sheet).toList();
     List<Batch> batches = CuttingBatches.of(sheets);
     return new BatchSteps(
         noCut(sheets, noun),
-        batches.stream().filter(Batch::whole).map(batch -> line(batch, sheets, noun)).toList(),
+        batches.stream()
+            .filter(Batch::whole)
+            .map(batch -> line(batch, sheets, noun, units))
+            .toList(),
         batches.stream()
             .filter(batch -> !batch.whole())
-            .map(batch -> line(batch, sheets, noun))
+            .map(batch -> line(batch, sheets, noun, units))
             .toList());
   }
 
@@ -68,11 +72,11 @@ record BatchSteps(String noCut, List<String> wholeSheets, List<String> parts) {
     return whole.isEmpty() ? "" : "No cut: " + sheetsNamed(whole, noun) + ".";
   }
 
-  private static String line(Batch batch, List<Sheet> sheets, String noun) {
+  private static String line(Batch batch, List<Sheet> sheets, String noun, Units units) {
     Map<Edge, List<Step>> byEdge = new EnumMap<>(Edge.class);
     batch.steps().forEach(s -> byEdge.computeIfAbsent(s.from(), e -> new ArrayList<>()).add(s));
     Length setting = batch.setting();
-    return Measure.of(setting)
+    return units.of(setting)
         + byEdge.entrySet().stream()
             .map(
                 entry ->

@@ -8,6 +8,7 @@ import org.daymount.sheet.PlacedPiece;
 import org.daymount.sheet.Sheet;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;
+import org.daymount.unit.Units;
 
 /**
  * Follows the cuts of a sheet and says each as it is made: on the part then in hand, measured from
@@ -15,9 +16,11 @@ import org.daymount.unit.PaperBox;
  */
 final class CutSteps {
   private final Sheet sheet;
+  private final Units units;
   private final List<PaperBox> parts = new ArrayList<>();
 
-  CutSteps(Sheet sheet) {
+  CutSteps(Sheet sheet, Units units) {
+    this.units = units;
     this.sheet = sheet;
     parts.add(PaperBox.at(Length.ZERO, Length.ZERO, sheet.size()));
   }
@@ -47,7 +50,7 @@ final class CutSteps {
     parts.add(second);
     return where
         + (isUpDown ? "from top to bottom, " : "from side to side, ")
-        + Measure.of(measure)
+        + units.of(measure)
         + (isUpDown ? " from the left edge" : " from the top edge")
         + outcome(first, second);
   }

@@ -11,14 +11,17 @@ import org.daymount.pick.Candidate;
 import org.daymount.pick.Score;
 import org.daymount.pick.SpacePick;
 import org.daymount.unit.PixelBox;
+import org.daymount.unit.Units;
 
 /** One day: its story, and for each space the whole picture with the crop drawn on it. */
 final class DaySection {
   private static final double WHOLE_EDGE_REM = 28;
 
   private final PictureStrip strip;
+  private final Units units;
 
-  DaySection(PictureStrip strip) {
+  DaySection(PictureStrip strip, Units units) {
+    this.units = units;
     this.strip = strip;
   }
 
@@ -69,10 +72,10 @@ final class DaySection {
     page.raw("</section>\n");
   }
 
-  private static String title(MonthSpace space) {
+  private String title(MonthSpace space) {
     String where =
         space.pieces().isEmpty() ? "" : ", piece " + String.join(" and ", space.pieces());
-    return DayWords.space(space.pick().space(), space.pick().direction())
+    return DayWords.space(space.pick().space(), space.pick().direction(), units)
         + where
         + (space.pick().chosenBy() == SpacePick.ChosenBy.PERSON ? ", your choice" : "");
   }

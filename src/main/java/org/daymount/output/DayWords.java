@@ -7,6 +7,7 @@ import java.time.format.TextStyle;
 import java.util.Locale;
 import org.daymount.album.Space;
 import org.daymount.unit.Orientation;
+import org.daymount.unit.Units;
 
 /** Dates and spaces in words, in English, whatever the computer speaks. */
 final class DayWords {
@@ -25,8 +26,8 @@ final class DayWords {
   }
 
   /** {@code 4x6 landscape on mat}. */
-  static String space(Space space, Orientation way) {
-    return space.name()
+  static String space(Space space, Orientation way, Units units) {
+    return units.name(space.upright())
         + (way == Orientation.SQUARE ? "" : " " + way.word())
         + (space.onMat() ? " on mat" : "");
   }

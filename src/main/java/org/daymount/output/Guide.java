@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.daymount.month.Month;
 import org.daymount.month.MonthSheet;
+import org.daymount.unit.SizeText;
+import org.daymount.unit.Units;
 
 /**
  * Cutting and assembly in words, the same for guide.pdf and index.html. Sentences stand in the
@@ -85,7 +87,7 @@ record Guide(
   String words() {
     List<String> lines = new ArrayList<>();
     for (SheetSteps sheet : sheets) {
-      lines.add(sheet.name() + " " + sheet.sheet().sheet().size());
+      lines.add(sheet.name() + " " + SizeText.text(sheet.sheet().sheet().size()));
       lines.addAll(sheet.pieces());
       lines.addAll(sheet.cuts());
     }
@@ -105,9 +107,9 @@ record Guide(
   static Guide of(Month month) {
     PieceNames names = new PieceNames(month);
     return new Guide(
-        month.sheets().stream().map(sheet -> steps(sheet, names)).toList(),
-        MatCard.of(month).stream().map(Guide::steps).toList(),
-        BatchSteps.of(month.sheets()),
+        month.sheets().stream().map(sheet -> steps(sheet, names, month.units())).toList(),
+        MatCard.of(month).stream().map(card -> steps(card, month.units())).toList(),
+        BatchSteps.of(month.sheets(), month.units()),
         new PageGuide(month, names).pages(),
         Missing.in(month),
         new ShoppingList(month).lines(),
@@ -116,21 +118,21 @@ record Guide(
   }
 
   /** Card for mats: its pieces say what they are by their names. */
-  static SheetSteps steps(MonthSheet card) {
+  static SheetSteps steps(MonthSheet card, Units units) {
     return new SheetSteps(
         card.file(),
         card,
         card.sheet().pieces().stream()
-            .map(placed -> placed.piece().label() + ": " + Measure.of(placed.piece().size()))
+            .map(placed -> placed.piece().label() + ": " + units.of(placed.piece().size()))
             .toList(),
-        new CutSteps(card.sheet()).sentences());
+        new CutSteps(card.sheet(), units).sentences());
   }
 
-  private static SheetSteps steps(MonthSheet sheet, PieceNames names) {
+  private static SheetSteps steps(MonthSheet sheet, PieceNames names, Units units) {
     return new SheetSteps(
         SheetsPdf.name(sheet),
         sheet,
         sheet.sheet().pieces().stream().map(placed -> names.sentence(sheet, placed)).toList(),
-        new CutSteps(sheet.sheet()).sentences());
+        new CutSteps(sheet.sheet(), units).sentences());
   }
 }

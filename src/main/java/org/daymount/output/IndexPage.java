@@ -58,7 +58,7 @@ public final class IndexPage {
         .raw("<label for=\"found\">Show what was found in the pictures</label></nav>\n</header>\n");
     new MonthGlance(strip).write(page, month);
     page.raw("<main id=\"days\">\n");
-    DaySection days = new DaySection(strip);
+    DaySection days = new DaySection(strip, month.units());
     month.days().forEach(day -> days.write(page, day));
     page.raw("</main>\n");
     new SheetSection(strip).write(page, month);
@@ -108,8 +108,8 @@ public final class IndexPage {
         + ", "
         + DayWords.counted(month.sheets().size(), "sheet")
         + " of "
-        + month.settings().sheet()
-        + " in to print.";
+        + month.units().sized(month.settings().sheet())
+        + " to print.";
   }
 
   /** Stills from one clip are one file. */

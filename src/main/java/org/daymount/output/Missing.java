@@ -5,6 +5,7 @@ import java.util.List;
 import org.daymount.month.Month;
 import org.daymount.month.MonthDay;
 import org.daymount.pick.SpacePick;
+import org.daymount.unit.Units;
 
 /** The pictures that pages still wait for, with the direction they must have. */
 final class Missing {
@@ -21,7 +22,7 @@ final class Missing {
                   + ", space "
                   + (i + 1)
                   + ": "
-                  + wanted(pick)
+                  + wanted(pick, month.units())
                   + because(pick));
         }
       }
@@ -30,11 +31,13 @@ final class Missing {
   }
 
   /** A free space takes a picture of either direction, and that is what to look for. */
-  static String wanted(SpacePick pick) {
+  static String wanted(SpacePick pick, Units units) {
     boolean isFree = pick.space().ways().size() > 1;
     return isFree
-        ? pick.space().name() + ", either direction" + (pick.space().onMat() ? ", on mat" : "")
-        : DayWords.space(pick.space(), pick.direction());
+        ? units.name(pick.space().upright())
+            + ", either direction"
+            + (pick.space().onMat() ? ", on mat" : "")
+        : DayWords.space(pick.space(), pick.direction(), units);
   }
 
   private static String because(SpacePick pick) {

@@ -58,7 +58,11 @@ final class MonthGlance {
       SvgPage canvas = new SvgPage(page, photo -> strip.dataAddress(photo, IndexPage.SMALL_EDGE));
       canvas.open(
           month.album().settings().page(),
-          DayWords.shortDay(date) + ": " + drawn.get().kind() + ", leaf " + drawn.get().leaf());
+          DayWords.shortDay(date)
+              + ": "
+              + month.units().kind(drawn.get().kind())
+              + ", leaf "
+              + drawn.get().leaf());
       try {
         PageDrawing.of(month, drawn.get()).draw(canvas);
       } catch (IOException e) {

@@ -69,10 +69,10 @@ final class PageGuide {
   private String space(MonthSpace space) {
     SpacePick pick = space.pick();
     if (pick.hero().isEmpty()) {
-      return Missing.wanted(pick) + ": still missing.";
+      return Missing.wanted(pick, month.units()) + ": still missing.";
     }
     Candidate hero = pick.hero().get();
-    return DayWords.space(pick.space(), pick.direction())
+    return DayWords.space(pick.space(), pick.direction(), month.units())
         + ": "
         + pieces(space.pieces())
         + ", "
@@ -93,18 +93,19 @@ final class PageGuide {
             + ", edge to edge";
   }
 
-  private static String mat(Space space) {
+  private String mat(Space space) {
     return space
         .reveal()
         .filter(Length::isPositive)
         .map(
             reveal ->
                 " Centre it on a "
-                    + space.name()
+                    + month.units().name(space.upright())
                     + " mat: "
-                    + Measure.of(reveal)
+                    + month.units().of(reveal)
                     + " of the mat shows on each side.")
-        .orElse(space.onMat() ? " It covers its " + space.name() + " mat." : "");
+        .orElse(
+            space.onMat() ? " It covers its " + month.units().name(space.upright()) + " mat." : "");
   }
 
   private String onSide(MonthDay day, int space) {

@@ -119,7 +119,12 @@ public final class PagesPdf {
     text.draw(stream, date, Weight.BOLD, EDGE_TYPE, x, MARGIN + height + 8);
     text.draw(
         stream,
-        "Leaf " + leaf.number() + ", " + side.word() + ": " + base.orElse(leaf.kind()),
+        "Leaf "
+            + leaf.number()
+            + ", "
+            + side.word()
+            + ": "
+            + base.orElse(month.units().kind(leaf.kind())),
         Weight.PLAIN,
         EDGE_TYPE,
         x,

@@ -9,6 +9,7 @@ import org.daymount.sheet.Sheet;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
+import org.daymount.unit.Units;
 
 /** A ruler at the foot of a page: inches above the line, centimetres below it. */
 final class PdfRuler {
@@ -61,7 +62,10 @@ final class PdfRuler {
     return Optional.empty();
   }
 
-  void draw(PaperBox strip, String title) throws IOException {
+  /**
+   * @param units which of the two scales is named first
+   */
+  void draw(PaperBox strip, String title, Units units) throws IOException {
     PDRectangle box = SheetsPdf.rectangle(strip, paper);
     double left = box.getLowerLeftX();
     double y = box.getLowerLeftY() + 16;
@@ -87,12 +91,15 @@ final class PdfRuler {
     text.draw(page, "Print at 100%, not “fit to page”.", Weight.BOLD, WORDS_TYPE, words, y + 8);
     text.draw(
         page,
-        "Check with a ruler: this line is 4 in long,",
+        units == Units.INCHES
+            ? "Check with a ruler: this line is 4 in long,"
+            : "Check with a ruler: the lower scale is 10 cm",
         Weight.PLAIN,
         WORDS_TYPE,
         words,
         y - 2);
-    text.draw(page, "the lower scale 10 cm. · " + title, Weight.PLAIN, WORDS_TYPE, words, y - 12);
+    String rest = units == Units.INCHES ? "the lower scale 10 cm" : "long, the upper one 4 in";
+    text.draw(page, rest + ". · " + title, Weight.PLAIN, WORDS_TYPE, words, y - 12);
   }
 
   private void number(int number, String unit, double x, double y) throws IOException {

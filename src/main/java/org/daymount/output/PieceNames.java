@@ -10,15 +10,18 @@ import org.daymount.month.Month;
 import org.daymount.month.MonthSheet;
 import org.daymount.sheet.PieceContent;
 import org.daymount.sheet.PlacedPiece;
+import org.daymount.unit.Units;
 
 /** What pieces are and on which sheet they are found. */
 final class PieceNames {
+  private final Units units;
   private final Map<String, String> sheetOf = new HashMap<>();
 
   /** By day: label of the piece and its card, in the order of the labels. */
   private final Map<LocalDate, Map<String, StoryCard>> cards = new TreeMap<>();
 
   PieceNames(Month month) {
+    units = month.units();
     for (MonthSheet sheet : month.sheets()) {
       for (PlacedPiece placed : sheet.sheet().pieces()) {
         sheetOf.put(placed.piece().label(), SheetsPdf.name(sheet));
@@ -55,7 +58,7 @@ final class PieceNames {
         + ", "
         + content.card().map(PieceNames::card).orElseGet(() -> space(content))
         + ", "
-        + Measure.of(placed.piece().size())
+        + units.of(placed.piece().size())
         + (placed.turned() ? ", lying on its side" : "");
   }
 

@@ -19,6 +19,7 @@ import org.daymount.month.Settings;
 import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
+import org.daymount.unit.Units;
 
 /**
  * All sheets as one PDF at true size: a page for each sheet, or several on the paper of a printer
@@ -60,6 +61,9 @@ public final class SheetsPdf {
       pdf.dependsOn(
           (month.settings().paper().name() + month.settings().margin())
               .getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+      if (month.units() != Units.INCHES) {
+        pdf.dependsOn(month.units().word().getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+      }
       addPages(month, images, pdf);
       return pdf.bytes();
     }
@@ -108,7 +112,7 @@ public final class SheetsPdf {
           new PDPageContentStream(
               pdf.document(), page, PDPageContentStream.AppendMode.APPEND, true, true)) {
         new PdfRuler(new PdfText(pdf.document()), stream, sheet.sheet().size())
-            .draw(room.get(), DayWords.month(month.month()) + " · " + name(sheet));
+            .draw(room.get(), DayWords.month(month.month()) + " · " + name(sheet), month.units());
       }
     }
   }
@@ -142,7 +146,8 @@ public final class SheetsPdf {
               box.getLowerLeftX() + 12,
               box.getUpperRightY() + 4);
         }
-        ruler.draw(grid.get().foot(), DayWords.month(month.month()) + " · " + names(group));
+        ruler.draw(
+            grid.get().foot(), DayWords.month(month.month()) + " · " + names(group), month.units());
       }
       page.setTrimBox(
           group.size() == 1 ? rectangle(grid.get().place(0), paper) : page.getMediaBox());

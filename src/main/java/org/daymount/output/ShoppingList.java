@@ -18,7 +18,6 @@ import org.daymount.page.Place;
 import org.daymount.sheet.MatPlan;
 import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
-import org.daymount.unit.SizeText;
 
 /** What the month needs from the shop and from the drawer: things that exist. */
 final class ShoppingList {
@@ -48,12 +47,12 @@ final class ShoppingList {
           : List.of(
               DayWords.counted(month.sheets().size(), "sheet")
                   + " of photo paper, "
-                  + name(month.settings().sheet())
-                  + " in, for sheets.pdf, printed at 100%.");
+                  + sized(month.settings().sheet())
+                  + ", for sheets.pdf, printed at 100%.");
     }
     Map<String, Integer> counts = new LinkedHashMap<>();
     for (MonthSheet sheet : month.sheets()) {
-      counts.merge(name(sheet.sheet().size()), 1, Integer::sum);
+      counts.merge(sized(sheet.sheet().size()), 1, Integer::sum);
     }
     return counts.entrySet().stream()
         .map(
@@ -61,7 +60,7 @@ final class ShoppingList {
                 DayWords.counted(e.getValue(), "print")
                     + " of "
                     + e.getKey()
-                    + " in, without enlarging or cropping.")
+                    + ", without enlarging or cropping.")
         .toList();
   }
 
@@ -99,9 +98,9 @@ final class ShoppingList {
     return kind.equals(PageKind.FULL)
         ? DayWords.counted(count, "whole page")
             + " of "
-            + month.album().settings().page()
-            + " in to glue on, in a plain protector"
-        : DayWords.counted(count, "page protector") + " with pockets " + kind;
+            + month.units().sized(month.album().settings().page())
+            + " to glue on, in a plain protector"
+        : DayWords.counted(count, "page protector") + " with pockets " + month.units().kind(kind);
   }
 
   private static String days(Leaf leaf) {
@@ -119,18 +118,18 @@ final class ShoppingList {
     MatPlan plan = MatCard.plan(month);
     List<String> lines = new ArrayList<>();
     Map<String, Integer> counts = new TreeMap<>();
-    mats.values().forEach(mat -> counts.merge(name(mat), 1, Integer::sum));
+    mats.values().forEach(mat -> counts.merge(sized(mat), 1, Integer::sum));
     counts.forEach(
-        (size, count) -> lines.add(DayWords.counted(count, "mat") + " of " + size + " in."));
+        (size, count) -> lines.add(DayWords.counted(count, "mat") + " of " + size + "."));
     if (plan.cardSheets() > 0) {
       lines.add(
           "For the mats: "
               + DayWords.counted(plan.cardSheets(), "sheet")
               + " of card, "
-              + MatPlan.CARD
-              + " in; how to cut it stands after the sheets.");
+              + month.units().sized(MatPlan.CARD)
+              + "; how to cut it stands after the sheets.");
     }
-    plan.tooLarge().forEach(mat -> lines.add("A mat of " + name(mat) + " in is larger than that."));
+    plan.tooLarge().forEach(mat -> lines.add("A mat of " + sized(mat) + " is larger than that."));
     return lines;
   }
 
@@ -139,13 +138,13 @@ final class ShoppingList {
     String printed = counts(place -> place.what() == Place.What.STORY && place.index().isPresent());
     String byHand = counts(place -> place.what() == Place.What.STORY && place.index().isEmpty());
     if (!printed.isEmpty()) {
-      lines.add("Story cards, printed with the pictures: " + printed + " in.");
+      lines.add("Story cards, printed with the pictures: " + printed + ".");
     }
     if (!byHand.isEmpty()) {
       lines.add(
           "Cards or paper for the stories that you write by hand: "
               + byHand
-              + " in (--cards 3x4 prints them instead).");
+              + " (--cards 3x4 prints them instead).");
     }
     return lines;
   }
@@ -154,7 +153,7 @@ final class ShoppingList {
     String empty = counts(place -> place.what() == Place.What.FREE);
     return empty.isEmpty()
         ? List.of()
-        : List.of("To fill the pockets left empty, if you like: " + empty + " in.");
+        : List.of("To fill the pockets left empty, if you like: " + empty + ".");
   }
 
   /** {@code 12 of 4x6, 3 of 3x4}, the largest first. */
@@ -171,11 +170,11 @@ final class ShoppingList {
                     : Double.compare(b.squareInches(), a.squareInches()))
         .forEach(size -> counts.merge(size, 1, Integer::sum));
     return counts.entrySet().stream()
-        .map(e -> e.getValue() + " of " + e.getKey())
+        .map(e -> e.getValue() + " of " + sized(e.getKey()))
         .collect(Collectors.joining(", "));
   }
 
-  private static String name(PaperSize size) {
-    return SizeText.text(size.towards(Orientation.PORTRAIT));
+  private String sized(PaperSize size) {
+    return month.units().sized(size.towards(Orientation.PORTRAIT));
   }
 }

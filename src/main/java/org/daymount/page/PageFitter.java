@@ -10,6 +10,7 @@ import org.daymount.album.Space;
 import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
+import org.daymount.unit.Units;
 
 /**
  * Which kinds of page hold a day's spaces and story cards: pockets where they would be at least
@@ -20,17 +21,23 @@ public final class PageFitter {
   private static final int MOST_SUBSETS = 10;
 
   private final PaperSize page;
+  private final Units units;
   private final List<PageKind> kinds;
 
   public PageFitter(PaperSize page) {
-    this(page, List.of());
+    this(page, List.of(), Units.INCHES);
+  }
+
+  public PageFitter(PageSettings settings) {
+    this(settings.page(), settings.album().have(), settings.units());
   }
 
   /**
    * @param have pockets of the kinds at hand, none for the whole page; an empty list: all there are
    */
-  public PageFitter(PaperSize page, List<List<PaperSize>> have) {
+  private PageFitter(PaperSize page, List<List<PaperSize>> have, Units units) {
     this.page = page;
+    this.units = units;
     this.kinds = have.isEmpty() ? PageKinds.of(page) : atHand(page, have);
   }
 
@@ -55,6 +62,15 @@ public final class PageFitter {
 
   List<PageKind> kinds() {
     return kinds;
+  }
+
+  /** Of the kinds at hand, each size once. */
+  public List<PaperSize> pockets() {
+    return kinds.stream()
+        .flatMap(kind -> kind.pockets().stream())
+        .map(PaperBox::size)
+        .distinct()
+        .toList();
   }
 
   /**
@@ -207,7 +223,7 @@ public final class PageFitter {
     List<PageItem> freed = items.stream().map(PageItem::eitherWay).toList();
     List<Integer> held = fits(freed).isEmpty() ? mostThatFits(freed) : all(freed);
     if (held.isEmpty()) {
-      return asked + " on a " + page + " in page, in no way; ask for a smaller size";
+      return asked + " on a " + units.sized(page) + " page, in no way; ask for a smaller size";
     }
     Arrangement found = fits(chosen(freed, held)).get(0);
     List<PageItem> lying = new ArrayList<>();
@@ -220,21 +236,28 @@ public final class PageFitter {
         fits(items.stream().map(PageItem::onSideIfNeeded).toList()).isEmpty()
             ? ""
             : "; or write on its side, for a picture that lies turned";
-    return asked + " on a " + page + " in page; the nearest that does: " + nearest + turned;
+    return asked
+        + " on a "
+        + units.sized(page)
+        + " page; the nearest that does: "
+        + nearest
+        + turned;
   }
 
   String notOn(PageForm form, List<PageItem> items) {
     return words(items) + (items.size() == 1 ? " does" : " do") + " not fit on a " + form.text();
   }
 
-  private static String on(PageKind kind) {
-    return kind.isFull() ? " (glued on a full page)" : " (a page of " + kind.name() + ")";
+  private String on(PageKind kind) {
+    return kind.isFull()
+        ? " (glued on a full page)"
+        : " (a page of " + units.kind(kind.name()) + ")";
   }
 
-  private static String words(List<PageItem> items) {
+  private String words(List<PageItem> items) {
     java.util.Map<String, Long> counts =
         items.stream()
-            .map(PageItem::words)
+            .map(item -> item.words(units))
             .collect(
                 Collectors.groupingBy(
                     word -> word, java.util.LinkedHashMap::new, Collectors.counting()));

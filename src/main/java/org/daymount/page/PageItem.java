@@ -4,6 +4,7 @@ import java.util.List;
 import org.daymount.album.Space;
 import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
+import org.daymount.unit.Units;
 
 /**
  * Something that is to lie on a page: the card or picture of a space, or a story card.
@@ -74,8 +75,8 @@ public record PageItem(PaperSize size, List<Orientation> ways, boolean isCard, S
   }
 
   /** In words: {@code 4x6 portrait}, {@code a 3x4 story card}. */
-  String words() {
-    String name = org.daymount.unit.SizeText.text(size.towards(Orientation.PORTRAIT));
+  String words(Units units) {
+    String name = units.name(size.towards(Orientation.PORTRAIT));
     if (isCard) {
       return name + " story card";
     }

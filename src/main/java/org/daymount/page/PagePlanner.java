@@ -38,7 +38,7 @@ public final class PagePlanner {
 
   public PagePlanner(PageSettings settings) {
     this.settings = settings;
-    this.fitter = new PageFitter(settings.page(), settings.album().have());
+    this.fitter = new PageFitter(settings);
   }
 
   /**

@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import org.daymount.album.AlbumFile;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperSize;
+import org.daymount.unit.Units;
 
 /**
  * How the album is made up.
@@ -12,8 +13,10 @@ import org.daymount.unit.PaperSize;
  * @param start where the first day's page lies when the album is open
  * @param firstWeekday of a calendar, as the person's country has it
  * @param album what the person wrote about it
+ * @param units that the person reads first
  */
-public record PageSettings(PaperSize page, Start start, DayOfWeek firstWeekday, AlbumFile album) {
+public record PageSettings(
+    PaperSize page, Start start, DayOfWeek firstWeekday, AlbumFile album, Units units) {
   // First of all, since the standard settings are checked too.
   private static final Length SMALLEST = Length.inches(2);
   private static final Length LARGEST = Length.inches(24);
@@ -35,12 +38,23 @@ public record PageSettings(PaperSize page, Start start, DayOfWeek firstWeekday, 
     this(page, start, firstWeekday, AlbumFile.NONE);
   }
 
+  /** Inches first. */
+  public PageSettings(PaperSize page, Start start, DayOfWeek firstWeekday, AlbumFile album) {
+    this(page, start, firstWeekday, album, Units.INCHES);
+  }
+
   public PageSettings {
     Length shortest = page.width().min(page.height());
     Length longest = page.width().max(page.height());
     if (SMALLEST.isLongerThan(shortest) || longest.isLongerThan(LARGEST)) {
       throw new IllegalArgumentException(
-          "a page of " + page + " in cannot be planned; give one from 2x2 to 24x24 in, like 6x8");
+          "a page of "
+              + units.sized(page)
+              + " cannot be planned; give one from "
+              + units.sized(PaperSize.inches(2, 2))
+              + " to "
+              + units.sized(PaperSize.inches(24, 24))
+              + ", like 6x8");
     }
   }
 }

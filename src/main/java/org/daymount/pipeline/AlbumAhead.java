@@ -12,6 +12,7 @@ import org.daymount.album.AlbumDefaults;
 import org.daymount.album.BasePage;
 import org.daymount.album.DayPage;
 import org.daymount.album.Space;
+import org.daymount.album.TradeSizes;
 import org.daymount.choices.AlbumPlan;
 import org.daymount.choices.AlbumPlanner;
 import org.daymount.month.Month;
@@ -56,11 +57,12 @@ public record AlbumAhead(Month month, MatPlan papers) {
     MonthNote read = NoteParser.parse(note, pages.album().names(), locale);
     AlbumPlan plan =
         AlbumPlanner.plan(month, day -> true, Optional.of(read), defaults.with(pages.album()));
-    PageFitter fitter = new PageFitter(pages.page(), pages.album().have());
+    PageFitter fitter = new PageFitter(pages);
     List<DayContents> contents = new ArrayList<>();
     List<MonthDay> days = new ArrayList<>();
     Map<String, PaperSize> papers = new LinkedHashMap<>();
-    for (DayPage page : plan.pages()) {
+    for (DayPage planned : plan.pages()) {
+      DayPage page = TradeSizes.servedBy(settings.sheet(), fitter.pockets(), planned);
       boolean isThere = page.kind() != DayPage.Kind.LEFT_OUT;
       Optional<BasePage> base = page.base().flatMap(pages.album()::base);
       List<Space> spaces =

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.daymount.album.AlbumRemark;
 import org.daymount.album.DayPage;
@@ -48,9 +49,12 @@ record AlbumPages(
     Optional<MonthNote> note = inUse.map(file -> NoteInUse.read(file.text(), request, month));
     Predicate<LocalDate> wanted = day -> request.daySettings().days().contains(day.getDayOfMonth());
     AlbumPlan plan = AlbumPlanner.plan(month, wanted, note, request.defaults(), merged.choices());
+    PageFitter fitter = new PageFitter(request.pages());
+    UnaryOperator<DayPage> served =
+        page -> TradeSizes.servedBy(request.settings().sheet(), fitter.pockets(), page);
     Map<LocalDate, DayPage> noted =
         AlbumPlanner.plan(month, day -> true, note, request.defaults()).pages().stream()
-            .map(page -> TradeSizes.servedBy(request.settings().sheet(), page))
+            .map(served)
             .collect(Collectors.toMap(DayPage::day, Function.identity()));
     List<Warning> warnings = new ArrayList<>();
     for (String remark : request.pages().album().remarks()) {
@@ -63,16 +67,12 @@ record AlbumPages(
     addAll(warnings, IgnoredChoices.of(made, month));
     addAll(warnings, plan.remarks());
     addAll(warnings, merged.remarks());
-    List<DayPage> pages =
-        plan.pages().stream()
-            .map(page -> TradeSizes.servedBy(request.settings().sheet(), page))
-            .toList();
-    return new AlbumPages(directed(pages, request), noted, merged.choices(), warnings);
+    List<DayPage> pages = plan.pages().stream().map(served).toList();
+    return new AlbumPages(directed(pages, fitter, request), noted, merged.choices(), warnings);
   }
 
   /** A page gives its spaces their direction before any picture is chosen for them. */
-  private static List<DayPage> directed(List<DayPage> pages, Request request) {
-    PageFitter fitter = new PageFitter(request.pages().page(), request.pages().album().have());
+  private static List<DayPage> directed(List<DayPage> pages, PageFitter fitter, Request request) {
     CardSizes cards = CardSizes.of(request);
     return pages.stream()
         .map(

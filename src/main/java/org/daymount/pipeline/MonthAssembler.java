@@ -28,6 +28,7 @@ import org.daymount.sheet.PieceMaker;
 import org.daymount.sheet.PlacedPiece;
 import org.daymount.sheet.Sheet;
 import org.daymount.unit.Ppi;
+import org.daymount.unit.Units;
 
 /** Puts what the stages found and settled together into the finished month. */
 final class MonthAssembler {
@@ -181,14 +182,14 @@ final class MonthAssembler {
                 : ". It is not printed"));
   }
 
-  private static Optional<Warning> missing(MonthDay day, MonthSpace space) {
+  private Optional<Warning> missing(MonthDay day, MonthSpace space) {
     SpacePick pick = space.pick();
     if (pick.hero().isPresent()) {
       return Optional.empty();
     }
     String text =
         "the "
-            + pick.space().name()
+            + units().name(pick.space().upright())
             + pick.space().direction().map(way -> " " + way.word()).orElse("")
             + " picture is missing: "
             + String.join("; ", pick.reasons());
@@ -213,7 +214,11 @@ final class MonthAssembler {
                         .formatted(
                             hero.looked().photo().file(),
                             Math.floor(hero.crop().ppi().value()),
-                            space.pick().space().name(),
+                            units().name(space.pick().space().upright()),
                             least.value())));
+  }
+
+  private Units units() {
+    return request.pages().units();
   }
 }

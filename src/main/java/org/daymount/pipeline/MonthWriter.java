@@ -78,7 +78,8 @@ public final class MonthWriter {
       put(
           folder,
           "sheets.pdf",
-          Recipe.of("sheets.pdf", month.month(), month.settings(), month.sheets(), sheets),
+          Recipe.of(
+              "sheets.pdf", month.month(), month.settings(), month.units(), month.sheets(), sheets),
           () -> new SheetsPdf().write(month, folder::content));
       put(
           folder,

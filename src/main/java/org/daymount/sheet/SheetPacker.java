@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.daymount.unit.PaperSize;
+import org.daymount.unit.SizeText;
 
 /**
  * Pieces onto the fewest sheets, by cuts that run from edge to edge.
@@ -46,7 +47,7 @@ public final class SheetPacker {
     if (!piece.size().fitsInto(sheet) && !piece.size().turned().fitsInto(sheet)) {
       throw new IllegalArgumentException(
           "piece %s of %s does not fit a %s sheet; split it first"
-              .formatted(piece.label(), piece.size(), sheet));
+              .formatted(piece.label(), SizeText.text(piece.size()), SizeText.text(sheet)));
     }
   }
 

@@ -3,6 +3,7 @@ package org.daymount.sheet;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
+import org.daymount.unit.SizeText;
 
 /**
  * The paper that is cut up.
@@ -16,15 +17,21 @@ import org.daymount.unit.PaperSize;
 public record SheetSettings(PaperSize sheet, Length labTrim, Length margin) {
   public SheetSettings {
     if (margin.nanometres() < 0) {
-      throw new IllegalArgumentException("the margin cannot be below zero, was " + margin);
+      throw new IllegalArgumentException(
+          "the margin cannot be below zero, was " + SizeText.text(margin));
     }
     Length shorter = sheet.width().min(sheet.height());
     if (!shorter.isLongerThan(margin.times(2))) {
       throw new IllegalArgumentException(
-          "a margin of " + margin + " leaves nothing of a " + sheet + " sheet");
+          "a margin of "
+              + SizeText.text(margin)
+              + " leaves nothing of a "
+              + SizeText.text(sheet)
+              + " sheet");
     }
     if (labTrim.nanometres() < 0) {
-      throw new IllegalArgumentException("the lab trim cannot be below zero, was " + labTrim);
+      throw new IllegalArgumentException(
+          "the lab trim cannot be below zero, was " + SizeText.text(labTrim));
     }
   }
 

@@ -28,11 +28,17 @@ class TradeSizesTest {
     assertEquals(PaperSize.millimetres(130, 180), served(PaperSize.inches(6, 8)));
   }
 
-  private static PaperSize served(PaperSize print) {
+  @Test
+  void thirteenByEighteenGoesIntoAPocketOfFiveBySevenWhateverItIsPrintedOn() {
+    assertEquals(PaperSize.inches(5, 7), served(PaperSize.LETTER, PaperSize.inches(7, 5)));
+    assertEquals(PaperSize.millimetres(130, 180), served(PaperSize.LETTER, PaperSize.inches(4, 6)));
+  }
+
+  private static PaperSize served(PaperSize print, PaperSize... pockets) {
     Space space = Space.free(PaperSize.millimetres(130, 180));
     DayPage page =
         new DayPage(
             LocalDate.of(2026, 6, 1), DayPage.Kind.PICTURES, List.of(space), Optional.empty());
-    return TradeSizes.servedBy(print, page).spaces().get(0).size();
+    return TradeSizes.servedBy(print, List.of(pockets), page).spaces().get(0).size();
   }
 }

@@ -10,12 +10,18 @@ import java.util.Locale;
 /** The command line in a test: a fixed day, zone and folder, no terminal. */
 final class Shell {
   private final Path here;
+  private final Locale locale;
 
   /** What a command left behind. */
   record Result(int code, String out, String err) {}
 
   Shell(Path here) {
+    this(here, Locale.ENGLISH);
+  }
+
+  Shell(Path here, Locale locale) {
     this.here = here;
+    this.locale = locale;
   }
 
   Result run(String... arguments) {
@@ -28,7 +34,7 @@ final class Shell {
             false,
             LocalDate.of(2026, 7, 4),
             ZoneOffset.UTC,
-            Locale.ENGLISH,
+            locale,
             here);
     int code = CommandLines.run(around, arguments);
     return new Result(code, out.toString(), err.toString());

@@ -10,6 +10,7 @@ import org.daymount.sheet.Cut;
 import org.daymount.sheet.PlacedPiece;
 import org.daymount.sheet.Sheet;
 import org.daymount.unit.PaperSize;
+import org.daymount.unit.Units;
 import org.junit.jupiter.api.Test;
 
 class GuideTest {
@@ -45,13 +46,14 @@ class GuideTest {
                 + " a done.",
             "The part with b, c: cut from top to bottom, 2 in (5.1 cm) from the left edge;"
                 + " b and c done."),
-        new CutSteps(new Sheet(TestMonths.SIX_BY_FOUR, pieces, cuts)).sentences());
+        new CutSteps(new Sheet(TestMonths.SIX_BY_FOUR, pieces, cuts), Units.INCHES).sentences());
   }
 
   @Test
   void aCutThatDoesNotRunFromEdgeToEdgeIsRefused() {
     Sheet sheet = new Sheet(TestMonths.SIX_BY_FOUR, List.of(), List.of(TestMonths.upDown(2, 0, 3)));
-    assertThrows(IllegalArgumentException.class, () -> new CutSteps(sheet).sentences());
+    assertThrows(
+        IllegalArgumentException.class, () -> new CutSteps(sheet, Units.INCHES).sentences());
   }
 
   @Test
