@@ -1,11 +1,13 @@
 package org.daymount.image;
 
 import java.awt.image.BufferedImage;
+import java.util.Arrays;
 
 /**
- * Resampling by two passes, first along the rows, then down the columns. Only the filtered rows
- * that the next target row needs are held. Sample values are filtered as they are coded in sRGB;
- * ringing beyond black or white is cut.
+ * Resampling by two passes, first down the columns, then along the rows, of which there are fewer
+ * by then. Each source row is added at once to the target rows that it has a part in, so only these
+ * are held. Sample values are filtered as they are coded in sRGB; ringing beyond black or white is
+ * cut.
  */
 final class Lanczos {
   private static final int CHANNELS = 3;
@@ -13,15 +15,18 @@ final class Lanczos {
   private final SrgbRows source;
   private final LanczosTaps across;
   private final LanczosTaps down;
+  private final int width;
   private final int[] packed;
+  // all of the reds, then the greens, then the blues
   private final float[] line;
 
   private Lanczos(SrgbRows source, LanczosTaps across, LanczosTaps down) {
     this.source = source;
     this.across = across;
     this.down = down;
-    this.packed = new int[source.width()];
-    this.line = new float[source.width() * CHANNELS];
+    this.width = source.width();
+    this.packed = new int[width];
+    this.line = new float[width * CHANNELS];
   }
 
   static BufferedImage resample(SrgbRows source, LanczosTaps across, LanczosTaps down) {
@@ -36,62 +41,76 @@ final class Lanczos {
   private BufferedImage run() {
     BufferedImage result =
         new BufferedImage(across.targets(), down.targets(), BufferedImage.TYPE_INT_RGB);
-    float[][] window = new float[mostRows()][across.targets() * CHANNELS];
+    float[][] sums = new float[mostAtOnce()][line.length];
     int[] row = new int[across.targets()];
-    int next = 0;
-    for (int y = 0; y < down.targets(); y++) {
-      for (next = Math.max(next, down.first(y)); next < down.end(y); next++) {
-        filterRow(next, window[next % window.length]);
+    int begun = 0;
+    int done = 0;
+    for (int y = down.first(0); done < down.targets(); y++) {
+      readLine(y);
+      for (; begun < down.targets() && down.first(begun) <= y; begun++) {
+        Arrays.fill(sums[begun % sums.length], 0);
       }
-      filterColumns(y, window, row);
-      result.getRaster().setDataElements(0, y, row.length, 1, row);
+      for (int target = done; target < begun; target++) {
+        add(down.weights(target)[y - down.first(target)], sums[target % sums.length]);
+      }
+      for (; done < begun && down.end(done) == y + 1; done++) {
+        filterAcross(sums[done % sums.length], row);
+        result.getRaster().setDataElements(0, done, row.length, 1, row);
+      }
     }
     return result;
   }
 
-  private int mostRows() {
+  /** Of how many target rows a source row is a part, at most. */
+  private int mostAtOnce() {
     int most = 1;
-    for (int y = 0; y < down.targets(); y++) {
-      most = Math.max(most, down.weights(y).length);
+    int done = 0;
+    for (int target = 0; target < down.targets(); target++) {
+      while (down.end(done) <= down.first(target)) {
+        done++;
+      }
+      most = Math.max(most, target - done + 1);
     }
     return most;
   }
 
-  private void filterRow(int y, float[] filtered) {
+  private void readLine(int y) {
     source.read(y, packed);
-    for (int x = 0, i = 0; x < packed.length; x++) {
-      int rgb = packed[x];
-      line[i++] = rgb >> 16 & 0xff;
-      line[i++] = rgb >> 8 & 0xff;
-      line[i++] = rgb & 0xff;
+    int green = width;
+    int blue = 2 * width;
+    for (int x = 0; x < packed.length; x++) {
+      line[x] = packed[x] >> 16 & 0xff;
     }
-    for (int x = 0, i = 0; x < across.targets(); x++) {
-      float red = 0;
-      float green = 0;
-      float blue = 0;
-      int from = across.first(x) * CHANNELS;
-      for (float weight : across.weights(x)) {
-        red += weight * line[from++];
-        green += weight * line[from++];
-        blue += weight * line[from++];
-      }
-      filtered[i++] = red;
-      filtered[i++] = green;
-      filtered[i++] = blue;
+    for (int x = 0; x < packed.length; x++) {
+      line[green + x] = packed[x] >> 8 & 0xff;
+    }
+    for (int x = 0; x < packed.length; x++) {
+      line[blue + x] = packed[x] & 0xff;
     }
   }
 
-  private void filterColumns(int y, float[][] window, int[] row) {
-    float[] sums = new float[row.length * CHANNELS];
-    int sourceRow = down.first(y);
-    for (float weight : down.weights(y)) {
-      float[] filtered = window[sourceRow++ % window.length];
-      for (int i = 0; i < sums.length; i++) {
-        sums[i] += weight * filtered[i];
-      }
+  private void add(float weight, float[] sum) {
+    for (int i = 0; i < line.length; i++) {
+      sum[i] += weight * line[i];
     }
-    for (int x = 0, i = 0; x < row.length; x++) {
-      row[x] = level(sums[i++]) << 16 | level(sums[i++]) << 8 | level(sums[i++]);
+  }
+
+  private void filterAcross(float[] sum, int[] row) {
+    for (int x = 0; x < row.length; x++) {
+      float[] weights = across.weights(x);
+      int red = across.first(x);
+      int green = red + width;
+      int blue = green + width;
+      float reds = 0;
+      float greens = 0;
+      float blues = 0;
+      for (int i = 0; i < weights.length; i++) {
+        float weight = weights[i];
+        reds += weight * sum[red + i];
+        greens += weight * sum[green + i];
+        blues += weight * sum[blue + i];
+      }
+      row[x] = level(reds) << 16 | level(greens) << 8 | level(blues);
     }
   }
 

@@ -29,15 +29,14 @@ final class SrgbRows {
   private final ColorConvertOp toSrgb = new ColorConvertOp(null);
   private final Optional<MatrixConversion> matrix;
   private boolean profileRefused;
-  private final boolean isThreeBytes;
-  private byte[] bytes;
+  private final Optional<ThreeByteRows> threeBytes;
   private BufferedImage band;
   private int bandTop;
 
   SrgbRows(BufferedImage picture) {
     this.decoded = Profiles.forScreen(picture);
     ColorSpace space = decoded.getColorModel().getColorSpace();
-    this.isThreeBytes = isThreeBytes(decoded.getColorModel());
+    this.threeBytes = ThreeByteRows.of(decoded);
     this.foreign = !space.isCS_sRGB() && space != ColorSpace.getInstance(ColorSpace.CS_GRAY);
     this.matrix = foreign ? matrix(decoded.getColorModel()) : Optional.empty();
   }
@@ -120,29 +119,13 @@ final class SrgbRows {
     ColorModel model = decoded.getColorModel();
     if (decoded.getType() == BufferedImage.TYPE_INT_RGB) {
       decoded.getRaster().getDataElements(0, y, width(), 1, rgb);
-    } else if (isThreeBytes) {
-      readThreeBytes(y, rgb);
+    } else if (threeBytes.isPresent()) {
+      threeBytes.get().read(y, rgb);
     } else if (model instanceof ComponentColorModel && isWhole(model.getTransferType())) {
       readComponents(y, rgb);
     } else {
       decoded.getRGB(0, y, width(), 1, rgb, 0, width());
       layOnWhite(rgb);
-    }
-  }
-
-  private static boolean isThreeBytes(ColorModel model) {
-    return model instanceof ComponentColorModel
-        && model.getTransferType() == DataBuffer.TYPE_BYTE
-        && model.getNumComponents() == 3
-        && model.getNumColorComponents() == 3
-        && model.getPixelSize() == 3 * Byte.SIZE;
-  }
-
-  /** What nearly every decoded photo is. */
-  private void readThreeBytes(int y, int[] rgb) {
-    bytes = (byte[]) decoded.getRaster().getDataElements(0, y, width(), 1, bytes);
-    for (int x = 0, at = 0; x < rgb.length; x++, at += 3) {
-      rgb[x] = (bytes[at] & 0xff) << 16 | (bytes[at + 1] & 0xff) << 8 | bytes[at + 2] & 0xff;
     }
   }
 

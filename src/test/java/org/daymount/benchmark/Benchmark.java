@@ -21,6 +21,11 @@ import java.util.Optional;
  * program that is not installed is left out and named.
  */
 public final class Benchmark {
+  /** The month that most people have, as the argument names it. */
+  private static final String CASUAL = "casual";
+
+  private static final int CASUAL_PHOTOS = 120;
+
   private final Path work;
   private final int rounds;
   private final String only;
@@ -35,8 +40,8 @@ public final class Benchmark {
 
   /**
    * @param arguments folder for the photos and what is made of them; numbers of photos with commas
-   *     between them; rounds; regular expressions for the names of the contenders that are wanted,
-   *     and for those of them that are not
+   *     between them, or {@code casual}; rounds; regular expressions for the names of the
+   *     contenders that are wanted, and for those of them that are not
    */
   public static void main(String[] arguments) throws IOException, InterruptedException {
     Benchmark benchmark =
@@ -47,19 +52,23 @@ public final class Benchmark {
             arguments[4]);
     List<Results> sizes = new ArrayList<>();
     for (String photos : arguments[1].split(",")) {
-      Results results = benchmark.run(Integer.parseInt(photos.strip()));
+      Results results = benchmark.run(photos.strip());
       results.print();
       sizes.add(results);
     }
     Slope.print(sizes);
   }
 
-  private Results run(int photos) throws IOException, InterruptedException {
-    Path jpegs = work.resolve("month-" + photos);
-    Path heics = work.resolve("month-" + photos + "-heic");
-    Path scratch = Files.createDirectories(work.resolve("scratch-" + photos));
-    PaintedMonth.make(jpegs, photos);
-    int heicCount = PaintedHeics.make(heics, photos).size();
+  private Results run(String month) throws IOException, InterruptedException {
+    Path jpegs = work.resolve("month-" + month);
+    Path heics = work.resolve("month-" + month + "-heic");
+    Path scratch = Files.createDirectories(work.resolve("scratch-" + month));
+    boolean casual = month.equals(CASUAL);
+    int photos =
+        casual
+            ? PaintedMonth.makeCasual(jpegs, CASUAL_PHOTOS).size()
+            : PaintedMonth.make(jpegs, Integer.parseInt(month)).size();
+    int heicCount = casual ? 0 : PaintedHeics.make(heics, photos).size();
     List<Contender> contenders = new ArrayList<>(Contenders.installed(heicCount > 0));
     contenders.removeIf(c -> !c.name().matches(only) || c.name().matches(without));
     System.out.printf(

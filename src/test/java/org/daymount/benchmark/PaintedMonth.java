@@ -48,6 +48,8 @@ final class PaintedMonth {
   private static final float QUALITY = 0.9f;
   private static final int DAYS_IN_JUNE = 30;
   private static final int MINUTES_IN_JUNE = DAYS_IN_JUNE * 24 * 60;
+  private static final int MINUTES_OF_LIGHT = 12 * 60;
+  private static final int FIRST_CASUAL_SEED = 10_000;
   static final DateTimeFormatter EXIF = DateTimeFormatter.ofPattern("yyyy:MM:dd HH:mm:ss");
 
   private PaintedMonth() {}
@@ -77,6 +79,37 @@ final class PaintedMonth {
                   number));
     }
     return files;
+  }
+
+  /**
+   * The month that most people have: photos of 12 megapixels, 3 to 4 MB each, no two of one scene,
+   * some four a day.
+   */
+  static List<Path> makeCasual(Path folder, int photos) throws IOException {
+    Files.createDirectories(folder);
+    List<Path> files = new ArrayList<>();
+    for (int i = 0; i < photos; i++) {
+      Path file = folder.resolve(String.format("photo-%05d.jpg", i));
+      files.add(file);
+      int number = i;
+      writeIfMissing(
+          file,
+          out ->
+              write(
+                  out,
+                  jpeg(scene(WIDTH, HEIGHT, FIRST_CASUAL_SEED + number), false),
+                  casuallyTaken(number, photos),
+                  number));
+    }
+    return files;
+  }
+
+  /** Spread evenly over June, by day: from 09:00 on. */
+  private static LocalDateTime casuallyTaken(int photo, int photos) {
+    int perDay = Math.max(1, (photos + DAYS_IN_JUNE - 1) / DAYS_IN_JUNE);
+    return LocalDateTime.of(2026, 6, 1, 9, 0)
+        .plusDays(photo / perDay)
+        .plusMinutes((long) photo % perDay * (MINUTES_OF_LIGHT / perDay));
   }
 
   /** Scenes of one kind as JPEGs, each painted when it is first asked for. */
