@@ -94,7 +94,7 @@ final class ClipFrameReader {
               + coded);
     }
     CodedColour colour = colour(clip.colour(), planes);
-    TileRows rows = new TileRows(planes, colour);
+    TileRows rows = TileRows.ofClip(planes, colour);
     BufferedImage picture =
         new BufferedImage(coded.width(), coded.height(), BufferedImage.TYPE_INT_RGB);
     int[] rgb = new int[coded.width()];

@@ -140,7 +140,7 @@ final class HeifRegionReader {
     if (colour == null) {
       colour = picture.colour().orElse(planes.colour());
     }
-    TileRows rows = new TileRows(planes, colour);
+    TileRows rows = TileRows.ofPicture(planes, colour);
     PixelBox region = regionInComposed();
     int firstColumn = firstKept(place.x(), region.x(), kept.getWidth());
     int lastColumn = firstKept(place.right(), region.x(), kept.getWidth());

@@ -2,18 +2,33 @@ package org.daymount.image;
 
 /**
  * The rows of a decoded tile as red, green and blue. Colour differences that several pixels share
- * are blended between their centres, which lie in the middle of those pixels, as in JPEG.
+ * are blended between their centres.
  */
 final class TileRows {
   private final CodedPlanes planes;
   private final SampleConversion conversion;
+  private final int[] near; // how much of the nearer colour difference a pixel has, in quarters
   private final int[] luma;
   private final int[][] chroma; // blended down: 4 times the samples' values
   private final int[] above;
   private final int[] below;
 
-  TileRows(CodedPlanes planes, CodedColour colour) {
+  /** For pictures: centres lie in the middle of the pixels that share a colour, as in JPEG. */
+  static TileRows ofPicture(CodedPlanes planes, CodedColour colour) {
+    return new TileRows(planes, colour, 3, 3);
+  }
+
+  /**
+   * For clips: centres lie on the left of two pixels (ITU-T H.264 and H.265, annex E, where
+   * chroma_sample_loc_type is not there).
+   */
+  static TileRows ofClip(CodedPlanes planes, CodedColour colour) {
+    return new TileRows(planes, colour, 4, 2);
+  }
+
+  private TileRows(CodedPlanes planes, CodedColour colour, int nearOfEven, int nearOfOdd) {
     this.planes = planes;
+    this.near = new int[] {nearOfEven, nearOfOdd};
     this.conversion = SampleConversion.of(colour, planes.bits());
     this.luma = new int[planes.width()];
     this.chroma = new int[2][planes.chromaWidth()];
@@ -39,13 +54,14 @@ final class TileRows {
     boolean shared = planes.chromaAcross() == 1;
     int last = planes.chromaWidth() - 1;
     for (int i = 0, x = from; i < count; i++, x += step) {
-      int near = shared ? x >> 1 : x;
-      int far = shared ? Math.max(0, Math.min(last, (x & 1) == 0 ? near - 1 : near + 1)) : near;
+      int own = shared ? x >> 1 : x;
+      int other = shared ? Math.max(0, Math.min(last, (x & 1) == 0 ? own - 1 : own + 1)) : own;
+      int weight = near[x & 1];
       rgb[at + i] =
           conversion.rgb(
               luma[x],
-              (3 * chroma[0][near] + chroma[0][far] + 8) >> 4,
-              (3 * chroma[1][near] + chroma[1][far] + 8) >> 4);
+              (weight * chroma[0][own] + (4 - weight) * chroma[0][other] + 8) >> 4,
+              (weight * chroma[1][own] + (4 - weight) * chroma[1][other] + 8) >> 4);
     }
   }
 
