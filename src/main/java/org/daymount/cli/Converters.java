@@ -5,9 +5,12 @@ import java.time.YearMonth;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.daymount.album.TradeSizes;
 import org.daymount.day.DayNumbers;
 import org.daymount.day.DayStart;
+import org.daymount.image.Lightening;
 import org.daymount.month.Settings;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperSize;
@@ -53,6 +56,7 @@ final class Converters {
   static void register(CommandLine line) {
     line.registerConverter(PaperSize.class, converter(SizeText::parseSize));
     line.registerConverter(Length.class, converter(SizeText::parseLength));
+    line.registerConverter(Lightening.class, converter(Converters::lightening));
     line.registerConverter(Units.class, converter(Converters::units));
     line.registerConverter(Ppi.class, converter(Converters::ppi));
     line.registerConverter(YearMonth.class, converter(Converters::month));
@@ -71,6 +75,25 @@ final class Converters {
     } catch (IllegalArgumentException e) {
       throw new TypeConversionException(e.getMessage());
     }
+  }
+
+  private static final Pattern STOPS = Pattern.compile("\\+?(\\d+(?:[.,]\\d+)?)(?:/(\\d+))?");
+
+  /** {@code 1/3}, {@code 2/3}, {@code 0.5}; stops of exposure. */
+  static Lightening lightening(String text) {
+    String plain = text.strip().replace("⅓", "1/3").replace("⅔", "2/3").replace("½", "1/2");
+    Matcher stops = STOPS.matcher(plain);
+    try {
+      if (stops.matches()) {
+        double value = Double.parseDouble(stops.group(1).replace(',', '.'));
+        double parts = stops.group(2) == null ? 1 : Double.parseDouble(stops.group(2));
+        return new Lightening(value / parts);
+      }
+    } catch (IllegalArgumentException e) {
+      // said below
+    }
+    throw new IllegalArgumentException(
+        "'" + text + "' is no lightening; use stops from 0 to 1, such as 1/3 or 2/3");
   }
 
   private static Units units(String text) {

@@ -14,7 +14,8 @@ import picocli.CommandLine.HelpCommand;
         "From a month of phone pictures to the prints, cuts and stories of a page-a-day album.",
     description = {
       "",
-      "Your pictures are only ever read, and nothing leaves this computer. 'daymount help sheets' tells all about a command.",
+      "Your pictures are only ever read, and nothing leaves this computer. 'daymount help sheets'"
+          + " tells all about a command.",
       ""
     },
     subcommands = {
@@ -25,6 +26,7 @@ import picocli.CommandLine.HelpCommand;
       LookCommand.class,
       NoteCommand.class,
       PagesCommand.class,
+      StripCommand.class,
       HelpCommand.class,
       GenerateCompletion.class,
       ManPageCommand.class,

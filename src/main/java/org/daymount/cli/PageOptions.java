@@ -3,12 +3,12 @@ package org.daymount.cli;
 import java.nio.file.Path;
 import org.daymount.album.CommonPractice;
 import org.daymount.card.CardStyle;
-import org.daymount.month.Settings;
+import org.daymount.image.Lightening;
 import org.daymount.page.PageSettings;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.Ppi;
-import org.daymount.unit.Units;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What the pages ask for, and what they are printed on. */
@@ -53,24 +53,10 @@ final class PageOptions {
   PageSettings.Start start = PageSettings.Start.RIGHT;
 
   @Option(
-      names = "--units",
-      paramLabel = "inches|cm",
-      description =
-          "The unit you read first in everything that is said; the other stands behind it."
-              + " Default: as your country measures. Sizes you write have their own.")
-  Units units;
-
-  @Option(
       names = "--reveal",
       paramLabel = "1/8in",
       description = "How wide the mat shows on each side of a picture. Default: 1/8in.")
   Length reveal = CommonPractice.REVEAL;
-
-  @Option(
-      names = "--ppi",
-      paramLabel = "300",
-      description = "Pixels per inch of the sheets. Default: 300.")
-  Ppi ppi = new Ppi(300);
 
   @Option(
       names = "--min-ppi",
@@ -80,28 +66,7 @@ final class PageOptions {
               + " printed smaller. Default: 200.")
   Ppi minPpi = new Ppi(200);
 
-  @Option(
-      names = "--sheet",
-      paramLabel = "4x6",
-      description =
-          "Size of the prints the lab or printer makes: 4x6, 5x7, 6x8, A6, 10x15cm; or letter or"
-              + " a4, to cut the pieces straight out of a home printer's paper. Default: 4x6.",
-      converter = Converters.Sheet.class)
-  PaperSize sheet = PaperSize.inches(4, 6);
-
-  @Option(
-      names = "--margin",
-      paramLabel = "1/4in",
-      description =
-          "What a printer at home leaves unprinted at each edge of --sheet; no piece lies there."
-              + " Default: 1/4in on letter and a4, else 0.")
-  Length margin;
-
-  /** As told, or as printers at home usually need it (common practice, no source). */
-  Length margin() {
-    boolean atHome = sheet.equals(PaperSize.LETTER) || sheet.equals(PaperSize.A4);
-    return margin != null ? margin : atHome ? Length.inchFraction(1, 4) : Length.ZERO;
-  }
+  @Mixin PaperOptions print;
 
   @Option(
       names = "--lab-trim",
@@ -112,12 +77,12 @@ final class PageOptions {
   Length labTrim = Length.ZERO;
 
   @Option(
-      names = "--paper",
-      paramLabel = "letter|a4",
+      names = "--lighter",
+      paramLabel = "1/3",
       description =
-          "Lays sheets.pdf out on this paper for a printer at home. Default: a page for each"
-              + " sheet.")
-  Settings.Paper paper = Settings.Paper.SHEET;
+          "Prints all pictures lighter by so many stops (EV), 0 to 1. Choose it by eye, from the"
+              + " print that 'daymount strip PHOTO' makes. Default: as they are.")
+  Lightening lighter = Lightening.NONE;
 
   @Option(
       names = "--cards",

@@ -24,7 +24,6 @@ import org.daymount.page.PageSettings;
 import org.daymount.pipeline.OutputPlace;
 import org.daymount.pipeline.PersonsFiles;
 import org.daymount.pipeline.Request;
-import org.daymount.unit.Units;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
@@ -54,7 +53,8 @@ final class Requests {
           note,
           new OutputPlace(around.here(), out),
           AlbumDefaults.of(pages.space, pages.reveal).with(album),
-          new CropSettings(pages.ppi, pages.minPpi, CropSettings.SAFE_EDGE.max(pages.labTrim)),
+          new CropSettings(
+              pages.print.ppi, pages.minPpi, CropSettings.SAFE_EDGE.max(pages.labTrim)),
           ingest(spec, around, photos, folders),
           settings(pages, photos.dayStarts.at()),
           Optional.ofNullable(pages.cards).flatMap(Converters.CardChoice::size),
@@ -170,12 +170,13 @@ final class Requests {
         dayStarts,
         pages.space,
         pages.reveal,
-        pages.ppi,
+        pages.print.ppi,
         pages.minPpi,
-        pages.sheet,
+        pages.print.sheet,
         pages.labTrim,
-        pages.paper,
-        pages.margin());
+        pages.print.paper,
+        pages.print.margin(),
+        pages.lighter);
   }
 
   static PageSettings pageSettings(CommandContext around, PageOptions pages, AlbumFile album) {
@@ -184,7 +185,7 @@ final class Requests {
         pages.start,
         WeekFields.of(around.locale()).getFirstDayOfWeek(),
         album,
-        pages.units != null ? pages.units : Units.of(around.locale()));
+        pages.print.units(around.locale()));
   }
 
   /**

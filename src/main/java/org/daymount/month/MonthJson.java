@@ -118,6 +118,7 @@ public final class MonthJson {
     node.put("sheet", settings.sheet().toString());
     node.put("labTrim", inches(settings.labTrim()));
     node.put("margin", inches(settings.margin()));
+    node.put("lighter", rounded(settings.lighter().stops()));
     node.put("paper", settings.paper().name().toLowerCase(java.util.Locale.ROOT));
     return node;
   }

@@ -1,6 +1,7 @@
 package org.daymount.month;
 
 import java.time.LocalTime;
+import org.daymount.image.Lightening;
 import org.daymount.sheet.SheetSettings;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperSize;
@@ -12,6 +13,7 @@ import org.daymount.unit.Ppi;
  * @param space the default for every day, as written
  * @param labTrim how much of each edge a lab may lose; zero unless told
  * @param margin what a printer at home leaves unprinted at each edge; zero for prints of a lab
+ * @param lighter how much lighter than the pictures all prints are
  */
 public record Settings(
     LocalTime dayStarts,
@@ -22,8 +24,9 @@ public record Settings(
     PaperSize sheet,
     Length labTrim,
     Paper paper,
-    Length margin) {
-  /** For a lab: no margin. */
+    Length margin,
+    Lightening lighter) {
+  /** For a lab: no margin, pictures as they are. */
   public Settings(
       LocalTime dayStarts,
       String space,
@@ -33,7 +36,8 @@ public record Settings(
       PaperSize sheet,
       Length labTrim,
       Paper paper) {
-    this(dayStarts, space, reveal, ppi, minPpi, sheet, labTrim, paper, Length.ZERO);
+    this(
+        dayStarts, space, reveal, ppi, minPpi, sheet, labTrim, paper, Length.ZERO, Lightening.NONE);
   }
 
   public Settings {

@@ -8,7 +8,6 @@ import java.io.IOException;
 import org.daymount.card.CardPainter;
 import org.daymount.card.StoryCard;
 import org.daymount.crop.Crop;
-import org.daymount.image.Pictures;
 import org.daymount.month.MonthSheet;
 import org.daymount.problem.UnusablePicture;
 import org.daymount.sheet.PieceContent;
@@ -32,10 +31,6 @@ public final class SheetPainter {
   private final PictureSource pictures;
   private final CardPainter cards = new CardPainter();
   private final WastePainter waste = new WastePainter();
-
-  public SheetPainter(Pictures pictures) {
-    this(pictures::part);
-  }
 
   public SheetPainter(PictureSource pictures) {
     this.pictures = pictures;

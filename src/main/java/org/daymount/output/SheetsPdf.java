@@ -1,6 +1,7 @@
 package org.daymount.output;
 
 import java.io.IOException;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,6 +32,23 @@ import org.daymount.unit.Units;
 public final class SheetsPdf {
   private static final double NAME_TYPE = 6.5;
 
+  private final String title;
+  private final String foot;
+
+  /** The sheets of a month. */
+  public SheetsPdf(YearMonth month) {
+    this(DayWords.month(month) + ": sheets to print", DayWords.month(month));
+  }
+
+  /**
+   * @param title of the document
+   * @param foot beside the ruler
+   */
+  SheetsPdf(String title, String foot) {
+    this.title = title;
+    this.foot = foot;
+  }
+
   /** Where the sheets' files are. */
   @FunctionalInterface
   public interface Jpegs {
@@ -47,7 +65,7 @@ public final class SheetsPdf {
    * @throws IllegalArgumentException when a sheet's file is missing
    */
   public byte[] write(Month month, Jpegs jpegs) throws IOException {
-    try (PdfFile pdf = new PdfFile(month, DayWords.month(month.month()) + ": sheets to print")) {
+    try (PdfFile pdf = new PdfFile(month, title)) {
       PdfPictures pictures = new PdfPictures(pdf.document());
       Map<MonthSheet, PDImageXObject> images = new LinkedHashMap<>();
       for (MonthSheet sheet : month.sheets()) {
@@ -69,7 +87,7 @@ public final class SheetsPdf {
     }
   }
 
-  private static void addPages(Month month, Map<MonthSheet, PDImageXObject> images, PdfFile pdf)
+  private void addPages(Month month, Map<MonthSheet, PDImageXObject> images, PdfFile pdf)
       throws IOException {
     Optional<PaperSize> paper = paper(month.settings().paper());
     if (paper.isEmpty()) {
@@ -104,7 +122,7 @@ public final class SheetsPdf {
   }
 
   /** A ruler on the sheet's own page, where its waste has room for one. */
-  private static void rule(Month month, MonthSheet sheet, PdfFile pdf) throws IOException {
+  private void rule(Month month, MonthSheet sheet, PdfFile pdf) throws IOException {
     Optional<PaperBox> room = PdfRuler.room(sheet.sheet(), month.settings().margin());
     if (room.isPresent()) {
       PDPage page = pdf.document().getPage(pdf.document().getNumberOfPages() - 1);
@@ -112,12 +130,12 @@ public final class SheetsPdf {
           new PDPageContentStream(
               pdf.document(), page, PDPageContentStream.AppendMode.APPEND, true, true)) {
         new PdfRuler(new PdfText(pdf.document()), stream, sheet.sheet().size())
-            .draw(room.get(), DayWords.month(month.month()) + " · " + name(sheet), month.units());
+            .draw(room.get(), foot + " · " + name(sheet), month.units());
       }
     }
   }
 
-  private static void addPaperPages(
+  private void addPaperPages(
       Month month, PaperSize paper, Map<MonthSheet, PDImageXObject> images, PdfFile pdf)
       throws IOException {
     PdfText text = new PdfText(pdf.document());
@@ -146,8 +164,7 @@ public final class SheetsPdf {
               box.getLowerLeftX() + 12,
               box.getUpperRightY() + 4);
         }
-        ruler.draw(
-            grid.get().foot(), DayWords.month(month.month()) + " · " + names(group), month.units());
+        ruler.draw(grid.get().foot(), foot + " · " + names(group), month.units());
       }
       page.setTrimBox(
           group.size() == 1 ? rectangle(grid.get().place(0), paper) : page.getMediaBox());

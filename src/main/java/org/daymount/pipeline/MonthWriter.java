@@ -22,6 +22,7 @@ import org.daymount.output.Finished;
 import org.daymount.output.GuidePdf;
 import org.daymount.output.IndexPage;
 import org.daymount.output.KeptDrawings;
+import org.daymount.output.LighterPictures;
 import org.daymount.output.OutputException;
 import org.daymount.output.OutputFolder;
 import org.daymount.output.PagesPdf;
@@ -80,7 +81,7 @@ public final class MonthWriter {
           "sheets.pdf",
           Recipe.of(
               "sheets.pdf", month.month(), month.settings(), month.units(), month.sheets(), sheets),
-          () -> new SheetsPdf().write(month, folder::content));
+          () -> new SheetsPdf(month.month()).write(month, folder::content));
       put(
           folder,
           "pages.pdf",
@@ -147,7 +148,8 @@ public final class MonthWriter {
    */
   private List<String> sheets(Month month, OutputFolder folder, int jobs) throws IOException {
     progress.stage("painting sheets", month.sheets().size());
-    SheetPainter painter = new SheetPainter(pictures);
+    SheetPainter painter =
+        new SheetPainter(new LighterPictures(pictures::part, month.settings().lighter()));
     ExecutorService workers = Executors.newFixedThreadPool(jobs);
     try {
       Queue<Painting> paintings = new ArrayDeque<>();
@@ -180,7 +182,8 @@ public final class MonthWriter {
       SheetPainter painter,
       ExecutorService workers) {
     var ppi = month.settings().ppi();
-    String recipe = Recipe.of("sheet", sheet.sheet(), sheet.content(), ppi);
+    String recipe =
+        Recipe.of("sheet", sheet.sheet(), sheet.content(), ppi, month.settings().lighter());
     Future<Optional<byte[]>> jpeg =
         workers.submit(
             () -> {

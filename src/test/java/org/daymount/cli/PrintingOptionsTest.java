@@ -1,16 +1,20 @@
 package org.daymount.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -85,6 +89,36 @@ class PrintingOptionsTest {
     Result result = sheets(Locale.US, "--units", "feet");
     assertEquals(2, result.code());
     assertTrue(result.err().contains("use inches or cm"), result.err());
+  }
+
+  @Test
+  void lighterPrintsAreAskedForAndRememberedAndOffIsTheSameAsNotAsking() throws IOException {
+    sheets(Locale.US);
+    byte[] plain = Files.readAllBytes(out("sheets/sheet-01.jpg"));
+    byte[] pdf = Files.readAllBytes(out("sheets.pdf"));
+    assertEquals(0, month().get("settings").get("lighter").asDouble());
+    sheets(Locale.US, "--lighter", "0");
+    assertArrayEquals(plain, Files.readAllBytes(out("sheets/sheet-01.jpg")));
+    assertArrayEquals(pdf, Files.readAllBytes(out("sheets.pdf")));
+
+    assertEquals(0, sheets(Locale.US, "--lighter", "1/3").code());
+    assertEquals(0.3333, month().get("settings").get("lighter").asDouble());
+    BufferedImage before = ImageIO.read(new ByteArrayInputStream(plain));
+    BufferedImage after = ImageIO.read(out("sheets/sheet-01.jpg").toFile());
+    int lighter = 0;
+    for (int x = 0; x < before.getWidth(); x += 7) {
+      for (int y = 0; y < before.getHeight(); y += 7) {
+        lighter += Integer.signum(sum(after.getRGB(x, y)) - sum(before.getRGB(x, y)));
+      }
+    }
+    int looked = (before.getWidth() / 7 + 1) * (before.getHeight() / 7 + 1);
+    assertTrue(lighter > looked * 0.9, lighter + " of " + looked);
+    assertEquals(2, sheets(Locale.US, "--lighter", "3").code());
+    assertEquals(2, sheets(Locale.US, "--lighter", "bright").code());
+  }
+
+  private static int sum(int rgb) {
+    return (rgb >> 16 & 0xff) + (rgb >> 8 & 0xff) + (rgb & 0xff);
   }
 
   private Result sheets(Locale locale, String... more) {

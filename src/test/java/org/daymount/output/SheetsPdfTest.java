@@ -39,7 +39,7 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("slow")
 class SheetsPdfTest {
   private static final Ppi COARSE = Ppi.ppi(100); // the PDF does not depend on it
-  private final SheetsPdf writer = new SheetsPdf();
+  private final SheetsPdf writer = new SheetsPdf(java.time.YearMonth.of(2026, 6));
 
   @Test
   void eachSheetHasAPageOfItsOwnSizeWithTheTrimBoxOnItsEdges() throws IOException {
