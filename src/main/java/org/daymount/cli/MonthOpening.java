@@ -4,9 +4,12 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.daymount.day.DayNumbers;
 import org.daymount.day.DaySettings;
 import org.daymount.day.DayStart;
@@ -21,10 +24,26 @@ import org.daymount.review.MonthOpener;
 import org.daymount.review.ReviewServer;
 import org.daymount.start.MonthChoice;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 
 /** What is chosen on the start page, done as if it had been typed: by the review's own options. */
 final class MonthOpening implements MonthOpener {
+  /** What the start page has questions of its own for, and what is the terminal's. */
+  private static final Set<String> ASKED_OTHERWISE =
+      Set.of(
+          "month",
+          "note",
+          "album",
+          "dates",
+          "out",
+          "port",
+          "quiet",
+          "verbose",
+          "no-color",
+          "help",
+          "version");
+
   private final CommandContext around;
   private final SystemOpener opener;
 
@@ -82,22 +101,68 @@ final class MonthOpening implements MonthOpener {
     return opener.open(file.toString());
   }
 
+  @Override
+  public List<Setting> settings() {
+    return review(CommandLines.line(around)).getCommandSpec().options().stream()
+        .filter(option -> !ASKED_OTHERWISE.contains(name(option)))
+        .map(MonthOpening::setting)
+        .toList();
+  }
+
+  private static Setting setting(OptionSpec option) {
+    Setting.Kind kind =
+        option.isMultiValue()
+            ? Setting.Kind.SEVERAL
+            : option.arity().max() == 0 ? Setting.Kind.SWITCH : Setting.Kind.ONE;
+    List<String> among = new ArrayList<>();
+    if (option.completionCandidates() != null) {
+      option.completionCandidates().forEach(word -> among.add(word.toLowerCase(Locale.ROOT)));
+    }
+    return new Setting(
+        name(option),
+        kind,
+        option.paramLabel().replace("\"", ""),
+        String.join(" ", option.description()),
+        among);
+  }
+
+  private static String name(OptionSpec option) {
+    return option.longestName().replaceFirst("^--", "");
+  }
+
+  private static CommandLine review(CommandLine all) {
+    return all.getSubcommands().get("review");
+  }
+
   private ReviewCommand command(MonthChoice choice) {
     List<String> words =
         new ArrayList<>(List.of("review", "--quiet", "--out", choice.out().toString()));
     words.addAll(List.of("--month", choice.month()));
-    choice.note().ifPresent(note -> words.addAll(List.of("--note", note.toString())));
+    choice
+        .texts()
+        .forEach((text, file) -> words.addAll(List.of("--" + text.option(), file.toString())));
     CommandLine all = CommandLines.line(around); // picocli parses from the top only
-    CommandLine line = all.getSubcommands().get("review");
+    Map<String, Setting> known =
+        settings().stream().collect(Collectors.toMap(Setting::name, one -> one));
     for (Map.Entry<String, String> option : choice.album().entrySet()) {
-      if (line.getCommandSpec().findOption("--" + option.getKey()) == null) {
-        throw new ParameterException(line, "there is no setting '" + option.getKey() + "'");
+      Setting setting = known.get(option.getKey());
+      if (setting == null) {
+        throw new ParameterException(review(all), "there is no setting '" + option.getKey() + "'");
       }
-      words.addAll(List.of("--" + option.getKey(), option.getValue()));
+      switch (setting.kind()) {
+        case ONE -> words.add("--" + setting.name() + "=" + option.getValue());
+        case SWITCH -> words.add("--" + setting.name());
+        case SEVERAL ->
+            option
+                .getValue()
+                .lines()
+                .filter(line -> !line.isBlank())
+                .forEach(line -> words.add("--" + setting.name() + "=" + line.strip()));
+      }
     }
     words.add("--");
     choice.folders().forEach(folder -> words.add(folder.toString()));
     all.parseArgs(words.toArray(new String[0]));
-    return line.getCommand();
+    return review(all).getCommand();
   }
 }

@@ -108,7 +108,7 @@ final class ReviewCommand extends ContextCommand {
               .survey(request, month -> refuseSecond(request, month));
       // kept at once: whoever ends the review now need not wait for all this again
       memory.ifPresent(m -> OutOptions.keep(m, request.out().folder(surveyed.month())));
-      server.opening().stage("finding faces and choosing pictures", 0);
+      server.opening().stage("choosing pictures", 0);
       server.prepare(
           pictures,
           (month, folder, progress) ->

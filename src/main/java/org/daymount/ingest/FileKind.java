@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.Set;
 
 /** What a file's name says, before its bytes are asked. */
-final class FileKind {
+public final class FileKind {
   private static final Set<String> FILMS =
       Set.of(
           "mp4", "m4v", "mov", "qt", "3gp", "3g2", "avi", "mkv", "webm", "mts", "m2ts", "mpg",
@@ -34,20 +34,20 @@ final class FileKind {
   private FileKind() {}
 
   /** Files and folders that systems keep for themselves, and all whose names begin with a dot. */
-  static boolean isHidden(String name) {
+  public static boolean isHidden(String name) {
     return name.startsWith(".") || SYSTEM.contains(name.toLowerCase(Locale.ROOT));
   }
 
-  static boolean isFilm(String name) {
+  public static boolean isFilm(String name) {
     return FILMS.contains(extension(name));
   }
 
   /** Whether a film is, by its name, of a kind that no still is taken from. */
-  static boolean isOtherFilm(String name) {
+  public static boolean isOtherFilm(String name) {
     return OTHER_FILMS.contains(extension(name));
   }
 
-  static boolean isPicture(String name) {
+  public static boolean isPicture(String name) {
     return PICTURES.contains(extension(name));
   }
 
@@ -57,7 +57,7 @@ final class FileKind {
     return dot <= 0 ? "" : name.substring(dot + 1).toLowerCase(Locale.ROOT);
   }
 
-  static String base(String name) {
+  public static String base(String name) {
     int dot = name.lastIndexOf('.');
     return dot <= 0 ? name : name.substring(0, dot);
   }

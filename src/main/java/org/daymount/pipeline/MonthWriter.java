@@ -74,48 +74,46 @@ public final class MonthWriter {
   public Finished write(Month month, Path out, boolean force, int jobs) throws IOException {
     try (OutputFolder folder = OutputFolder.open(out, force)) {
       List<String> sheets = sheets(month, folder, jobs);
-      progress.stage("writing", 0);
       String all = Recipe.of("month", month);
-      put(
-          folder,
-          "sheets.pdf",
-          Recipe.of(
-              "sheets.pdf", month.month(), month.settings(), month.units(), month.sheets(), sheets),
-          () -> new SheetsPdf(month.month()).write(month, folder::content));
-      put(
-          folder,
-          "pages.pdf",
-          Recipe.of("pages.pdf", all),
-          () -> new PagesPdf(pictures::part).write(month));
-      put(
-          folder,
-          "guide.pdf",
-          Recipe.of("guide.pdf", all),
-          () -> new GuidePdf(pictures::part).write(month));
-      put(
-          folder,
-          "index.html",
-          Recipe.of("index.html", all),
-          () -> new IndexPage(pictures, kept).write(month));
-      put(folder, "month.json", Recipe.of("month.json", all), () -> json.write(month));
+      List<Drawn> files =
+          List.of(
+              new Drawn(
+                  "sheets.pdf",
+                  Recipe.of(
+                      "sheets.pdf",
+                      month.month(),
+                      month.settings(),
+                      month.units(),
+                      month.sheets(),
+                      sheets),
+                  () -> new SheetsPdf(month.month()).write(month, folder::content)),
+              new Drawn(
+                  "pages.pdf",
+                  Recipe.of("pages.pdf", all),
+                  () -> new PagesPdf(pictures::part).write(month)),
+              new Drawn(
+                  "guide.pdf",
+                  Recipe.of("guide.pdf", all),
+                  () -> new GuidePdf(pictures::part).write(month)),
+              new Drawn(
+                  "index.html",
+                  Recipe.of("index.html", all),
+                  () -> new IndexPage(pictures, kept).write(month)),
+              new Drawn("month.json", Recipe.of("month.json", all), () -> json.write(month)));
+      progress.stage("drawing album, guide and month at a glance", files.size());
+      drawAll(folder, files, jobs);
       return folder.finish();
     } finally {
       progress.end();
     }
   }
 
-  private void put(OutputFolder folder, String name, String recipe, Drawing drawing)
-      throws IOException {
-    stage(folder, name, recipe, unlessThere(folder, name, recipe, drawing));
-  }
-
   /** Empty when the file is there, drawn from the same. May be called from several threads. */
-  private Optional<byte[]> unlessThere(
-      OutputFolder folder, String name, String recipe, Drawing drawing) throws IOException {
-    Optional<Written> before = before(recipe);
-    return before.isPresent() && folder.isStill(name, before.get())
+  private Optional<byte[]> unlessThere(OutputFolder folder, Drawn file) throws IOException {
+    Optional<Written> before = before(file.recipe());
+    return before.isPresent() && folder.isStill(file.name(), before.get())
         ? Optional.empty()
-        : Optional.of(drawing.draw());
+        : Optional.of(file.drawing().draw());
   }
 
   /** What was drawn by that recipe. */
@@ -140,8 +138,11 @@ public final class MonthWriter {
     return written.sha256();
   }
 
-  /** A sheet at work, or done. */
-  private record Painting(String name, String recipe, Future<Optional<byte[]>> jpeg) {}
+  /** What is to be drawn into a file, and from what. */
+  private record Drawn(String name, String recipe, Drawing drawing) {}
+
+  /** A file at work, or done. */
+  private record AtWork(Drawn file, Future<Optional<byte[]>> content) {}
 
   /**
    * @return the SHA-256 of each sheet's file
@@ -150,16 +151,43 @@ public final class MonthWriter {
     progress.stage("painting sheets", month.sheets().size());
     SheetPainter painter =
         new SheetPainter(new LighterPictures(pictures::part, month.settings().lighter()));
+    var ppi = month.settings().ppi();
+    List<Drawn> files = new ArrayList<>();
+    for (MonthSheet sheet : month.sheets()) {
+      files.add(
+          new Drawn(
+              sheet.file(),
+              Recipe.of("sheet", sheet.sheet(), sheet.content(), ppi, month.settings().lighter()),
+              () -> LabJpeg.encode(painter.paint(sheet, ppi), ppi)));
+    }
+    return drawAll(folder, files, jobs);
+  }
+
+  /**
+   * Draws several at once and stages them in their order.
+   *
+   * @return the SHA-256 of each file
+   */
+  private List<String> drawAll(OutputFolder folder, List<Drawn> files, int jobs)
+      throws IOException {
     ExecutorService workers = Executors.newFixedThreadPool(jobs);
     try {
-      Queue<Painting> paintings = new ArrayDeque<>();
-      for (MonthSheet sheet : month.sheets()) {
-        paintings.add(painting(sheet, month, folder, painter, workers));
+      Queue<AtWork> all = new ArrayDeque<>();
+      for (Drawn file : files) {
+        all.add(
+            new AtWork(
+                file,
+                workers.submit(
+                    () -> {
+                      Optional<byte[]> content = unlessThere(folder, file);
+                      progress.step();
+                      return content;
+                    })));
       }
       List<String> hashes = new ArrayList<>();
-      while (!paintings.isEmpty()) { // a sheet is let go once it is staged
-        Painting next = paintings.remove();
-        hashes.add(stage(folder, next.name(), next.recipe(), next.jpeg().get()));
+      while (!all.isEmpty()) { // each is let go once it is staged
+        AtWork next = all.remove();
+        hashes.add(stage(folder, next.file().name(), next.file().recipe(), next.content().get()));
       }
       return hashes;
     } catch (InterruptedException e) {
@@ -173,29 +201,5 @@ public final class MonthWriter {
     } finally {
       workers.shutdownNow();
     }
-  }
-
-  private Painting painting(
-      MonthSheet sheet,
-      Month month,
-      OutputFolder folder,
-      SheetPainter painter,
-      ExecutorService workers) {
-    var ppi = month.settings().ppi();
-    String recipe =
-        Recipe.of("sheet", sheet.sheet(), sheet.content(), ppi, month.settings().lighter());
-    Future<Optional<byte[]>> jpeg =
-        workers.submit(
-            () -> {
-              Optional<byte[]> painted =
-                  unlessThere(
-                      folder,
-                      sheet.file(),
-                      recipe,
-                      () -> LabJpeg.encode(painter.paint(sheet, ppi), ppi));
-              progress.step();
-              return painted;
-            });
-    return new Painting(sheet.file(), recipe, jpeg);
   }
 }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.daymount.image.Pictures;
 import org.daymount.look.cache.Memory;
+import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.Surveyed;
 import org.daymount.problem.UnusablePicture;
@@ -36,6 +37,7 @@ final class ApiHandler implements AutoCloseable {
   /**
    * Decodes what can still become a hero, so it takes a while.
    *
+   * @param opening is told how far the first choice is
    * @param address of the server, without the token
    * @throws org.daymount.pipeline.RunFailed when choices.json or the note cannot be read
    */
@@ -45,10 +47,11 @@ final class ApiHandler implements AutoCloseable {
       Request request,
       Surveyed surveyed,
       Optional<Memory> memory,
+      Progress opening,
       String address)
       throws IOException {
     this.shelf = new ThumbnailCache(pictures, surveyed.photos(), request.jobs());
-    this.editing = new Editing(pictures, request, surveyed, shelf, memory, address);
+    this.editing = new Editing(pictures, request, surveyed, shelf, memory, opening, address);
     this.cards = new CardView(request.cards().orElse(USUAL_CARD));
     this.months = new MonthView(request, surveyed, shelf, cards);
     this.photos = new PhotosView(shelf);

@@ -62,9 +62,10 @@ final class Editing implements AutoCloseable {
       Surveyed surveyed,
       ThumbnailCache shelf,
       Optional<Memory> memory,
+      Progress opening,
       String address)
       throws IOException {
-    this.maker = new MonthMaker(pictures, Progress.SILENT, memory);
+    this.maker = new MonthMaker(pictures, opening, memory);
     this.request = request;
     this.surveyed = surveyed;
     this.shelf = shelf;

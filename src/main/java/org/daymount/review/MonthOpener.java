@@ -22,6 +22,30 @@ public interface MonthOpener {
     }
   }
 
+  /**
+   * An option of {@code daymount sheets} that can be set on the page.
+   *
+   * @param name without its dashes
+   * @param hint how its value looks
+   * @param words what it is, as the help of the command says
+   * @param among the values it may have; empty when it is typed
+   */
+  record Setting(String name, Kind kind, String hint, String words, List<String> among) {
+    public Setting {
+      among = List.copyOf(among);
+    }
+
+    /** Whether it takes one value, several, or none. */
+    public enum Kind {
+      ONE,
+      SEVERAL,
+      SWITCH
+    }
+  }
+
+  /** All that can be set but pictures, month, texts and place, which are asked otherwise. */
+  List<Setting> settings();
+
   /** Reads dates only; no picture is decoded. */
   Dates dates(List<Path> folders);
 

@@ -137,7 +137,13 @@ public final class ReviewServer implements AutoCloseable {
       prepared =
           Optional.of(
               new ApiHandler(
-                  pictures, writer, request, surveyed, memory, "http://127.0.0.1:" + port()));
+                  pictures,
+                  writer,
+                  request,
+                  surveyed,
+                  memory,
+                  opening,
+                  "http://127.0.0.1:" + port()));
     } catch (IOException e) {
       throw new RunFailed("the review cannot start: " + e.getMessage());
     }

@@ -21,6 +21,10 @@ import org.daymount.sheet.PlacedPiece;
 
 /** Makes the sheets when asked, one run at a time, and says how far it is. */
 final class SheetJob {
+  /** What a person opens of what was made. */
+  static final List<String> FILES =
+      List.of("sheets.pdf", "sheets", "guide.pdf", "pages.pdf", "index.html");
+
   private final Pictures pictures;
   private final SheetWriter writer;
   private final Path folder;
@@ -91,6 +95,8 @@ final class SheetJob {
       one.put("day", warning.day().map(LocalDate::toString).orElse(null));
       one.put("text", warning.text());
     }
+    ArrayNode files = root.putArray("files");
+    FILES.stream().filter(name -> Files.exists(folder.resolve(name))).forEach(files::add);
     ArrayNode list = root.putArray("sheets");
     for (MonthSheet made : sheets) {
       ObjectNode sheet = list.addObject();

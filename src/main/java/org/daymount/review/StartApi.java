@@ -7,19 +7,15 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.DateTimeException;
-import java.time.YearMonth;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import org.daymount.pipeline.RunFailed;
 import org.daymount.start.FolderBrowser;
 import org.daymount.start.MonthChoice;
-import org.daymount.start.NoteFile;
+import org.daymount.start.MonthText;
 import org.daymount.start.SampleMonth;
 import org.daymount.start.StartSettings;
 import org.daymount.start.UserFolders;
@@ -32,13 +28,13 @@ import org.daymount.start.UserFolders;
 final class StartApi {
   private static final long LAST_ANSWER = 400; // ms, so that the page hears that it is the end
   private static final int FIRST_SHEET_MOST = 20_000_000; // bytes
-  private static final Set<String> FILES =
-      Set.of("index.html", "sheets.pdf", "pages.pdf", "guide.pdf", "sheets");
 
   private final UserFolders user;
   private final StartSettings settings;
   private final MonthOpener opener;
   private final FolderBrowser folders;
+  private final ChoiceReader reader;
+  private final StartView view;
   private final ReviewServer server;
   private final CountDownLatch ended = new CountDownLatch(1);
   private volatile MonthChoice opened;
@@ -48,6 +44,8 @@ final class StartApi {
     this.settings = new StartSettings(user.settings());
     this.opener = opener;
     this.folders = new FolderBrowser(user);
+    this.reader = new ChoiceReader(user, folders, opener, settings);
+    this.view = new StartView(user, folders, opener, settings);
     this.server = server;
   }
 
@@ -70,7 +68,9 @@ final class StartApi {
       case "start/folder" -> folder(body);
       case "start/missing" -> missing();
       case "start/dates" -> dates(body);
-      case "start/open" -> open(choice(body));
+      case "start/texts" -> view.texts(reader.wish(body));
+      case "start/again" -> again(body.path("month").asInt(-1));
+      case "start/open" -> open(reader.choice(body));
       case "start/sample" -> open(SampleMonth.unpack(user.months()));
       case "start/earlier" -> open(earlier(body.path("month").asInt(-1)));
       case "start/show" -> show(body.path("file").asText(""));
@@ -81,7 +81,7 @@ final class StartApi {
 
   /** The first sheet of an earlier month. */
   byte[] firstSheet(int index) throws HttpException, IOException {
-    Path file = earlier(index).out().resolve("sheets/sheet-01.jpg");
+    Path file = StartView.firstSheet(earlier(index));
     if (!Files.isRegularFile(file) || Files.size(file) > FIRST_SHEET_MOST) {
       throw new HttpException(HttpException.NOT_FOUND, "there is no such picture");
     }
@@ -93,22 +93,10 @@ final class StartApi {
   }
 
   private ObjectNode start() {
-    ObjectNode root = node();
-    root.put("sample", SampleMonth.isThere());
+    ObjectNode root = view.start();
     root.put("months", user.months().toString());
     root.put("open", server.isOpen());
     root.put("opening", server.isOpening());
-    ArrayNode places = root.putArray("places");
-    folders.places().forEach(place -> places.add(node(place)));
-    settings.album().forEach(root.putObject("album")::put);
-    ArrayNode earlier = root.putArray("earlier");
-    for (MonthChoice month : settings.months()) {
-      ObjectNode one = earlier.addObject();
-      one.put("month", month.month());
-      one.put("out", month.out().toString());
-      one.put("there", month.folders().stream().allMatch(Files::isDirectory));
-      one.put("picture", Files.isRegularFile(month.out().resolve("sheets/sheet-01.jpg")));
-    }
     return root;
   }
 
@@ -117,14 +105,13 @@ final class StartApi {
       Path place =
           body.hasNonNull("typed")
               ? folders.typed(body.path("typed").asText())
-              : path(body.path("in").asText());
+              : reader.path(body.path("in").asText());
       FolderBrowser.Opened found = folders.open(place);
       ObjectNode root = node();
-      root.set("folder", node(found.folder()));
+      root.set("folder", StartView.node(found.folder()));
       root.put("up", found.up().orElse(null));
-      root.put("hasNote", found.hasNote());
       ArrayNode list = root.putArray("folders");
-      found.folders().forEach(each -> list.add(node(each)));
+      found.folders().forEach(each -> list.add(StartView.node(each)));
       return root;
     } catch (IOException e) {
       throw new HttpException(HttpException.BAD_REQUEST, e.getMessage());
@@ -139,7 +126,7 @@ final class StartApi {
   }
 
   private ObjectNode dates(JsonNode body) throws HttpException {
-    MonthOpener.Dates dates = opener.dates(paths(body));
+    MonthOpener.Dates dates = opener.dates(reader.folders(body));
     ObjectNode root = node();
     ObjectNode days = root.putObject("days");
     dates.days().forEach((day, count) -> days.put(day.toString(), count));
@@ -147,34 +134,18 @@ final class StartApi {
     return root;
   }
 
-  private MonthChoice choice(JsonNode body) throws HttpException, IOException {
-    List<Path> photos = paths(body);
-    String month = body.path("month").asText("");
-    try {
-      YearMonth.parse(month);
-    } catch (DateTimeException e) {
-      throw new HttpException(HttpException.BAD_REQUEST, "choose a month first");
+  /** An earlier month laid out to be changed before it is opened again. */
+  private ObjectNode again(int index) throws HttpException {
+    MonthChoice month = earlier(index);
+    ObjectNode root = node();
+    root.put("month", month.month());
+    root.put("out", month.out().toString());
+    ArrayNode list = root.putArray("folders");
+    for (Path folder : month.folders()) {
+      list.add(StartView.node(folders.folder(folder)));
     }
-    Map<String, String> album = new LinkedHashMap<>();
-    body.path("album")
-        .properties()
-        .forEach(
-            each -> {
-              if (!each.getValue().asText().isBlank()) {
-                album.put(each.getKey(), each.getValue().asText().strip());
-              }
-            });
-    Path out = user.months().resolve(month);
-    String note = body.path("note").asText("");
-    MonthChoice wish = new MonthChoice(photos, month, Optional.empty(), album, out);
-    if (note.isBlank()) {
-      return wish;
-    }
-    Optional<String> wrong = opener.wrong(wish); // before anything is written
-    if (wrong.isPresent()) {
-      throw new HttpException(HttpException.BAD_REQUEST, wrong.get());
-    }
-    return new MonthChoice(photos, month, Optional.of(NoteFile.write(out, note)), album, out);
+    month.album().forEach(root.putObject("album")::put);
+    return root;
   }
 
   private ObjectNode open(MonthChoice choice) throws HttpException, IOException {
@@ -186,7 +157,7 @@ final class StartApi {
       throw new HttpException(
           HttpException.CONFLICT, "something is being made just now; wait for its end");
     }
-    settings.remember(choice);
+    settings.remember(choice, !SampleMonth.is(choice, user.months()));
     opened = choice;
     Thread worker = new Thread(() -> opener(choice), "opening a month");
     worker.setDaemon(true);
@@ -204,17 +175,26 @@ final class StartApi {
     }
   }
 
+  /** As it was opened; a text whose file is gone since is looked for anew. */
   private MonthChoice earlier(int index) throws HttpException {
     List<MonthChoice> months = settings.months();
     if (index < 0 || index >= months.size()) {
       throw new HttpException(HttpException.NOT_FOUND, "there is no such month");
     }
-    return months.get(index);
+    MonthChoice month = months.get(index);
+    Map<MonthText, Path> texts = new EnumMap<>(MonthText.class);
+    for (MonthText text : MonthText.values()) {
+      Optional.ofNullable(month.texts().get(text))
+          .filter(Files::isRegularFile)
+          .or(() -> text.find(month.folders(), month.out()))
+          .ifPresent(file -> texts.put(text, file));
+    }
+    return new MonthChoice(month.folders(), month.month(), texts, month.album(), month.out());
   }
 
   private ObjectNode show(String name) throws HttpException {
     MonthChoice month = opened;
-    if (month == null || !name.isEmpty() && !FILES.contains(name)) {
+    if (month == null || !name.isEmpty() && !SheetJob.FILES.contains(name)) {
       throw new HttpException(HttpException.NOT_FOUND, "there is no such file");
     }
     Path file = month.out().resolve(name);
@@ -248,35 +228,6 @@ final class StartApi {
     last.setDaemon(true);
     last.start();
     return root;
-  }
-
-  private List<Path> paths(JsonNode body) throws HttpException {
-    List<Path> paths = new ArrayList<>();
-    for (JsonNode id : body.path("folders")) {
-      paths.add(path(id.asText()));
-    }
-    if (paths.isEmpty()) {
-      throw new HttpException(HttpException.BAD_REQUEST, "choose a folder with pictures first");
-    }
-    return paths;
-  }
-
-  private Path path(String id) throws HttpException {
-    return folders
-        .path(id)
-        .orElseThrow(() -> new HttpException(HttpException.NOT_FOUND, "there is no such folder"));
-  }
-
-  private static ObjectNode node(FolderBrowser.Folder folder) {
-    ObjectNode node = node();
-    node.put("id", folder.id());
-    node.put("name", folder.name());
-    node.put("place", folder.place().toString());
-    node.put("link", folder.link());
-    node.put("pictures", folder.pictures());
-    node.put("more", folder.more());
-    node.put("closed", folder.closed());
-    return node;
   }
 
   private static ObjectNode node() {

@@ -11,11 +11,13 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.daymount.ingest.FileKind;
 
 /**
  * Folders by name, with how many pictures each seems to hold. No file is opened: a picture is told
@@ -24,8 +26,10 @@ import java.util.Set;
  * link leads into.
  */
 public final class FolderBrowser {
-  private static final Set<String> PICTURES =
-      Set.of("jpg", "jpeg", "heic", "heif", "avif", "png", "webp", "tif", "tiff", "gif", "bmp");
+  /** Below home; a cloud's program for Windows moves some of them into a folder of its own. */
+  private static final List<String> USUAL =
+      List.of(
+          "Pictures", "OneDrive/Pictures", "Downloads", "Desktop", "OneDrive/Desktop", "Documents");
 
   /** Looked at for one count; a folder with more is said to have "or more". */
   private static final int MOST_COUNTED = 4000;
@@ -45,20 +49,27 @@ public final class FolderBrowser {
    *
    * @param place where it really is, for the person to read
    * @param link whether the name is a link to that place
-   * @param pictures in it and the folders below
+   * @param pictures in it and the folders below, by the endings of their names
+   * @param clips the same; one beside a picture of the same name belongs to that picture
    * @param more whether counting was given up at that number
    * @param closed how many folders, this one or some below, may not be looked into
    */
   public record Folder(
-      String id, String name, Path place, boolean link, int pictures, boolean more, int closed) {}
+      String id,
+      String name,
+      Path place,
+      boolean link,
+      int pictures,
+      int clips,
+      boolean more,
+      int closed) {}
 
   /**
    * A folder opened.
    *
    * @param up the id of the one above; empty at the top
-   * @param hasNote whether a note.txt lies in it
    */
-  public record Opened(Folder folder, Optional<String> up, boolean hasNote, List<Folder> folders) {
+  public record Opened(Folder folder, Optional<String> up, List<Folder> folders) {
     public Opened {
       folders = List.copyOf(folders);
     }
@@ -67,10 +78,12 @@ public final class FolderBrowser {
   /** Where to begin: home, pictures, drives; only those that are there. */
   public synchronized List<Folder> places() {
     List<Folder> places = new ArrayList<>();
-    for (String name : List.of("Pictures", "Downloads", "Desktop", "")) {
+    for (String name : USUAL) {
       Path place = user.home().resolve(name);
-      visible(place).ifPresent(real -> places.add(folder(place, real)));
+      visible(place).ifPresent(real -> places.add(folder(name, place, real)));
     }
+    Path home = user.home();
+    visible(home).ifPresent(real -> places.add(folder("Your home folder", home, real)));
     for (Path drive : user.drives()) {
       visible(drive).ifPresent(real -> places.add(folder(drive, real)));
     }
@@ -87,7 +100,9 @@ public final class FolderBrowser {
     List<Folder> below = new ArrayList<>();
     try (DirectoryStream<Path> all = Files.newDirectoryStream(real)) {
       for (Path each : all) {
-        visible(each).ifPresent(target -> below.add(folder(each, target)));
+        if (!FileKind.isHidden(each.getFileName().toString())) {
+          visible(each).ifPresent(target -> below.add(folder(each, target)));
+        }
       }
     } catch (IOException e) {
       throw new IOException("this folder may not be looked into: " + real);
@@ -95,7 +110,7 @@ public final class FolderBrowser {
     below.sort(Comparator.comparing(f -> f.name().toLowerCase(Locale.ROOT)));
     Optional<String> up =
         Optional.ofNullable(real.getParent()).flatMap(this::visible).map(this::id);
-    return new Opened(folder(real, real), up, Files.isRegularFile(real.resolve("note.txt")), below);
+    return new Opened(folder(real, real), up, below);
   }
 
   /** The folder of an id that was handed out; empty for any other. */
@@ -146,8 +161,17 @@ public final class FolderBrowser {
     }
   }
 
+  /** A folder that was chosen before. */
+  public synchronized Folder folder(Path place) {
+    return folder(place, place);
+  }
+
   private Folder folder(Path shown, Path real) {
     Path name = shown.getFileName() == null ? shown : shown.getFileName();
+    return folder(name.toString(), shown, real);
+  }
+
+  private Folder folder(String name, Path shown, Path real) {
     Count count = new Count();
     try {
       Files.walkFileTree(real, Set.of(), DEEPEST, count);
@@ -156,10 +180,11 @@ public final class FolderBrowser {
     }
     return new Folder(
         id(real),
-        name.toString(),
+        name,
         real,
         Files.isSymbolicLink(shown),
-        count.pictures,
+        count.pictures.size(),
+        count.clips(),
         count.seen >= MOST_COUNTED,
         count.closed);
   }
@@ -176,20 +201,36 @@ public final class FolderBrowser {
   /** Counts pictures, and the folders nobody may look into, which other folders do not suffer. */
   private static final class Count extends SimpleFileVisitor<Path> {
     private int seen;
-    private int pictures;
+    private final Set<Path> pictures = new HashSet<>();
+    private final Set<Path> clips = new HashSet<>(); // without their endings
     private int closed;
+
+    int clips() {
+      Set<Path> stills = new HashSet<>();
+      pictures.forEach(picture -> stills.add(base(picture)));
+      return (int) clips.stream().filter(clip -> !stills.contains(clip)).count();
+    }
+
+    private static Path base(Path file) {
+      return file.resolveSibling(FileKind.base(file.getFileName().toString()));
+    }
 
     @Override
     public FileVisitResult visitFile(Path file, BasicFileAttributes kind) {
-      if (kind.isRegularFile() && isPicture(file.getFileName())) {
-        pictures++;
+      String name = file.getFileName().toString();
+      if (kind.isRegularFile() && !FileKind.isHidden(name)) {
+        if (FileKind.isPicture(name)) {
+          pictures.add(file);
+        } else if (FileKind.isFilm(name) && !FileKind.isOtherFilm(name)) {
+          clips.add(base(file));
+        }
       }
       return ++seen < MOST_COUNTED ? FileVisitResult.CONTINUE : FileVisitResult.TERMINATE;
     }
 
     @Override
     public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes kind) {
-      if (seen > 0 && folder.getFileName().toString().startsWith(".")) {
+      if (seen > 0 && FileKind.isHidden(folder.getFileName().toString())) {
         return FileVisitResult.SKIP_SUBTREE;
       }
       return ++seen < MOST_COUNTED ? FileVisitResult.CONTINUE : FileVisitResult.TERMINATE;
@@ -208,13 +249,5 @@ public final class FolderBrowser {
       }
       return FileVisitResult.CONTINUE;
     }
-  }
-
-  private static boolean isPicture(Path name) {
-    if (name == null || name.toString().startsWith(".")) {
-      return false;
-    }
-    String text = name.toString().toLowerCase(Locale.ROOT);
-    return PICTURES.contains(text.substring(text.lastIndexOf('.') + 1));
   }
 }

@@ -7,16 +7,26 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.daymount.file.WholeFile;
 
 /** The invented June that comes inside the program, unpacked for somebody to try. */
 public final class SampleMonth {
+  private static final String NAME = "Invented June";
+
   private SampleMonth() {}
 
   /** Whether this build carries it. */
   public static boolean isThere() {
     return SampleMonth.class.getResource("sample/list.txt") != null;
+  }
+
+  /** Whether that month is the invented one. */
+  public static boolean is(MonthChoice month, Path months) {
+    return month.out().equals(out(months));
+  }
+
+  private static Path out(Path months) {
+    return months.resolve(NAME).resolve("prints");
   }
 
   /**
@@ -25,7 +35,7 @@ public final class SampleMonth {
    * @param months the folder of the months
    */
   public static MonthChoice unpack(Path months) throws IOException {
-    Path photos = months.resolve("Invented June").resolve("pictures");
+    Path photos = months.resolve(NAME).resolve("pictures");
     Files.createDirectories(photos);
     List<String> names;
     try (InputStream list = SampleMonth.class.getResourceAsStream("sample/list.txt")) {
@@ -41,10 +51,6 @@ public final class SampleMonth {
       }
     }
     return new MonthChoice(
-        List.of(photos),
-        "2026-06",
-        Optional.empty(),
-        Map.of("cards", "3x4"),
-        months.resolve("Invented June").resolve("prints"));
+        List.of(photos), "2026-06", Map.of(), Map.of("cards", "3x4"), out(months));
   }
 }

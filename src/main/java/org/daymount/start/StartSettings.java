@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,9 @@ import org.daymount.file.WholeFile;
 public final class StartSettings {
   private static final String FILE = "start.json";
   private static final int MOST_MONTHS = 60;
+
+  /** What is true of one month's pictures alone. */
+  private static final List<String> OF_ONE_MONTH = List.of("days", "clock", "zone");
 
   private final ObjectMapper json = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
   private final Path folder;
@@ -53,23 +57,44 @@ public final class StartSettings {
     for (JsonNode node : read().path("months")) {
       List<Path> folders = new ArrayList<>();
       node.path("folders").forEach(each -> folders.add(Path.of(each.asText())));
-      String note = node.path("note").asText("");
+      Map<MonthText, Path> files = new EnumMap<>(MonthText.class);
+      for (MonthText text : MonthText.values()) {
+        String file = node.path(fileOf(text)).asText("");
+        if (!file.isEmpty()) {
+          files.put(text, Path.of(file));
+        }
+      }
       months.add(
           new MonthChoice(
               folders,
               node.path("month").asText(""),
-              note.isEmpty() ? Optional.empty() : Optional.of(Path.of(note)),
+              files,
               texts(node.path("album")),
               Path.of(node.path("out").asText(""))));
     }
     return months;
   }
 
-  /** Written whole or not at all. */
-  public synchronized void remember(MonthChoice opened) throws IOException {
+  /** The album file of the newest month that has one, for the next month of the same album. */
+  public Optional<Path> albumFile() {
+    return months().stream()
+        .flatMap(month -> Optional.ofNullable(month.texts().get(MonthText.ALBUM)).stream())
+        .filter(Files::isRegularFile)
+        .findFirst();
+  }
+
+  /**
+   * Written whole or not at all.
+   *
+   * @param asUsual whether later months begin with the same album
+   */
+  public synchronized void remember(MonthChoice opened, boolean asUsual) throws IOException {
     ObjectNode root = read();
-    ObjectNode album = root.putObject("album");
-    opened.album().forEach(album::put);
+    if (asUsual) {
+      ObjectNode album = root.putObject("album");
+      opened.album().forEach(album::put);
+      album.remove(OF_ONE_MONTH);
+    }
     List<MonthChoice> months = new ArrayList<>(months());
     months.removeIf(each -> each.out().equals(opened.out()));
     months.add(0, opened);
@@ -79,7 +104,7 @@ public final class StartSettings {
       node.put("month", month.month());
       ArrayNode folders = node.putArray("folders");
       month.folders().forEach(each -> folders.add(each.toString()));
-      node.put("note", month.note().map(Path::toString).orElse(null));
+      month.texts().forEach((text, file) -> node.put(fileOf(text), file.toString()));
       node.put("out", month.out().toString());
       month.album().forEach(node.putObject("album")::put);
     }
@@ -104,6 +129,11 @@ public final class StartSettings {
       // it stays, and is replaced by the next month that is opened
     }
     return json.createObjectNode();
+  }
+
+  /** "album" is what the album is. */
+  private static String fileOf(MonthText text) {
+    return text == MonthText.NOTE ? "note" : text.option() + "File";
   }
 
   private static Map<String, String> texts(JsonNode node) {

@@ -2,7 +2,7 @@
 
 import { cardAddress, change, get, post, state } from './ask.js';
 import { cropEditor } from './crop.js';
-import { SIZES, counted, dayName, el, printed, recut, redraw, takesPhotos } from './parts.js';
+import { SIZES, counted, dayName, el, printed, recut, redraw, sizeName, takesPhotos } from './parts.js';
 import { MOVES } from './month.js';
 import { photoTiles } from './photos.js';
 
@@ -375,8 +375,6 @@ function showDay(root, date) {
 
 /** As said of a picture: lying or upright. */
 const WAYS = { landscape: 'lying (landscape)', portrait: 'upright (portrait)' };
-
-const sizeName = (size) => SIZES.find(([name]) => name === size)?.[1] ?? `${size} in`;
 
 function find(date) {
   return state.month.days.find((day) => day.day === date) ?? state.month.days[0];

@@ -127,6 +127,8 @@ export const SIZES = [
   ['6x8', '6 × 8 in (15 × 20 cm)'],
 ];
 
+export const sizeName = (size) => SIZES.find(([name]) => name === size)?.[1] ?? `${size} in`;
+
 /**
  * What so many pixels per inch look like on paper, in a word that needs no glossary. Below half of
  * the least asked for, single pixels can be seen (common practice, no source).
@@ -139,4 +141,28 @@ export function sharpness(ppi, { minPpi, ppi: wanted }) {
     return 'soft';
   }
   return ppi < wanted ? 'sharp enough to print' : 'sharp';
+}
+
+/** Asks before something is done; Escape is no. */
+export function confirmed(question, yes, no) {
+  return new Promise((answered) => {
+    const answer = (value) => () => dialog.close(value);
+    const dialog = el(
+      'dialog',
+      { class: 'asks-first', 'aria-labelledby': 'asks-first' },
+      el('p', { id: 'asks-first' }, question),
+      el(
+        'div',
+        { class: 'buttons' },
+        el('button', { type: 'button', class: 'main', 'data-at': 'yes', onclick: answer('yes') }, yes),
+        el('button', { type: 'button', 'data-at': 'no', onclick: answer('') }, no),
+      ),
+    );
+    dialog.addEventListener('close', () => {
+      dialog.remove();
+      answered(dialog.returnValue === 'yes');
+    });
+    document.body.append(dialog);
+    dialog.showModal();
+  });
 }

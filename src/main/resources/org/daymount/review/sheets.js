@@ -1,21 +1,43 @@
 // Making the sheets, and looking at each before it is printed.
 
 import { get, post, notice, progressAddress, sheetAddress, state } from './ask.js';
-import { counted, dayName, el } from './parts.js';
+import { counted, dayName, el, sizeName } from './parts.js';
+import { progressPart } from './progress.js';
 
 export const view = { path: 'sheets', words: () => 'Sheets', show: showSheets };
 
 /** What is made, with what a person does with it. */
 const FILES = [
-  ['sheets.pdf', 'Print at home (sheets.pdf)'],
-  ['sheets', 'Pictures for the lab (folder)'],
-  ['pages.pdf', 'The album as it will look (pages.pdf)'],
-  ['guide.pdf', 'How to cut and mount (guide.pdf)'],
-  ['index.html', 'The month at a glance (index.html)'],
-  ['', 'Show the folder'],
+  ['sheets.pdf', 'Print at home', 'sheets.pdf: every sheet, at true size'],
+  ['sheets', 'Take to the lab', 'the folder with a picture for each sheet'],
+  ['guide.pdf', 'Cut and mount', 'guide.pdf: what to buy, cuts in order, each page'],
+  ['pages.pdf', 'See the album', 'pages.pdf: as it will look, leaf by leaf'],
+  ['index.html', 'The month at a glance', 'index.html: every choice with its reasons'],
+  ['', 'Show the folder', 'everything that was made'],
 ];
 
-const capital = (words) => words.charAt(0).toUpperCase() + words.slice(1);
+const MOST_ALIKE = 3; // things told one by one; of more of a kind the first stands for all
+
+/** Those of one kind together, in the order of their first. */
+function alike(warnings) {
+  const groups = new Map();
+  for (const warning of warnings) {
+    groups.set(warning.code, [...(groups.get(warning.code) ?? []), warning]);
+  }
+  return [...groups.values()];
+}
+
+const text = (warning) =>
+  `${warning.file && !warning.text.includes(warning.file) ? `${warning.file}: ` : ''}${warning.text}`;
+
+/** The program's words, which say what to do, and the way there. */
+function inWords(warning) {
+  const day = state.month.days.find((each) => each.day === warning.day);
+  return [
+    `${text(warning)} `,
+    day ? el('a', { href: `#/day/${day.day}` }, `Open ${dayName(day)}`) : null,
+  ];
+}
 
 /** By the program of this computer that a double-click would start. */
 async function showFile(file) {
@@ -30,7 +52,8 @@ async function showFile(file) {
 function showSheets(root) {
   const make = el('button', { type: 'button', class: 'main', id: 'make', onclick: start }, 'Make the sheets');
   const words = el('p', { role: 'status', id: 'made' });
-  const bar = el('progress', { 'aria-label': 'Making the sheets', hidden: true });
+  const progress = progressPart('making');
+  progress.node.hidden = true;
   const list = el('ol', { class: 'sheets' });
   const told = el('section', { class: 'told', 'aria-labelledby': 'told', hidden: true });
   const trueSize = el('button', {
@@ -42,18 +65,17 @@ function showSheets(root) {
       trueSize.setAttribute('aria-pressed', String(large));
     },
   }, 'At true size');
-  const files = el('div', { class: 'buttons files', hidden: true }, FILES.map(([file, text]) =>
-    el('button', { type: 'button', onclick: () => showFile(file) }, text)));
+  const files = el('ul', { class: 'files', 'aria-label': 'What was made', hidden: true });
   root.replaceChildren(
     el('h1', {}, 'Sheets'),
     el(
       'p',
       { class: 'quiet' },
-      `Prints of ${state.month.sheet} in. They are written to ${state.month.out}, with the guide for cutting and mounting.`,
+      `Prints of ${sizeName(state.month.sheet)}. They are written to ${state.month.out}, with the guide for cutting and mounting.`,
     ),
     el('div', { class: 'buttons' }, make, trueSize),
     words,
-    bar,
+    progress.node,
     files,
     told,
     list,
@@ -61,10 +83,12 @@ function showSheets(root) {
   let events = null;
 
   async function start() {
+    say({ kind: 'running', words: 'beginning', done: 0, steps: 0 });
     try {
       follow(await post('make', {}));
     } catch (failure) {
       notice(failure.message);
+      update();
     }
   }
 
@@ -88,18 +112,15 @@ function showSheets(root) {
   function say(now) {
     const running = now.kind === 'running';
     make.disabled = running;
-    bar.hidden = !running;
-    if (running && now.steps > 0) {
-      bar.max = now.steps;
-      bar.value = now.done;
-    } else {
-      bar.removeAttribute('value');
+    progress.node.hidden = !running;
+    if (running) {
+      progress.say(now);
     }
     words.dataset.state = now.kind;
     words.classList.toggle('warn', now.kind === 'failed');
     words.textContent = {
       idle: '',
-      running: now.steps > 0 ? `${capital(now.words)}: ${now.done} of ${now.steps}` : `${capital(now.words)} …`,
+      running: '',
       done: `Made: ${now.words}.`,
       failed: `Not made: ${now.words}`,
     }[now.kind];
@@ -111,7 +132,12 @@ function showSheets(root) {
       words.textContent = 'Something was changed since these were made: make them again. Only what changed is drawn.';
       words.classList.add('warn');
     }
-    files.hidden = !state.start || made.sheets.length === 0;
+    if (made.state.kind === 'idle') {
+      words.textContent = made.files.length > 0
+        ? 'These were made before. Make them again if something was changed since; only what changed is drawn.'
+        : 'Nothing is made yet. Look through the month as long as you like: the sheets are made as it stands then.';
+    }
+    drawFiles(made.files, made.state.kind === 'running');
     drawTold(made.warnings);
     trueSize.hidden = made.sheets.length === 0;
     list.replaceChildren(
@@ -142,21 +168,29 @@ function showSheets(root) {
     );
   }
 
-  /** What was left out or wants a look: the program's words, which say what to do, and the way there. */
+  function drawFiles(there, running) {
+    files.hidden = !state.start || there.length === 0 || running;
+    files.replaceChildren(...FILES.filter(([file]) => file === '' || there.includes(file)).map(([file, text, what]) => el(
+      'li',
+      {},
+      el('button', { type: 'button', 'data-file': file || 'folder', onclick: () => showFile(file) }, el('b', {}, text), el('span', { class: 'quiet' }, what)),
+    )));
+  }
+
+  /** What was left out or wants a look. */
   function drawTold(warnings) {
     told.hidden = warnings.length === 0;
     told.replaceChildren(
       el('h2', { id: 'told' }, `${counted(warnings.length, 'thing')} to know before printing`),
-      el('ul', {}, warnings.map((warning) => {
-        const day = state.month.days.find((each) => each.day === warning.day);
-        return el(
-          'li',
-          {},
-          warning.file && !warning.text.includes(warning.file) ? `${warning.file}: ` : '',
-          `${warning.text} `,
-          day ? el('a', { href: `#/day/${day.day}` }, `Open ${dayName(day)}`) : null,
-        );
-      })),
+      el('ul', {}, alike(warnings).flatMap((group) =>
+        group.length <= MOST_ALIKE
+          ? group.map((warning) => el('li', {}, inWords(warning)))
+          : el('li', {}, el(
+            'details',
+            {},
+            el('summary', {}, `${group.length} like this: ${text(group[0])}`),
+            el('ul', {}, group.map((warning) => el('li', {}, inWords(warning)))),
+          )))),
     );
   }
 

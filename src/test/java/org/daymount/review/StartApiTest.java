@@ -14,7 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.daymount.start.NoteFile;
+import org.daymount.start.MonthText;
 import org.daymount.start.SampleMonth;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -146,9 +146,9 @@ class StartApiTest {
 
   @Test
   void aNotePastedAnewKeepsTheOneBefore() throws Exception {
-    NoteFile.write(home, "3 4x6\n");
-    NoteFile.write(home, "3 4x6\n");
-    NoteFile.write(home, "4 5x7\n");
+    MonthText.NOTE.write(home, "3 4x6\n");
+    MonthText.NOTE.write(home, "3 4x6\n");
+    MonthText.NOTE.write(home, "4 5x7\n");
     assertEquals("4 5x7\n", Files.readString(home.resolve("note.txt")));
     assertEquals("3 4x6\n", Files.readString(home.resolve("note-1.txt")));
     assertFalse(Files.exists(home.resolve("note-2.txt")));
