@@ -10,7 +10,6 @@ import java.util.concurrent.CountDownLatch;
 import java.util.stream.Stream;
 import org.daymount.image.Pictures;
 import org.daymount.look.cache.Memory;
-import org.daymount.month.Month;
 import org.daymount.month.MonthJson;
 import org.daymount.output.Finished;
 import org.daymount.pipeline.MonthMaker;
@@ -111,8 +110,13 @@ final class ReviewCommand extends ContextCommand {
       server.opening().stage("choosing pictures", 0);
       server.prepare(
           pictures,
-          (month, folder, progress) ->
-              written(month, folder, request.jobs(), sheets(pictures, progress, memory), memory),
+          (month, folder, force, progress) -> {
+            Finished finished =
+                sheets(pictures, progress, memory).write(month, folder, force, request.jobs());
+            // what was drawn is remembered, so that the next time only what changed is drawn
+            memory.ifPresent(m -> OutOptions.keep(m, folder));
+            return finished;
+          },
           request,
           surveyed,
           memory);
@@ -148,15 +152,6 @@ final class ReviewCommand extends ContextCommand {
   private MonthWriter sheets(Pictures pictures, Progress progress, Optional<Memory> memory) {
     return SheetsCommand.writer(
         pictures, new MonthJson(Version.tool(), photos.verboseRecord), progress, memory);
-  }
-
-  /** What was drawn is remembered, so that the next time only what changed is drawn. */
-  private static Finished written(
-      Month month, Path folder, int jobs, MonthWriter writer, Optional<Memory> memory)
-      throws IOException {
-    Finished finished = writer.write(month, folder, false, jobs);
-    memory.ifPresent(m -> OutOptions.keep(m, folder));
-    return finished;
   }
 
   private void keep(Memory memory, Path folder) {

@@ -31,6 +31,15 @@ public record CropSettings(Ppi wanted, Ppi minimum, Length safeEdge, Seams joins
     return new CropSettings(wanted, minimum, SAFE_EDGE);
   }
 
+  /**
+   * What so few pixels per inch look like on paper. Below half of the least, single pixels can be
+   * seen (common practice, no source).
+   */
+  public static String softness(Ppi ppi, Ppi least) {
+    String word = ppi.value() < least.value() / 2 ? "too small to print well" : "soft in print";
+    return word + " (" + ppi + ", below " + least + ")";
+  }
+
   public CropSettings with(Seams otherJoins) {
     return new CropSettings(wanted, minimum, safeEdge, otherJoins);
   }

@@ -29,15 +29,14 @@ record PrintSize(
           piece,
           smaller,
           pixels,
-          Optional.of(
-              "printed smaller: at " + asked + " it would look soft, below " + settings.minimum()));
+          Optional.of("printed smaller than its space, where it would look soft (" + asked + ")"));
     }
     return of(
         piece,
         size,
         pixels,
         asked.isBelow(settings.wanted())
-            ? Optional.of("sharp enough to print: " + asked + ", less than " + settings.wanted())
+            ? Optional.of("sharp enough to print (" + asked + ")")
             : Optional.empty());
   }
 

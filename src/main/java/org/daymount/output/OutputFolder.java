@@ -137,7 +137,8 @@ public final class OutputFolder implements AutoCloseable {
         throw new OutputException(
             target
                 + " is there already and was not made by daymount; move it away, choose another"
-                + " folder with --out, or allow it with --force");
+                + " folder with --out, or allow it with --force",
+            true);
       }
       parts.put(name, staging.write(content));
       made.add(name, sum);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.daymount.album.Space;
 import org.daymount.crop.Crop;
+import org.daymount.crop.CropSettings;
 import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
@@ -30,7 +31,7 @@ final class PersonsTrial {
     Ppi ppi = Ppi.of(window.width(), piece.width());
     List<String> reasons =
         ppi.isBelow(settings.crop().minimum())
-            ? List.of("soft in print: only " + ppi + ", below " + settings.crop().minimum())
+            ? List.of(CropSettings.softness(ppi, settings.crop().minimum()))
             : List.of();
     return SpaceTrial.of(
         contender, way, new Crop(window, piece, piece, Crop.Fit.FILL, ppi, 1, reasons), settings);

@@ -101,8 +101,9 @@ final class Reasons {
     if (acceptable == 0) {
       return List.of(
           (pictures == 1 ? "the day's picture is" : "all " + pictures + " pictures are")
-              + " too small to print at "
-              + settings.crop().minimum());
+              + " too small to print well (below "
+              + settings.crop().minimum()
+              + ")");
     }
     return List.of(
         "only "
@@ -154,7 +155,7 @@ final class Reasons {
   private static void addCrop(List<String> reasons, Crop crop) {
     reasons.addAll(crop.reasons());
     if (crop.reasons().stream().noneMatch(reason -> reason.contains("ppi"))) {
-      reasons.add("sharp enough to print: " + crop.ppi());
+      reasons.add("sharp in print (" + crop.ppi() + ")");
     }
   }
 

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.daymount.album.DayPage;
+import org.daymount.crop.CropSettings;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.month.Month;
 import org.daymount.month.MonthDay;
@@ -210,12 +211,11 @@ final class MonthAssembler {
                     "small-print",
                     Optional.empty(),
                     Optional.of(day.day()),
-                    "%s prints at %.0f ppi in its %s space, below %.0f; draw a larger crop, or give it a smaller space"
+                    "%s is %s in its %s space; draw a larger crop, or give it a smaller space"
                         .formatted(
                             hero.looked().photo().file(),
-                            Math.floor(hero.crop().ppi().value()),
-                            units().name(space.pick().space().upright()),
-                            least.value())));
+                            CropSettings.softness(hero.crop().ppi(), least),
+                            units().name(space.pick().space().upright()))));
   }
 
   private Units units() {

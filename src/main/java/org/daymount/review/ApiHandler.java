@@ -85,7 +85,7 @@ final class ApiHandler implements AutoCloseable {
       case "card" -> cards.of(date(body.path("day").asText()), body.path("text").asText());
       case "make" -> {
         Editing.Now now = editing.now();
-        sheets.start(editing, now);
+        sheets.start(editing, now, body.path("force").asBoolean());
         yield sheets.made(now.version());
       }
       default -> {

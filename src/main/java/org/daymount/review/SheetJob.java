@@ -33,6 +33,7 @@ final class SheetJob {
   private List<Warning> warnings = List.of();
   private long madeOf;
   private int runs;
+  private volatile boolean inTheWay;
 
   SheetJob(Pictures pictures, SheetWriter writer, Path folder) {
     this.pictures = pictures;
@@ -44,20 +45,25 @@ final class SheetJob {
     return board;
   }
 
-  /** Starts a run unless one is at work. */
-  void start(Editing editing, Editing.Now now) {
+  /**
+   * Starts a run unless one is at work.
+   *
+   * @param force as in {@link SheetWriter}
+   */
+  void start(Editing editing, Editing.Now now, boolean force) {
     if (!board.begin("packing")) {
       return;
     }
-    Thread worker = new Thread(() -> run(editing, now), "sheets");
+    Thread worker = new Thread(() -> run(editing, now, force), "sheets");
     worker.setDaemon(true);
     worker.start();
   }
 
-  private void run(Editing editing, Editing.Now now) {
+  private void run(Editing editing, Editing.Now now, boolean force) {
+    inTheWay = false;
     try {
       Month month = editing.finish(now, board, pictures);
-      Finished finished = writer.write(month, folder, board);
+      Finished finished = writer.write(month, folder, force, board);
       synchronized (this) {
         sheets = month.sheets();
         warnings = month.warnings();
@@ -65,7 +71,10 @@ final class SheetJob {
         runs++;
       }
       board.done(words(finished));
-    } catch (OutputException | RunFailed e) {
+    } catch (OutputException e) {
+      inTheWay = e.isInTheWay();
+      board.failed(e.getMessage());
+    } catch (RunFailed e) {
       board.failed(e.getMessage());
     } catch (IOException | RuntimeException e) {
       board.failed("something went wrong that should not have (" + e + "); nothing was replaced");
@@ -86,6 +95,7 @@ final class SheetJob {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.set("state", board.now().node());
     root.put("run", runs);
+    root.put("inTheWay", inTheWay);
     root.put("upToDate", runs > 0 && madeOf == version);
     ArrayNode told = root.putArray("warnings");
     for (Warning warning : warnings) {

@@ -10,8 +10,9 @@ import org.daymount.pipeline.Progress;
 @FunctionalInterface
 public interface SheetWriter {
   /**
+   * @param force whether a file that this program did not make is set aside for one of its own
    * @throws org.daymount.output.OutputException when the folder cannot be written; earlier files
    *     are then untouched
    */
-  Finished write(Month month, Path folder, Progress progress) throws IOException;
+  Finished write(Month month, Path folder, boolean force, Progress progress) throws IOException;
 }

@@ -50,7 +50,8 @@ async function showFile(file) {
 }
 
 function showSheets(root) {
-  const make = el('button', { type: 'button', class: 'main', id: 'make', onclick: start }, 'Make the sheets');
+  const make = el('button', { type: 'button', class: 'main', id: 'make', onclick: () => start(false) }, 'Make the sheets');
+  const replace = el('button', { type: 'button', id: 'replace', hidden: true, onclick: () => start(true) }, 'Make a new one, and keep that one beside it');
   const words = el('p', { role: 'status', id: 'made' });
   const progress = progressPart('making');
   progress.node.hidden = true;
@@ -73,7 +74,7 @@ function showSheets(root) {
       { class: 'quiet' },
       `Prints of ${sizeName(state.month.sheet)}. They are written to ${state.month.out}, with the guide for cutting and mounting.`,
     ),
-    el('div', { class: 'buttons' }, make, trueSize),
+    el('div', { class: 'buttons' }, make, trueSize, replace),
     words,
     progress.node,
     files,
@@ -82,10 +83,10 @@ function showSheets(root) {
   );
   let events = null;
 
-  async function start() {
+  async function start(force) {
     say({ kind: 'running', words: 'beginning', done: 0, steps: 0 });
     try {
-      follow(await post('make', {}));
+      follow(await post('make', { force }));
     } catch (failure) {
       notice(failure.message);
       update();
@@ -131,6 +132,10 @@ function showSheets(root) {
     if (made.state.kind === 'done' && !made.upToDate) {
       words.textContent = 'Something was changed since these were made: make them again. Only what changed is drawn.';
       words.classList.add('warn');
+    }
+    replace.hidden = !(made.state.kind === 'failed' && made.inTheWay);
+    if (made.inTheWay && made.state.kind === 'failed') {
+      words.textContent = `Not made: ${made.state.words.split(';')[0]}.`;
     }
     if (made.state.kind === 'idle') {
       words.textContent = made.files.length > 0

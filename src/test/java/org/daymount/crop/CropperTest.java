@@ -173,14 +173,15 @@ class CropperTest {
     assertEquals(4.2, crop.picture().width().inInches(), 1e-6);
     assertEquals(2.8, crop.picture().height().inInches(), 1e-6);
     assertEquals(
-        List.of("printed smaller: at 140 ppi it would look soft, below 200 ppi"), crop.reasons());
+        List.of("printed smaller than its space, where it would look soft (140 ppi)"),
+        crop.reasons());
   }
 
   @Test
   void pixelsBetweenLeastAndWantedAreSaid() {
     Crop crop = cropper.crop(SomePhoto.of(1500, 1000).looked(), WIDE, SETTINGS);
     assertEquals(Crop.Fit.FILL, crop.fit());
-    assertEquals(List.of("sharp enough to print: 250 ppi, less than 300 ppi"), crop.reasons());
+    assertEquals(List.of("sharp enough to print (250 ppi)"), crop.reasons());
   }
 
   @Test
@@ -347,7 +348,7 @@ class CropperTest {
     assertEquals(
         List.of(
             "the whole picture with white around it: a panorama",
-            "printed smaller: at 156 ppi it would look soft, below 200 ppi"),
+            "printed smaller than its space, where it would look soft (156 ppi)"),
         crop.reasons());
     assertEquals("border", crop.fit().word()); // as docs/month-json.md has it
   }

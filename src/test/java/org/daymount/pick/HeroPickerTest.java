@@ -153,7 +153,7 @@ class HeroPickerTest {
   void aDayWhosePicturesAreTooSmallSaysSo() {
     AnalysedPhoto small = Pictures.of("small.jpg", new PixelSize(160, 120), BOAT, 0.9);
     assertEquals(
-        List.of("the day's picture is too small to print at 200 ppi"),
+        List.of("the day's picture is too small to print well (below 200 ppi)"),
         missing(page(THIRD, FREE), small));
   }
 

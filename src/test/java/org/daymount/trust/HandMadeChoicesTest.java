@@ -90,7 +90,7 @@ class HandMadeChoicesTest {
     assertEquals(0, ended.code(), ended.text());
     for (String named :
         List.of(
-            "IMG_0000.jpg prints at 10 ppi in its 4x6 space, below 80",
+            "IMG_0000.jpg is too small to print well (10 ppi, below 80 ppi) in its 4x6 space",
             "was drawn on another picture")) {
       assertTrue(ended.text().contains(named), named + " in " + ended.text());
     }
@@ -102,7 +102,8 @@ class HandMadeChoicesTest {
       quoteCharacter = '`',
       value = {
         "`'days':null`|line 1, column 13: days: it is null",
-        "`'days':[{'day':'2026-05-03'}]`|holds the choices of May 2026, and the album is for June 2026",
+        "`'days':[{'day':'2026-05-03'}]`|holds the choices of May 2026, and the album is for June"
+            + " 2026",
       })
   void whatCannotBeMeantStopsTheRunWithTheLineAndTheField(String fields, String named)
       throws IOException {
