@@ -116,6 +116,7 @@ const SELDOM = [
     { option: 'clock', ask: 'Cameras whose clock was wrong, a line for each', hint: 'Tarn T4=+1h' },
   ]],
   ['Prints and cards', [
+    { option: 'lighter', ask: 'All prints lighter, by so many stops from 0 to 1', hint: '1/3' },
     { option: 'margin', ask: 'What the printer at home leaves white at each edge', hint: '1/4in' },
     { option: 'lab-trim', ask: 'How much the lab trims from each edge', hint: '1/16in' },
     { option: 'min-ppi', ask: 'Soft in print below so many pixels per inch', hint: '200' },
