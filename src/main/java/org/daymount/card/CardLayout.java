@@ -25,8 +25,20 @@ final class CardLayout {
   static final double DATE_TYPE = 8.5;
   private static final double HEADING = 34;
 
+  /** A card lower than this and twice as wide has its heading beside the story, not above it. */
+  private static final double LOW = Length.inchFraction(7, 4).inPoints();
+
+  private static final double HEADING_COLUMN = 76;
+  private static final double COLUMN_GAP = 12;
+
+  /** Of a few words on a large card; they would look lost in the type of a small one. */
+  private static final double LARGEST_SHORT_TYPE = 20;
+
+  private static final PaperSize SMALL_CARD = PaperSize.inches(3, 4);
+
   private final double width;
   private final double height;
+  private final double largestShortType;
   private final boolean headed;
 
   CardLayout(PaperSize card) {
@@ -37,6 +49,9 @@ final class CardLayout {
     headed = heading != CardStyle.Heading.NONE;
     width = card.width().inPoints();
     height = card.height().inPoints();
+    double larger = Math.sqrt(card.squareInches() / SMALL_CARD.squareInches());
+    largestShortType =
+        Math.max(LARGEST_TYPE, Math.min(LARGEST_SHORT_TYPE, Math.floor(LARGEST_TYPE * larger)));
     if (linesOf(SMALLEST_TYPE) < 2 || textWidth() < 10 * SMALLEST_TYPE) {
       throw new IllegalArgumentException(
           "a card of " + card + " in is too small for text; the smallest is about 1.5x1.5");
@@ -52,16 +67,35 @@ final class CardLayout {
   }
 
   double textWidth() {
-    return width - 2 * MARGIN;
+    return width - MARGIN - textLeft();
   }
 
-  /** The line under the heading. */
+  double textLeft() {
+    return isHeadedBeside() ? MARGIN + HEADING_COLUMN + COLUMN_GAP : MARGIN;
+  }
+
+  /** Whether the heading stands to the left of the text. */
+  boolean isHeadedBeside() {
+    return headed && height < LOW && width >= 2 * height;
+  }
+
+  /** Where the heading ends. */
+  double headingRight() {
+    return isHeadedBeside() ? MARGIN + HEADING_COLUMN : width - MARGIN;
+  }
+
+  /** The line under the heading; beside the text it is as high as the card lets it. */
   double headingRule() {
     return MARGIN + HEADING;
   }
 
   double textTop() {
-    return headed ? headingRule() + 6 : MARGIN;
+    return headed && !isHeadedBeside() ? headingRule() + 6 : MARGIN;
+  }
+
+  /** The most that a story of a few lines is set in. */
+  double largestShortType() {
+    return largestShortType;
   }
 
   double textBottom() {

@@ -74,9 +74,11 @@ public final class CardPainter {
     double numberType = CardLayout.DAY_NUMBER_TYPE;
     g.setColor(INK);
     draw(bold.layout(number), left, baseline, numberType, g);
-    double textLeft = left + bold.width(number) * numberType + 8;
+    boolean beside = layout.isHeadedBeside();
+    double textLeft = beside ? left : left + bold.width(number) * numberType + 8;
     double type = dateType(card, layout, textLeft);
     if (card.style().heading() == CardStyle.Heading.DATE) {
+      baseline += beside ? type * 2.8 : 0; // under the number, not beside it
       draw(bold.layout(WEEKDAY.format(card.day())), textLeft, baseline - type * 1.4, type, g);
       g.setColor(QUIET_INK);
       draw(plain.layout(DATE.format(card.day())), textLeft, baseline, type, g);
@@ -84,15 +86,23 @@ public final class CardPainter {
     g.setColor(QUIET_INK);
     if (card.count() > 1) {
       String part = part(card);
-      double right = layout.width() - CardLayout.MARGIN - plain.width(part) * type;
-      draw(plain.layout(part), right, baseline - type * 1.4, type, g);
+      double x = beside ? CardLayout.MARGIN : layout.headingRight() - plain.width(part) * type;
+      double y = beside ? baseline + type * 1.8 : baseline - type * 1.4;
+      draw(plain.layout(part), x, y, type, g);
     }
-    line(g, CardLayout.MARGIN, layout.headingRule(), layout.textWidth(), INK);
+    if (beside) {
+      g.setColor(INK);
+      double between = (layout.headingRight() + layout.textLeft()) / 2;
+      double tall = layout.textBottom() - layout.textTop();
+      g.fill(new Rectangle2D.Double(between - 0.25, layout.textTop(), 0.5, tall));
+    } else {
+      line(g, CardLayout.MARGIN, layout.headingRule(), layout.textWidth(), INK);
+    }
   }
 
   /** Smaller than usual where a narrow card would not hold the date. */
   private double dateType(StoryCard card, CardLayout layout, double textLeft) {
-    double room = layout.width() - CardLayout.MARGIN - textLeft;
+    double room = layout.headingRight() - textLeft;
     double weekday =
         bold.width(WEEKDAY.format(card.day()))
             + (card.count() > 1 ? 1 + plain.width(part(card)) : 0);
@@ -111,7 +121,7 @@ public final class CardPainter {
     boolean ruled = card.style().rules();
     boolean balanced = !ruled && card.count() == 1;
     double top = layout.textTop() + (balanced ? Math.max(0, room) * ABOVE : 0);
-    paintLines(card.lines(), card.textSize(), CardLayout.MARGIN, top, layout.textWidth(), g);
+    paintLines(card.lines(), card.textSize(), layout.textLeft(), top, layout.textWidth(), g);
     if (ruled) {
       paintRules(layout, top + tall, g);
     }
@@ -140,7 +150,7 @@ public final class CardPainter {
   private void paintRules(CardLayout layout, double top, Graphics2D g) {
     double y = top + CardLayout.RULE_SPACING;
     while (y <= layout.textBottom()) {
-      line(g, CardLayout.MARGIN, y, layout.textWidth(), RULE);
+      line(g, layout.textLeft(), y, layout.textWidth(), RULE);
       y += CardLayout.RULE_SPACING;
     }
   }

@@ -10,6 +10,10 @@ import org.daymount.unit.PaperSize;
 /** Sets a day's story on cards: as few as will do, then the largest type that fits them. */
 public final class StoryTypesetter {
   private static final int FEW_LINES = 6;
+
+  /** Of the card's text, that a story in larger type may take. */
+  private static final double AIRY = 0.5;
+
   private static final int HALVINGS = 12;
 
   private final TextShaper setting = new TextShaper(Typeface.SERIF, Typeface.SANS);
@@ -33,7 +37,10 @@ public final class StoryTypesetter {
     }
     MeasuredText text = setting.measure(shown.text());
     int count = cardsAt(CardLayout.SMALLEST_TYPE, text, layout);
-    double size = CardLayout.LARGEST_TYPE;
+    double size = layout.largestShortType();
+    while (size > CardLayout.LARGEST_TYPE && !isAiry(size, text, layout)) {
+      size -= CardLayout.TYPE_STEP;
+    }
     while (size > CardLayout.SMALLEST_TYPE && cardsAt(size, text, layout) > count) {
       size -= CardLayout.TYPE_STEP;
     }
@@ -62,6 +69,11 @@ public final class StoryTypesetter {
       lines.set(room - 1, lines.get(room - 1) + " …");
     }
     return new StoryNote(place, CardLayout.lineDistance(size), lines);
+  }
+
+  private static boolean isAiry(double size, MeasuredText text, CardLayout layout) {
+    int lines = linesAt(size, text, layout).size();
+    return lines <= FEW_LINES && lines <= AIRY * layout.linesOf(size);
   }
 
   private static List<String> linesAt(double size, MeasuredText text, CardLayout layout) {

@@ -24,6 +24,7 @@ import org.daymount.page.PageSettings;
 import org.daymount.pipeline.OutputPlace;
 import org.daymount.pipeline.PersonsFiles;
 import org.daymount.pipeline.Request;
+import org.daymount.unit.PaperSize;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
@@ -57,7 +58,7 @@ final class Requests {
               pages.print.ppi, pages.minPpi, CropSettings.SAFE_EDGE.max(pages.labTrim)),
           ingest(spec, around, photos, folders),
           settings(pages, photos.dayStarts.at()),
-          Optional.ofNullable(pages.cards).flatMap(Converters.CardChoice::size),
+          cards(pages),
           pages.cardStyle(),
           pageSettings(around, pages, album),
           around.locale(),
@@ -65,6 +66,21 @@ final class Requests {
     } catch (IllegalArgumentException e) {
       throw new ParameterException(spec.commandLine(), e.getMessage());
     }
+  }
+
+  /** A card is cut from one sheet. */
+  private static Optional<PaperSize> cards(PageOptions pages) {
+    Optional<PaperSize> size =
+        Optional.ofNullable(pages.cards).flatMap(Converters.CardChoice::size);
+    PaperSize sheet = settings(pages).sheets().usable();
+    size.filter(card -> !card.fitsInto(sheet) && !card.turned().fitsInto(sheet))
+        .ifPresent(
+            card -> {
+              throw new IllegalArgumentException(
+                  "a story card of %s in cannot be cut from a sheet of %s in; take smaller cards, or larger sheets with --sheet"
+                      .formatted(card, pages.print.sheet));
+            });
+    return size;
   }
 
   /**

@@ -37,13 +37,13 @@ final class PageGuide {
       steps.add("No picture on this page.");
     }
     for (int i = 0; i < day.spaces().size(); i++) {
-      steps.add("Space " + (i + 1) + ", " + space(day.spaces().get(i)) + onSide(day, i));
+      steps.add(space(day.spaces().get(i)) + onSide(day, i));
     }
     names
         .cardsOf(day.day())
         .forEach(
             (label, card) ->
-                steps.add(capital(PieceNames.card(card)) + ": " + names.withSheet(label) + "."));
+                steps.add(names.withSheet(label) + ": " + PieceNames.card(card) + "."));
     storyByHand(day).ifPresent(steps::add);
     return new Guide.PageSteps(
         day.day(), DayWords.weekday(day.day()) + ", " + DayWords.shortDay(day.day()), steps);
@@ -62,21 +62,19 @@ final class PageGuide {
       return Optional.of("No place is left on this page for the story.");
     }
     return stories.get(0).index().isEmpty()
-        ? Optional.of("The story goes into the place kept for it, by hand.")
+        ? Optional.of("The story: by hand, in the place kept for it.")
         : Optional.empty();
   }
 
   private String space(MonthSpace space) {
     SpacePick pick = space.pick();
     if (pick.hero().isEmpty()) {
-      return Missing.wanted(pick, month.units()) + ": still missing.";
+      return capital(Missing.wanted(pick, month.units())) + ": still missing.";
     }
     Candidate hero = pick.hero().get();
-    return DayWords.space(pick.space(), pick.direction(), month.units())
+    return pieces(space.pieces())
         + ": "
-        + pieces(space.pieces())
-        + ", "
-        + hero.looked().photo().file().lastName()
+        + DayWords.space(pick.space(), pick.direction(), month.units())
         + "."
         + mat(pick.space())
         + border(hero.crop());
@@ -86,11 +84,10 @@ final class PageGuide {
     List<String> found = labels.stream().map(names::withSheet).toList();
     return found.size() == 1
         ? found.get(0)
-        : "put together from "
-            + String.join(", ", found.subList(0, found.size() - 1))
+        : String.join(", ", found.subList(0, found.size() - 1))
             + " and "
             + found.get(found.size() - 1)
-            + ", edge to edge";
+            + " put together, edge to edge";
   }
 
   private String mat(Space space) {

@@ -28,7 +28,7 @@ public record PageKind(String name, PaperSize page, List<PaperBox> pockets) {
   }
 
   /** The direction that every pocket of this size has here; empty where there is none or both. */
-  java.util.Optional<Orientation> directionOf(PaperSize size) {
+  public java.util.Optional<Orientation> directionOf(PaperSize size) {
     List<Orientation> ways =
         pockets.stream()
             .map(PaperBox::size)

@@ -19,8 +19,14 @@ import org.daymount.unit.PaperBox;
 public final class PagePlanner {
   /**
    * @param misfits per day, what does not fit on its page, with the nearest that does
+   * @param withoutCards days whose pictures fit, but leave no place for their story cards
    */
-  public record Plan(AlbumLayout layout, Map<LocalDate, String> misfits) {}
+  public record Plan(
+      AlbumLayout layout, Map<LocalDate, String> misfits, List<LocalDate> withoutCards) {
+    public Plan {
+      withoutCards = List.copyOf(withoutCards);
+    }
+  }
 
   /** A day with the arrangements that will do, and which of its things they hold. */
   private record Fitted(DayContents contents, List<Integer> held, Map<String, Arrangement> byKind) {
@@ -46,6 +52,8 @@ public final class PagePlanner {
    */
   public Plan plan(List<DayContents> days) {
     Map<LocalDate, String> misfits = new LinkedHashMap<>();
+    List<LocalDate> withoutCards =
+        days.stream().filter(this::lacksRoomForCards).map(DayContents::day).toList();
     List<Fitted> fitted = days.stream().map(day -> fitted(day, misfits)).toList();
     Map<String, Integer> pockets = new LinkedHashMap<>();
     fitter.kinds().forEach(kind -> pockets.put(kind.name(), kind.pockets().size()));
@@ -70,7 +78,17 @@ public final class PagePlanner {
               ? new Leaf(number, choice.kind(), Optional.empty(), day)
               : new Leaf(number, choice.kind(), day, second));
     }
-    return new Plan(new AlbumLayout(settings, pages, leaves), misfits);
+    withoutCards.forEach(misfits::remove);
+    return new Plan(new AlbumLayout(settings, pages, leaves), misfits, withoutCards);
+  }
+
+  private boolean lacksRoomForCards(DayContents day) {
+    List<PageItem> items = day.items();
+    List<PageItem> pictures = items.subList(0, day.spaces().size());
+    return day.base().isEmpty()
+        && !day.cards().isEmpty()
+        && fitter.fits(items).isEmpty()
+        && !fitter.fits(pictures).isEmpty();
   }
 
   private Fitted fitted(DayContents day, Map<LocalDate, String> misfits) {

@@ -1,5 +1,6 @@
 package org.daymount.pipeline;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -8,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.daymount.album.DayPage;
 import org.daymount.crop.CropSettings;
 import org.daymount.look.AnalysedPhoto;
@@ -59,6 +61,22 @@ final class MonthAssembler {
         .forEach(
             (day, text) ->
                 warnings.add(new Warning("page-full", Optional.empty(), Optional.of(day), text)));
+    onDays(
+            pages.withoutCards(),
+            "the pictures leave no place for the story card",
+            request.cardStyle().fitted()
+                ? ": the story is longer than its place; shorten it, or give the page fewer"
+                    + " pictures"
+                : ": it is printed, and lies on no page; --cards auto makes each card as large as"
+                    + " its place")
+        .ifPresent(warnings::add);
+    if (request.cardStyle().fitted()) {
+      onDays(
+              days.stream().filter(this::isToldOnNoCard).map(MonthDay::day).toList(),
+              "the pictures leave no place for the story",
+              ": no card is made; give the page fewer or smaller pictures, or write it elsewhere")
+          .ifPresent(warnings::add);
+    }
     return new Month(
         surveyed.month(),
         request.settings(),
@@ -67,6 +85,26 @@ final class MonthAssembler {
         sheets,
         pages.layout(),
         warnings);
+  }
+
+  /** One sentence for all such days; they are many where cards are larger than most places. */
+  private static Optional<Warning> onDays(List<LocalDate> days, String fact, String next) {
+    if (days.isEmpty()) {
+      return Optional.empty();
+    }
+    String numbers =
+        days.stream()
+            .map(day -> Integer.toString(day.getDayOfMonth()))
+            .collect(Collectors.joining(", "));
+    return Optional.of(
+        Warning.general(
+            "page-full", fact + (days.size() == 1 ? " on day " : " on days ") + numbers + next));
+  }
+
+  private boolean isToldOnNoCard(MonthDay day) {
+    return day.state() != MonthDay.State.LEFT_OUT
+        && day.story().filter(story -> !story.isBlank()).isPresent()
+        && stories.cards(day.day()).isEmpty();
   }
 
   private static MonthDay day(DayPick pick, List<List<String>> labels) {

@@ -3,6 +3,7 @@ package org.daymount.pipeline;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.daymount.card.StoryCard;
 import org.daymount.page.AlbumLayout;
 import org.daymount.page.PagePlanner;
@@ -23,7 +24,10 @@ public final class PlannedPages {
 
   /** Per day, what does not fit on its page, with the nearest that does. */
   public Map<LocalDate, String> misfits() {
-    return plan.misfits();
+    Map<LocalDate, String> misfits = new TreeMap<>(plan.misfits());
+    plan.withoutCards()
+        .forEach(day -> misfits.put(day, "the pictures leave no place for the story card"));
+    return misfits;
   }
 
   /** The day's story cards, in their order. */

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -36,6 +38,50 @@ class StoryTypesetterTest {
   void aShortStoryIsSetInTheLargestType() {
     StoryCard card = only(setter.set(DAY, Optional.of(SENTENCE), SMALL));
     assertEquals(CardLayout.LARGEST_TYPE, CardLayout.typeSize(card.textSize()), 1e-6);
+  }
+
+  @Test
+  void aFewWordsOnALargeCardAreSetLargerAndLeaveHalfOfItFree() {
+    StoryCard card = only(setter.set(DAY, Optional.of("The kite is up there."), LARGE));
+    double size = CardLayout.typeSize(card.textSize());
+    assertTrue(size > CardLayout.LARGEST_TYPE, "" + size);
+    CardLayout layout = new CardLayout(LARGE);
+    assertTrue(2 * card.lines().size() <= layout.linesOf(size), card.lines().toString());
+    StoryCard longer = only(setter.set(DAY, Optional.of(SENTENCE.repeat(12)), LARGE));
+    assertTrue(CardLayout.typeSize(longer.textSize()) <= CardLayout.LARGEST_TYPE + 1e-6);
+  }
+
+  @Test
+  void aLowCardHasItsHeadingBesideTheStoryAndSoHoldsMore() {
+    PaperSize low = PaperSize.inches(5, 1.25);
+    CardLayout layout = new CardLayout(low);
+    assertTrue(layout.isHeadedBeside());
+    assertTrue(layout.textLeft() > layout.headingRight());
+    assertTrue(layout.linesOf(CardLayout.SMALLEST_TYPE) >= 6, "and not two below a heading");
+    assertFalse(new CardLayout(SMALL).isHeadedBeside());
+    assertFalse(new CardLayout(low, CardStyle.Heading.NONE).isHeadedBeside());
+  }
+
+  /** The painted ink: the heading stays left of the story, and nothing touches the card's edge. */
+  @Test
+  void theHeadingOfALowCardIsPaintedLeftOfItsStory() {
+    PaperSize low = PaperSize.inches(5, 1.25);
+    CardLayout layout = new CardLayout(low);
+    LocalDate widest = LocalDate.of(2026, 9, 30); // Wednesday, 30 September 2026
+    StoryCard card = only(setter.set(widest, Optional.of(SENTENCE), low));
+    BufferedImage image = new BufferedImage(5 * 72, 90, BufferedImage.TYPE_INT_RGB);
+    Graphics2D pen = image.createGraphics();
+    new CardPainter().paint(card, pen);
+    pen.dispose();
+    int rule = (int) ((layout.headingRight() + layout.textLeft()) / 2);
+    for (int y = 0; y < 90; y++) {
+      for (int x = 0; x < 5 * 72; x++) {
+        boolean ink = (image.getRGB(x, y) & 0xFF) < 0xC0;
+        boolean gap = x > layout.headingRight() + 1 && x < layout.textLeft() - 1;
+        boolean rim = x < 10 || x > 350 || y < 8 || y > 82;
+        assertFalse(ink && (rim || gap && Math.abs(x - rule) > 1), "ink at " + x + ", " + y);
+      }
+    }
   }
 
   @Test

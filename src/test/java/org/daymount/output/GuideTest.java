@@ -77,16 +77,16 @@ class GuideTest {
     assertEquals("Tuesday, 2 June", second.heading());
     assertEquals(
         List.of(
-            "Space 1, 3x4 portrait: 02a (sheet-01), IMG_0201.jpg.",
-            "Space 2, 3x4 portrait: 02b (sheet-01), IMG_0202.jpg.",
-            "Story card: 02c (sheet-06)."),
+            "02a (sheet-01): 3x4 portrait.",
+            "02b (sheet-01): 3x4 portrait.",
+            "02c (sheet-06): story card."),
         second.steps());
   }
 
   @Test
   void aMatShowsItsReveal() {
     assertEquals(
-        "Space 1, 4x6 portrait on mat: 03a (sheet-02), IMG_0301.jpg."
+        "03a (sheet-02): 4x6 portrait on mat."
             + " Centre it on a 4x6 mat: 1/8 in (0.3 cm) of the mat shows on each side.",
         guide.pages().get(1).steps().get(0));
   }
@@ -99,7 +99,7 @@ class GuideTest {
             .get(2)
             .steps()
             .get(0)
-            .contains("put together from 04a (sheet-03) and 04b (sheet-04), edge to edge"));
+            .contains("04a (sheet-03) and 04b (sheet-04) put together, edge to edge"));
   }
 
   @Test

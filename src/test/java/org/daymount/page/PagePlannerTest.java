@@ -137,6 +137,17 @@ class PagePlannerTest {
   }
 
   @Test
+  void aCardForWhichThePicturesLeaveNoPlaceIsToldApartFromPicturesThatDoNotFit() {
+    LocalDate day = LocalDate.of(2026, 6, 1);
+    List<Orientation> lying = List.of(Orientation.LANDSCAPE, Orientation.LANDSCAPE);
+    DayContents full =
+        new DayContents(day, List.of(Space.free(LARGE), Space.free(LARGE)), lying, List.of(SMALL));
+    PagePlanner.Plan plan = plan(full);
+    assertEquals(List.of(day), plan.withoutCards());
+    assertEquals(Map.of(), plan.misfits());
+  }
+
+  @Test
   void whatIsTooMuchNamesTheMostThatFits() {
     PagePlanner.Plan plan =
         plan(day(6, List.of(SMALL, SMALL, SMALL, LARGE), Orientation.LANDSCAPE));
