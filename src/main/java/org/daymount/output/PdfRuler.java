@@ -1,9 +1,12 @@
 package org.daymount.output;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.util.Matrix;
 import org.daymount.output.PdfText.Weight;
 import org.daymount.sheet.Sheet;
 import org.daymount.unit.Length;
@@ -18,10 +21,17 @@ final class PdfRuler {
   private static final double NUMBER_TYPE = 5.5;
   private static final double WORDS_TYPE = 7.5;
 
-  /** The scale and the words beside it. */
-  private static final Length WIDTH = Length.inchFraction(27, 4);
+  /** The scale and the words beside it, then the words below it; each also turned. */
+  private static final List<PaperSize> FORMS =
+      Stream.of(PaperSize.inches(6.75, 0.625), PaperSize.inches(4.25, 1), PaperSize.inches(2.5, 1))
+          .flatMap(form -> Stream.of(form, form.turned()))
+          .toList();
 
-  private static final Length HEIGHT = Length.inchFraction(5, 8);
+  /** Shorter strips have a scale of half the length. */
+  private static final Length WHOLE = Length.inches(4);
+
+  /** Shorter forms have their words below. */
+  private static final Length BESIDE = Length.inches(6);
 
   /** Room for the names and marks of pieces nearby. */
   private static final Length CLEAR = Length.inchFraction(1, 4);
@@ -41,21 +51,26 @@ final class PdfRuler {
   /** An empty strip of the sheet's waste that holds the ruler and its words, as low as can be. */
   static Optional<PaperBox> room(Sheet sheet, Length margin) {
     Waste waste = new Waste(sheet);
+    return FORMS.stream().flatMap(form -> room(form, sheet, waste, margin).stream()).findFirst();
+  }
+
+  private static Optional<PaperBox> room(PaperSize form, Sheet sheet, Waste waste, Length margin) {
     PaperSize inside = sheet.size().inset(margin);
-    for (int step = 0; HEIGHT.plus(STEP.times(step)).compareTo(inside.height()) <= 0; step++) {
-      Length top = sheet.size().height().minus(margin).minus(HEIGHT).minus(STEP.times(step));
+    for (Length up = Length.ZERO;
+        !form.height().plus(up).isLongerThan(inside.height());
+        up = up.plus(STEP)) {
+      Length top = sheet.size().height().minus(margin).minus(form.height()).minus(up);
       for (Length x = margin;
-          !x.plus(WIDTH).isLongerThan(margin.plus(inside.width()));
+          !x.plus(form.width()).isLongerThan(margin.plus(inside.width()));
           x = x.plus(STEP)) {
-        PaperBox strip = new PaperBox(x, top, WIDTH, HEIGHT);
         PaperBox clear =
             new PaperBox(
                 x.minus(CLEAR),
                 top.minus(CLEAR),
-                WIDTH.plus(CLEAR.times(2)),
-                HEIGHT.plus(CLEAR.times(2)));
+                form.width().plus(CLEAR.times(2)),
+                form.height().plus(CLEAR.times(2)));
         if (waste.isEmpty(clear)) {
-          return Optional.of(strip);
+          return Optional.of(PaperBox.at(x, top, form));
         }
       }
     }
@@ -67,39 +82,57 @@ final class PdfRuler {
    */
   void draw(PaperBox strip, String title, Units units) throws IOException {
     PDRectangle box = SheetsPdf.rectangle(strip, paper);
-    double left = box.getLowerLeftX();
-    double y = box.getLowerLeftY() + 16;
+    if (strip.height().isLongerThan(strip.width())) { // reads from the bottom up
+      page.saveGraphicsState();
+      page.transform(new Matrix(0, 1, -1, 0, box.getUpperRightX(), box.getLowerLeftY()));
+      draw(0, 0, strip.height(), title, units);
+      page.restoreGraphicsState();
+    } else {
+      draw(box.getLowerLeftX(), box.getLowerLeftY(), strip.width(), title, units);
+    }
+  }
+
+  private void draw(double left, double bottom, Length length, String title, Units units)
+      throws IOException {
+    int inches = length.isLongerThan(WHOLE) ? INCHES : INCHES / 2;
+    int centimetres = length.isLongerThan(WHOLE) ? CENTIMETRES : CENTIMETRES / 2;
+    boolean beside = length.isLongerThan(BESIDE);
+    double y = bottom + (beside ? 16 : 52);
     page.setStrokingColor(0f);
     page.setNonStrokingColor(0f);
     page.setLineWidth(0.5f);
-    line(left, y, left + Length.inches(INCHES).inPoints(), y);
-    for (int eighth = 0; eighth <= INCHES * 8; eighth++) {
+    line(left, y, left + Length.inches(inches).inPoints(), y);
+    for (int eighth = 0; eighth <= inches * 8; eighth++) {
       double x = left + Length.inchFraction(eighth, 8).inPoints();
       line(x, y, x, y + (eighth % 8 == 0 ? 8 : eighth % 4 == 0 ? 5 : 3));
       if (eighth % 8 == 0) {
-        number(eighth / 8, eighth == INCHES * 8 ? " in" : "", x, y + 10);
+        number(eighth / 8, eighth == inches * 8 ? " in" : "", x, y + 10);
       }
     }
-    for (int millimetre = 0; millimetre <= CENTIMETRES * 10; millimetre++) {
+    for (int millimetre = 0; millimetre <= centimetres * 10; millimetre++) {
       double x = left + Length.millimetres(millimetre).inPoints();
       line(x, y, x, y - (millimetre % 10 == 0 ? 8 : millimetre % 5 == 0 ? 5 : 3));
       if (millimetre % 10 == 0) {
-        number(millimetre / 10, millimetre == CENTIMETRES * 10 ? " cm" : "", x, y - 14);
+        number(millimetre / 10, millimetre == centimetres * 10 ? " cm" : "", x, y - 14);
       }
     }
-    double words = left + Length.inches(INCHES).inPoints() + 24;
-    text.draw(page, "Print at 100%, not “fit to page”.", Weight.BOLD, WORDS_TYPE, words, y + 8);
+    double words = beside ? left + Length.inches(inches).inPoints() + 24 : left;
+    double first = bottom + (beside ? 24 : 26);
+    text.draw(page, "Print at 100%, not “fit to page”.", Weight.BOLD, WORDS_TYPE, words, first);
     text.draw(
         page,
         units == Units.INCHES
-            ? "Check with a ruler: this line is 4 in long,"
-            : "Check with a ruler: the lower scale is 10 cm",
+            ? "Check with a ruler: this line is " + inches + " in long,"
+            : "Check with a ruler: the lower scale is " + centimetres + " cm",
         Weight.PLAIN,
         WORDS_TYPE,
         words,
-        y - 2);
-    String rest = units == Units.INCHES ? "the lower scale 10 cm" : "long, the upper one 4 in";
-    text.draw(page, rest + ". · " + title, Weight.PLAIN, WORDS_TYPE, words, y - 12);
+        first - 10);
+    String rest =
+        units == Units.INCHES
+            ? "the lower scale " + centimetres + " cm"
+            : "long, the upper one " + inches + " in";
+    text.draw(page, rest + ". · " + title, Weight.PLAIN, WORDS_TYPE, words, first - 20);
   }
 
   private void number(int number, String unit, double x, double y) throws IOException {

@@ -41,6 +41,13 @@ public final class SheetPainter {
    * @throws IOException when a photo cannot be read any more; the message names it
    */
   public BufferedImage paint(MonthSheet monthSheet, Ppi ppi) throws IOException {
+    return paint(monthSheet, Length.ZERO, ppi);
+  }
+
+  /**
+   * @param margin what the printer leaves white at each edge; zero for prints of a lab
+   */
+  public BufferedImage paint(MonthSheet monthSheet, Length margin, Ppi ppi) throws IOException {
     Sheet sheet = monthSheet.sheet();
     BufferedImage image = white(sheet.size().toPixels(ppi));
     for (PlacedPiece placed : sheet.pieces()) {
@@ -49,7 +56,7 @@ public final class SheetPainter {
       BufferedImage piece = piece(monthSheet, placed, upright, ppi);
       put(placed.turned() ? Turn.clockwise(piece) : piece, image, box.x(), box.y());
     }
-    waste.paint(sheet, ppi, image);
+    waste.paint(sheet, margin, ppi, image);
     return image;
   }
 

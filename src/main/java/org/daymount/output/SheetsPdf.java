@@ -158,7 +158,7 @@ public final class SheetsPdf {
           PDRectangle box = rectangle(place, paper);
           text.draw(
               stream,
-              name(group.get(i)),
+              named(group.get(i)),
               PdfText.Weight.PLAIN,
               NAME_TYPE,
               box.getLowerLeftX() + 12,
@@ -235,6 +235,13 @@ public final class SheetsPdf {
       labels.setLabelItem(i, range);
     }
     pdf.document().getDocumentCatalog().setPageLabels(labels);
+  }
+
+  /** The sheet and what is on it: {@code sheet-03: 02a, 02b}. */
+  private static String named(MonthSheet sheet) {
+    List<String> pieces =
+        sheet.sheet().pieces().stream().map(placed -> placed.piece().label()).toList();
+    return name(sheet) + (pieces.isEmpty() ? "" : ": " + String.join(", ", pieces));
   }
 
   private static String names(List<MonthSheet> group) {

@@ -29,8 +29,12 @@ final class WastePainter {
 
   private final Lettering lettering = new Lettering();
 
-  void paint(Sheet sheet, Ppi ppi, BufferedImage image) {
+  /**
+   * @param margin what the printer leaves white, where names come last
+   */
+  void paint(Sheet sheet, Length margin, Ppi ppi, BufferedImage image) {
     Waste waste = new Waste(sheet);
+    PaperBox reached = PaperBox.at(margin, margin, sheet.size().inset(margin));
     List<PaperBox> marks = marks(sheet, waste);
     Graphics2D g = image.createGraphics();
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -38,7 +42,7 @@ final class WastePainter {
     marks.forEach(mark -> paintMark(mark, ppi, g));
     List<PaperBox> taken = new ArrayList<>(marks);
     for (PlacedPiece placed : sheet.pieces()) {
-      labelPlace(placed, waste, taken)
+      labelPlace(placed, waste, reached, taken)
           .ifPresent(
               place -> {
                 taken.add(place);
@@ -89,7 +93,8 @@ final class WastePainter {
   }
 
   /** A place for the label along one of the piece's sides; below and right are tried first. */
-  private Optional<PaperBox> labelPlace(PlacedPiece placed, Waste waste, List<PaperBox> taken) {
+  private Optional<PaperBox> labelPlace(
+      PlacedPiece placed, Waste waste, PaperBox reached, List<PaperBox> taken) {
     Length length =
         Length.inches(lettering.width(placed.piece().label()) * LABEL_TYPE.inInches())
             .plus(GAP.times(2));
@@ -108,7 +113,9 @@ final class WastePainter {
         .filter(waste::isOnSheet)
         .filter(waste::isEmpty)
         .filter(place -> taken.stream().noneMatch(place::overlaps))
-        .min(Comparator.comparing(place -> away(place, box)));
+        .min(
+            Comparator.comparing((PaperBox place) -> !reached.contains(place))
+                .thenComparing(place -> away(place, box)));
   }
 
   /** How far the place reaches beyond the piece's side, so that a label stays beside its piece. */

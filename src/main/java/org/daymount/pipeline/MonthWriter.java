@@ -152,13 +152,15 @@ public final class MonthWriter {
     SheetPainter painter =
         new SheetPainter(new LighterPictures(pictures::part, month.settings().lighter()));
     var ppi = month.settings().ppi();
+    var margin = month.settings().margin();
     List<Drawn> files = new ArrayList<>();
     for (MonthSheet sheet : month.sheets()) {
       files.add(
           new Drawn(
               sheet.file(),
-              Recipe.of("sheet", sheet.sheet(), sheet.content(), ppi, month.settings().lighter()),
-              () -> LabJpeg.encode(painter.paint(sheet, ppi), ppi)));
+              Recipe.of(
+                  "sheet", sheet.sheet(), sheet.content(), ppi, margin, month.settings().lighter()),
+              () -> LabJpeg.encode(painter.paint(sheet, margin, ppi), ppi)));
     }
     return drawAll(folder, files, jobs);
   }

@@ -25,12 +25,13 @@ final class SheetFiller {
     PaperSize usable = settings.usable();
     FilledTree plain = filled(tree, false, pieces).uprightWithin(usable);
     if (asIs.isSquare()) {
-      return new SheetLayout(settings.rim()).lay(SharedTrims.in(plain), asIs);
+      return new SheetLayout(settings.rim(), settings.roomyRim()).lay(SharedTrims.in(plain), asIs);
     }
     FilledTree onItsSide = filled(tree, true, pieces).uprightWithin(usable.turned());
     return onItsSide.turnedPieces() < plain.turnedPieces()
-        ? new SheetLayout(settings.rim()).lay(SharedTrims.in(onItsSide), asIs.turned())
-        : new SheetLayout(settings.rim()).lay(SharedTrims.in(plain), asIs);
+        ? new SheetLayout(settings.rim(), settings.roomyRim())
+            .lay(SharedTrims.in(onItsSide), asIs.turned())
+        : new SheetLayout(settings.rim(), settings.roomyRim()).lay(SharedTrims.in(plain), asIs);
   }
 
   private static FilledTree filled(

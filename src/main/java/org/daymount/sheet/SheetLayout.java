@@ -13,20 +13,36 @@ import org.daymount.unit.PaperSize;
  */
 final class SheetLayout {
   private final Length labTrim;
+  private final Length roomy;
   private final List<PlacedPiece> pieces = new ArrayList<>();
   private final List<Cut> cuts = new ArrayList<>();
 
   SheetLayout(Length labTrim) {
+    this(labTrim, labTrim);
+  }
+
+  /**
+   * @param roomy kept free around all pieces together, if there is as much waste
+   */
+  SheetLayout(Length labTrim, Length roomy) {
     this.labTrim = labTrim;
+    this.roomy = roomy;
   }
 
   Sheet lay(FilledTree tree, PaperSize sheet) {
     PaperBox whole = PaperBox.at(Length.ZERO, Length.ZERO, sheet);
-    lay(tree, whole, new Margins(labTrim, labTrim, labTrim, labTrim));
+    lay(tree, whole, Margins.of(roomy), Margins.of(labTrim));
     return new Sheet(sheet, pieces, cuts);
   }
 
   private void lay(FilledTree tree, PaperBox room, Margins wanted) {
+    lay(tree, room, wanted, wanted);
+  }
+
+  /**
+   * @param needed by what lies inside
+   */
+  private void lay(FilledTree tree, PaperBox room, Margins wanted, Margins needed) {
     PaperSize extent = tree.extent();
     Length wasteAcross = room.width().minus(extent.width());
     Length wasteDown = room.height().minus(extent.height());
@@ -34,7 +50,7 @@ final class SheetLayout {
     Length top = nearShare(wasteDown, wanted.top(), wanted.bottom());
     PaperBox box = PaperBox.at(room.x().plus(left), room.y().plus(top), extent);
     trim(room, box);
-    Margins still = wanted.lessBy(left, top, wasteAcross.minus(left), wasteDown.minus(top));
+    Margins still = needed.lessBy(left, top, wasteAcross.minus(left), wasteDown.minus(top));
     if (tree instanceof FilledTree.Join join) {
       if (join.axis() == Axis.X) {
         layBeside(join, box, still);
@@ -95,6 +111,10 @@ final class SheetLayout {
 
   /** Distances still wanted between a part's pieces and its edges; zero at inner edges. */
   private record Margins(Length left, Length top, Length right, Length bottom) {
+    static Margins of(Length all) {
+      return new Margins(all, all, all, all);
+    }
+
     Margins lessBy(Length byLeft, Length byTop, Length byRight, Length byBottom) {
       return new Margins(
           rest(left, byLeft), rest(top, byTop), rest(right, byRight), rest(bottom, byBottom));

@@ -15,6 +15,8 @@ import org.daymount.unit.SizeText;
  *     print there; zero for prints of a lab
  */
 public record SheetSettings(PaperSize sheet, Length labTrim, Length margin) {
+  private static final Length ROOM_FOR_NAMES = Length.inchFraction(1, 4);
+
   public SheetSettings {
     if (margin.nanometres() < 0) {
       throw new IllegalArgumentException(
@@ -48,6 +50,14 @@ public record SheetSettings(PaperSize sheet, Length labTrim, Length margin) {
   /** Kept free at each edge where waste allows it; the margin always is. */
   Length rim() {
     return labTrim.max(margin);
+  }
+
+  /**
+   * The same and, on paper printed at home, room beside the margin for marks and names, so that the
+   * printer can reach them. Kept where it costs no cut.
+   */
+  Length roomyRim() {
+    return rim().plus(margin.isPositive() ? ROOM_FOR_NAMES : Length.ZERO);
   }
 
   /** Whether the lab may cut into the piece: it lies closer to the sheet's edge than the trim. */

@@ -25,6 +25,13 @@ public record PaperBox(Length x, Length y, Length width, Length height) {
     return new PaperSize(width, height);
   }
 
+  public boolean contains(PaperBox other) {
+    return x.compareTo(other.x) <= 0
+        && y.compareTo(other.y) <= 0
+        && right().compareTo(other.right()) >= 0
+        && bottom().compareTo(other.bottom()) >= 0;
+  }
+
   public boolean overlaps(PaperBox other) {
     return x.compareTo(other.right()) < 0
         && other.x.compareTo(right()) < 0
