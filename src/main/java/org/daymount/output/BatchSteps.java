@@ -102,12 +102,14 @@ record BatchSteps(String noCut, List<String> wholeSheets, List<String> parts) {
   private static String partsNamed(List<Step> steps, List<Sheet> sheets, String noun) {
     Map<Integer, List<String>> bySheet = new LinkedHashMap<>();
     for (Step step : steps) {
-      String names =
+      List<String> names =
           sheets.get(step.sheet()).pieces().stream()
               .filter(placed -> placed.box().overlaps(step.part()))
               .map(placed -> placed.piece().label())
-              .collect(Collectors.joining("+"));
-      bySheet.computeIfAbsent(step.sheet() + 1, s -> new ArrayList<>()).add(names);
+              .toList();
+      bySheet
+          .computeIfAbsent(step.sheet() + 1, s -> new ArrayList<>())
+          .add(PartNames.of(names, "+"));
     }
     return noun
         + (bySheet.size() == 1 ? " " : "s ")

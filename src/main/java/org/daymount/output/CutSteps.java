@@ -43,7 +43,7 @@ final class CutSteps {
     String where =
         part.size().equals(sheet.size())
             ? "The sheet: cut "
-            : "The part with " + names(part) + ": cut ";
+            : "The part with " + PartNames.of(names(part), ", ") + ": cut ";
     Length measure = isUpDown ? cut.at().minus(part.x()) : cut.at().minus(part.y());
     parts.remove(part);
     parts.add(first);
@@ -71,13 +71,11 @@ final class CutSteps {
         .findFirst();
   }
 
-  private String names(PaperBox part) {
-    return String.join(
-        ", ",
-        sheet.pieces().stream()
-            .filter(placed -> placed.box().overlaps(part))
-            .map(PlacedPiece::piece)
-            .map(org.daymount.sheet.Piece::label)
-            .toList());
+  private List<String> names(PaperBox part) {
+    return sheet.pieces().stream()
+        .filter(placed -> placed.box().overlaps(part))
+        .map(PlacedPiece::piece)
+        .map(org.daymount.sheet.Piece::label)
+        .toList();
   }
 }

@@ -2,9 +2,12 @@ package org.daymount.output;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.daymount.month.Month;
 import org.daymount.month.MonthSheet;
+import org.daymount.sheet.PlacedPiece;
 import org.daymount.unit.SizeText;
 import org.daymount.unit.Units;
 
@@ -117,13 +120,19 @@ record Guide(
         TIPS);
   }
 
-  /** Card for mats: its pieces say what they are by their names. */
+  /** Card for mats: its pieces say what they are by their names, those of one size together. */
   static SheetSteps steps(MonthSheet card, Units units) {
+    Map<String, List<String>> bySize = new LinkedHashMap<>();
+    for (PlacedPiece placed : card.sheet().pieces()) {
+      bySize
+          .computeIfAbsent(units.of(placed.piece().size()), size -> new ArrayList<>())
+          .add(placed.piece().label());
+    }
     return new SheetSteps(
         card.file(),
         card,
-        card.sheet().pieces().stream()
-            .map(placed -> placed.piece().label() + ": " + units.of(placed.piece().size()))
+        bySize.entrySet().stream()
+            .map(size -> String.join(", ", size.getValue()) + ": " + size.getKey())
             .toList(),
         new CutSteps(card.sheet(), units).sentences());
   }

@@ -5,8 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.daymount.month.Month;
 import org.daymount.month.Settings;
-import org.daymount.output.Guide.SheetSteps;
-import org.daymount.output.PdfText.Weight;
 import org.daymount.sheet.MatPlan;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.Ppi;
@@ -17,8 +15,6 @@ import org.daymount.unit.Ppi;
  */
 public final class GuidePdf {
   private static final int PAGES_ACROSS = 5;
-  private static final int CUT_ACROSS = 4;
-  private static final int WHOLE_ACROSS = 7;
 
   /** For each inch of the album; the drawings are some four times smaller. */
   private static final Ppi PPI = new Ppi(64);
@@ -86,33 +82,11 @@ public final class GuidePdf {
     if (guide.sheets().isEmpty() && guide.mats().isEmpty()) {
       return;
     }
-    flow.section("Sheet by sheet");
-    group(flow, "Cut by cut", guide.sheets(), true, canvas, print);
-    group(flow, "No cut: the sheet is the piece", guide.sheets(), false, canvas, print);
-    group(flow, "Card for mats and papers, cut by cut", guide.mats(), true, canvas, print);
-    group(flow, "Card that needs no cut", guide.mats(), false, canvas, print);
-  }
-
-  private static void group(
-      PdfFlow flow,
-      String heading,
-      List<SheetSteps> all,
-      boolean cut,
-      PdfPage canvas,
-      SmallPrint print)
-      throws IOException {
-    List<SheetCell> cells =
-        all.stream()
-            .filter(steps -> steps.cuts().isEmpty() != cut)
-            .map(steps -> new SheetCell(steps, canvas, print))
-            .toList();
-    if (!cells.isEmpty()) {
-      int across = cut ? CUT_ACROSS : WHOLE_ACROSS;
-      flow.keepTogether(PdfGrid.firstRow(flow, cells, across) + 2 * PdfFlow.LINE);
-      flow.paragraph(heading, Weight.BOLD);
-      flow.skip(5);
-      PdfGrid.flow(flow, cells, across);
-    }
+    SheetGroups groups = new SheetGroups(flow, canvas, print, "Sheet by sheet");
+    groups.add("Cut by cut", guide.sheets(), true);
+    groups.add("No cut: the sheet is the piece", guide.sheets(), false);
+    groups.add("Card for mats and papers, cut by cut", guide.mats(), true);
+    groups.add("Card that needs no cut", guide.mats(), false);
   }
 
   private static void pages(

@@ -23,7 +23,7 @@ final class SheetCell implements PdfGrid.Cell {
 
   @Override
   public double height(double width) throws IOException {
-    return drawing(width).height() + GAP + print.height(words(), width);
+    return drawing(width).height() + GAP + print.height(words(steps), width);
   }
 
   @Override
@@ -31,7 +31,7 @@ final class SheetCell implements PdfGrid.Cell {
       throws IOException {
     SheetDrawing drawing = drawing(width);
     drawing.draw(stream, left, top);
-    print.draw(stream, words(), left, top - drawing.height() - GAP, width);
+    print.draw(stream, words(steps), left, top - drawing.height() - GAP, width);
   }
 
   /** As large as a lying sheet of the width of the cell; all to the same scale. */
@@ -39,7 +39,7 @@ final class SheetCell implements PdfGrid.Cell {
     return new SheetDrawing(steps.sheet(), width, pictures, print);
   }
 
-  private List<Words> words() {
+  static List<Words> words(SheetSteps steps) {
     List<Words> words = new ArrayList<>();
     words.add(Words.bold(steps.name()));
     steps.pieces().forEach(piece -> words.add(Words.plain(piece)));

@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.daymount.cli.Shell.Result;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -61,6 +63,30 @@ class PagesCommandTest {
     assertTrue(papers.contains("the fewest that straight cuts allow (proven)"), papers);
     assertTrue(papers.contains("Cut in batches") && papers.contains("mat 31"), papers);
     assertTrue(text("pages.pdf").contains("Leaf 1, front: quay"));
+  }
+
+  /** A sheet of many cuts is set in columns: all its words stand on the page, none is cut off. */
+  @Test
+  void aSheetOfManyStripsIsToldWholeAndOnThePage() throws IOException {
+    Files.writeString(home.resolve("album.txt"), "base quay\n  4x6 at 1, 1\n  strip 1/8x6\n");
+    Result made = run("pages", "--month", "2026-12", "--out", "made");
+    assertEquals(0, made.code(), made.err());
+    String papers = text("papers.pdf").replaceAll("\\s+", " ");
+    for (int strip = 1; strip <= 31; strip++) {
+      assertTrue(papers.matches(".*\\bstrip " + strip + "\\b.*"), "strip " + strip);
+    }
+    try (PDDocument pdf = Loader.loadPDF(home.resolve("made/papers.pdf").toFile())) {
+      PDFTextStripper feet =
+          new PDFTextStripper() {
+            @Override
+            protected void writeString(String text, List<TextPosition> letters) {
+              boolean isFooter = text.contains("· page");
+              float foot = letters.get(0).getPageHeight() - letters.get(0).getYDirAdj();
+              assertTrue(isFooter || foot > 36, text + " stands at " + foot + " pt");
+            }
+          };
+      feet.getText(pdf);
+    }
   }
 
   @Test

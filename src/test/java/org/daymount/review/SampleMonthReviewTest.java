@@ -14,6 +14,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.daymount.cli.CommandLines;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -54,6 +56,9 @@ class SampleMonthReviewTest {
 
     assertEquals(DONE_BUT_ONE_IS_CUT_OFF, sheets(out));
     JsonNode month = json(out.resolve("month.json"));
+    try (PDDocument guide = Loader.loadPDF(out.resolve("guide.pdf").toFile())) {
+      assertTrue(guide.getNumberOfPages() <= 6, "pages of the guide: " + guide.getNumberOfPages());
+    }
     JsonNode space = space(month, "03");
     assertEquals(HERO, space.get("photo").asText());
     assertEquals("person", space.get("chosenBy").asText());
