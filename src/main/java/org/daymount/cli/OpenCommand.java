@@ -23,8 +23,8 @@ import picocli.CommandLine.Option;
     header = "Opens the start page in the browser, to choose folder, note and album there.",
     description = {
       "",
-      "The same happens when daymount is started by a double-click. A second start opens the page of"
-          + " the one that runs already. 'End Daymount' on the page ends it, or Ctrl-C.",
+      "The same happens when daymount is started by a double-click. A second start opens the page"
+          + " of the one that runs already. 'End Daymount' on the page ends it, or Ctrl-C.",
       ""
     },
     exitCodeListHeading = ExitCode.HEADING,
@@ -32,6 +32,8 @@ import picocli.CommandLine.Option;
     sortOptions = false)
 final class OpenCommand extends ContextCommand {
   private static final String LOCK = "running";
+  private static final int MOST_LOOKS = 20;
+  private static final long BETWEEN_LOOKS = 100; // ms
 
   @Option(names = "--no-browser", description = "Prints the address only; no browser is opened.")
   boolean noBrowser;
@@ -67,7 +69,7 @@ final class OpenCommand extends ContextCommand {
       String address = "http://127.0.0.1:" + server.port() + "/#" + token;
       Optional<FolderLock> lock = FolderLock.take(settings, LOCK, address);
       if (lock.isEmpty()) {
-        String running = FolderLock.text(settings, LOCK).strip();
+        String running = running(settings);
         if (!running.startsWith("http://127.0.0.1:")) {
           throw new RunFailed("daymount is running already; look for it in the browser");
         }
@@ -85,6 +87,16 @@ final class OpenCommand extends ContextCommand {
       Thread.currentThread().interrupt();
     }
     return ExitCode.DONE;
+  }
+
+  /** The address of the one that runs; one started this moment has not written it yet. */
+  private static String running(Path settings) throws InterruptedException {
+    String text = FolderLock.text(settings, LOCK).strip();
+    for (int i = 0; i < MOST_LOOKS && text.isEmpty(); i++) {
+      Thread.sleep(BETWEEN_LOOKS);
+      text = FolderLock.text(settings, LOCK).strip();
+    }
+    return text;
   }
 
   /**

@@ -14,6 +14,8 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -64,6 +66,35 @@ class OpenInTheBrowserTest {
     } finally {
       daymount.destroy();
     }
+  }
+
+  /** Two double-clicks in a hurry, three times. */
+  @Test
+  void ofTwoStartedAtOnceOneRunsAndBothOpenIt() throws Exception {
+    for (int round = 0; round < 3; round++) {
+      DoubleClicked program = new DoubleClicked(Files.createDirectories(home.resolve("" + round)));
+      program.opener("xdg-open", 0);
+      Process first = program.start();
+      Process second = program.start();
+      try {
+        String one = addressIn(program.said(1, "/#"));
+        String other = addressIn(program.said(2, "/#"));
+        assertEquals(one, other, "one server, which both tell of");
+        CompletableFuture.anyOf(first.onExit(), second.onExit()).get(60, TimeUnit.SECONDS);
+        assertTrue(first.isAlive() != second.isAlive(), "one ended, one serves");
+        Process ended = first.isAlive() ? second : first;
+        assertEquals(0, ended.exitValue());
+        int at = one.indexOf("/#");
+        assertEquals(200, ask(one.substring(0, at), one.substring(at + 2)).statusCode());
+      } finally {
+        first.destroy();
+        second.destroy();
+      }
+    }
+  }
+
+  private static String addressIn(String said) {
+    return said.replaceAll("(?s).*(http://127\\.0\\.0\\.1:\\d+/#[0-9a-f]{32}).*", "$1");
   }
 
   @Test

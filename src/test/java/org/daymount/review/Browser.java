@@ -110,6 +110,16 @@ final class Browser implements AutoCloseable {
             Map.of("width", width, "height", height, "deviceScaleFactor", scale, "mobile", false));
   }
 
+  /** A screen that is touched. */
+  void touch(int width, int height) {
+    ChromeDriver chrome = (ChromeDriver) driver;
+    chrome.executeCdpCommand(
+        "Emulation.setTouchEmulationEnabled", Map.of("enabled", true, "maxTouchPoints", 5));
+    chrome.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", true));
+  }
+
   void dark(boolean dark) {
     media("prefers-color-scheme", dark ? "dark" : "light");
   }
@@ -179,7 +189,7 @@ final class Browser implements AutoCloseable {
       if (Boolean.TRUE.equals(there)) {
         return;
       }
-      keys(Keys.TAB);
+      new Actions(driver).sendKeys(Keys.TAB).perform(); // wherever it is: a file's field too
     }
     throw new AssertionError(css + " is not reached with Tab");
   }
@@ -284,10 +294,10 @@ final class Browser implements AutoCloseable {
     }
     Object found =
         driver.executeAsyncScript(
-            "const done = arguments[arguments.length - 1];"
-                + "axe.run(document).then(r => done(r.violations.map(v => v.id + ': ' + v.help + ' at '"
-                + " + v.nodes.map(n => n.target.join(' ') + ' ' + n.failureSummary).join(' | '))),"
-                + " e => done(['axe failed: ' + e]))");
+            "const done = arguments[arguments.length - 1];axe.run(document).then(r =>"
+                + " done(r.violations.map(v => v.id + ': ' + v.help + ' at ' + v.nodes.map(n =>"
+                + " n.target.join(' ') + ' ' + n.failureSummary).join(' | '))), e => done(['axe"
+                + " failed: ' + e]))");
     assertEquals(List.of(), found, view);
   }
 
