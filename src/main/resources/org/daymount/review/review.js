@@ -53,6 +53,7 @@ let here = month;
 function open() {
   const path = location.hash.replace(/^#\/?/, '');
   view?.leave?.();
+  document.querySelector('header').classList.remove('before');
   document.querySelectorAll('dialog').forEach((dialog) => dialog.close());
   const [name, ...rest] = path.split('/');
   const found = VIEWS.find((each) => each.path === name) ?? month;
@@ -195,6 +196,7 @@ async function showOpenedMonth() {
     if (failure.status !== NOT_YET) {
       throw failure;
     }
+    document.querySelector('header').classList.add('before');
     await showOpening(main);
     await readMonth();
   }

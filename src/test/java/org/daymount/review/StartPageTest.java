@@ -107,8 +107,9 @@ class StartPageTest {
       browser.waitFor(
           "the sheets", PATIENCE, () -> browser.all(".sheets li img").stream().findFirst());
       System.out.printf(
-          "from the double-click to the sheets: %d s%n",
-          (System.nanoTime() - begun) / 1_000_000_000);
+          "from the double-click to the sheets: %d s, %d s of processor%n",
+          (System.nanoTime() - begun) / 1_000_000_000,
+          daymount.info().totalCpuDuration().orElse(Duration.ZERO).toSeconds());
       assertTrue(browser.all(".sheets li").size() > 20, "a month of sheets");
       assertTrue(
           browser.text(".told").contains("20260618_184011.jpg"), "what was left out is told");
