@@ -27,7 +27,8 @@ final class OutOptions {
   boolean noCache;
 
   /**
-   * What earlier runs measured, of the folder named, or of all that runs without --out left here.
+   * What earlier runs of this build measured, of the folder named, or of all that runs without --out
+   * left here. Nothing where nobody can say which build this is.
    */
   Optional<Memory> memory(CommandContext around, Request request) {
     if (noCache) {
@@ -37,7 +38,7 @@ final class OutOptions {
         request.leaveOut().stream()
             .map(folder -> around.here().resolve(folder).resolve(Memory.FILE))
             .toList();
-    return Optional.of(Memory.read(files, Version.withJava()));
+    return ProgramFiles.fingerprint().map(program -> Memory.read(files, program));
   }
 
   /**

@@ -22,12 +22,21 @@ import org.daymount.file.Sha256;
 final class ProgramFiles {
   private ProgramFiles() {}
 
+  /** Told once: a program does not change while it runs. */
+  private static final class Told {
+    static final Optional<String> FINGERPRINT = tell();
+  }
+
   /**
    * Of a jar the checksums of all that is in it; of a folder of classes, as developers have, names,
    * lengths and times. With the Java that runs it, whose own drawing may differ from another's, and
    * the names and lengths of libraries beside it. Empty when nobody can say.
    */
   static Optional<String> fingerprint() {
+    return Told.FINGERPRINT;
+  }
+
+  private static Optional<String> tell() {
     try {
       MessageDigest digest = Sha256.digest();
       add(digest, Version.withJava());

@@ -23,9 +23,6 @@ import org.daymount.unit.PixelSize;
  * it says screenshot.
  */
 final class FileFactsCodec {
-  /** To be raised whenever other facts are read, or read in another way. */
-  private static final int VERSION = 4;
-
   /** In place of the model of a camera. */
   static final String UNNAMED = "";
 
@@ -34,7 +31,6 @@ final class FileFactsCodec {
   static byte[] bytes(FileFacts facts) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     DataOutputStream out = new DataOutputStream(bytes);
-    out.writeByte(VERSION);
     text(out, facts.header().format().name());
     out.writeInt(facts.header().stored().width());
     out.writeInt(facts.header().stored().height());
@@ -89,12 +85,9 @@ final class FileFactsCodec {
     out.write(bytes);
   }
 
-  /** Empty when these are bytes of another version, or none of ours. */
+  /** Empty when these are no bytes of ours. */
   static Optional<FileFacts> facts(byte[] bytes) {
     try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes))) {
-      if (in.readByte() != VERSION) {
-        return Optional.empty();
-      }
       PictureHeader header =
           new PictureHeader(
               PhotoFormat.valueOf(text(in)),

@@ -18,7 +18,10 @@ import org.daymount.look.SaliencyMap;
 import org.daymount.look.Subject;
 import org.daymount.unit.PixelBox;
 
-/** Measures to bytes and back, every number bit for bit as it was. */
+/**
+ * Measures to bytes and back, every number bit for bit as it was. What no measuring gives (a number
+ * that is none, a confidence over 1) is not read: it is measured again.
+ */
 final class MeasuresCodec {
   private MeasuresCodec() {}
 
@@ -62,14 +65,14 @@ final class MeasuresCodec {
     return read(
         bytes,
         in -> {
-          double sharpness = in.readDouble();
-          double clarity = in.readDouble();
-          double exposure = in.readDouble();
+          double sharpness = number(in);
+          double clarity = number(in);
+          double exposure = number(in);
           long horizontal = in.readLong();
           long vertical = in.readLong();
           List<Float> moments = new ArrayList<>();
           for (int left = count(in, bytes.length); left > 0; left--) {
-            moments.add(in.readFloat());
+            moments.add((float) finite(in.readFloat()));
           }
           int columns = count(in, bytes.length);
           int rows = count(in, bytes.length);
@@ -78,7 +81,7 @@ final class MeasuresCodec {
           }
           float[] shares = new float[columns * rows];
           for (int i = 0; i < shares.length; i++) {
-            shares[i] = in.readFloat();
+            shares[i] = (float) finite(in.readFloat());
           }
           return new Measures(
               sharpness,
@@ -150,18 +153,38 @@ final class MeasuresCodec {
   private static CloseLook closeLook(DataInputStream in, int most) throws IOException {
     List<Face> faces = new ArrayList<>();
     for (int left = count(in, most); left > 0; left--) {
-      faces.add(new Face(box(in), in.readDouble(), in.readDouble()));
+      faces.add(new Face(box(in), share(in), share(in)));
     }
     List<Subject> subjects = new ArrayList<>();
     for (int left = count(in, most); left > 0; left--) {
-      subjects.add(new Subject(box(in), in.readUTF(), in.readDouble()));
+      subjects.add(new Subject(box(in), in.readUTF(), share(in)));
     }
-    double sharpness = in.readDouble();
+    double sharpness = number(in);
     Optional<MainLook> main =
         in.readBoolean()
-            ? Optional.of(new MainLook(in.readDouble(), in.readDouble(), in.readDouble()))
+            ? Optional.of(new MainLook(number(in), number(in), number(in)))
             : Optional.empty();
     return new CloseLook(faces, subjects, sharpness, main);
+  }
+
+  private static double number(DataInputStream in) throws IOException {
+    return finite(in.readDouble());
+  }
+
+  private static double finite(double value) throws IOException {
+    if (!Double.isFinite(value)) {
+      throw new IOException("a number that is none");
+    }
+    return value;
+  }
+
+  /** 0 to 1. */
+  private static double share(DataInputStream in) throws IOException {
+    double value = number(in);
+    if (value < 0 || value > 1) {
+      throw new IOException("a confidence that cannot be");
+    }
+    return value;
   }
 
   private static PixelBox box(DataInputStream in) throws IOException {

@@ -17,6 +17,7 @@ import org.daymount.look.Measures;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.look.Remembered;
 import org.daymount.photo.Photo;
+import org.daymount.unit.PixelBox;
 
 /**
  * All that a run need not find out again: what a file holds, by its length, its time and a checksum
@@ -26,9 +27,6 @@ import org.daymount.photo.Photo;
 public final class Memory implements Remembered, KnownContents {
   /** The file's name in the folder that a run leaves its files in. */
   public static final String FILE = ".daymount-cache";
-
-  /** To be raised with every change of what is measured, or how. */
-  private static final int MEASURING = 11;
 
   /** How the names of made things begin. */
   private static final String MADE = "made ";
@@ -49,30 +47,26 @@ public final class Memory implements Remembered, KnownContents {
 
   /** Remembers nothing yet. */
   public static Memory empty(String maker) {
-    return new Memory(madeBy(maker), Map.of(), List.of());
+    return new Memory(maker, Map.of(), List.of());
   }
 
   /**
    * @param files of earlier runs; those that are missing, of another maker or damaged hold nothing
-   * @param maker this program and what it runs on, because another decoder's pixels may differ in
-   *     the last bit
+   * @param maker this build of the program and what it runs on: another one may measure in another
+   *     way, and another decoder's pixels may differ in the last bit
    */
   public static Memory read(List<Path> files, String maker) {
     Map<String, byte[]> values = new TreeMap<>();
     List<String> notes = new ArrayList<>();
     for (Path file : files) {
-      KeptValues.Read read = KeptValues.read(file, madeBy(maker));
+      KeptValues.Read read = KeptValues.read(file, maker);
       values.putAll(read.values());
       read.useless()
           .ifPresent(
               why ->
                   notes.add(file + " is not used, for " + why + "; everything is measured again"));
     }
-    return new Memory(madeBy(maker), values, notes);
-  }
-
-  private static String madeBy(String maker) {
-    return maker + ", measuring " + MEASURING;
+    return new Memory(maker, values, notes);
   }
 
   /** What a person should hear about the files that were read. */
@@ -138,7 +132,21 @@ public final class Memory implements Remembered, KnownContents {
   public Optional<List<Optional<CloseLook>>> closeLook(List<Photo> frames) {
     return get(closeKey(frames))
         .flatMap(MeasuresCodec::closeLooks)
-        .filter(looks -> looks.size() == frames.size());
+        .filter(looks -> looks.size() == frames.size() && areIn(frames, looks));
+  }
+
+  /** Whether every box touches the picture that it was found in. */
+  private static boolean areIn(List<Photo> frames, List<Optional<CloseLook>> looks) {
+    for (int i = 0; i < frames.size(); i++) {
+      PixelBox picture = frames.get(i).size().whole();
+      Optional<CloseLook> look = looks.get(i);
+      if (look.isPresent()
+          && !(look.get().faces().stream().allMatch(face -> face.box().overlaps(picture))
+              && look.get().subjects().stream().allMatch(s -> s.box().overlaps(picture)))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   @Override

@@ -11,6 +11,7 @@ import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.ExecutorService;
@@ -66,6 +67,29 @@ class MemoryTest {
         Optional.of(List.of(Optional.of(look), Optional.empty())), later.closeLook(frames));
     assertTrue(later.closeLook(List.of(photo("b"), photo("a"))).isEmpty());
     assertTrue(later.closeLook(List.of(photo("a"))).isEmpty());
+  }
+
+  @Test
+  void whatNoMeasuringGivesIsMeasuredAgain() throws IOException {
+    Map<String, CloseLook> impossible =
+        Map.of(
+            "no number", look(new PixelBox(1, 2, 3, 4), Double.NaN),
+            "over 1", look(new PixelBox(1, 2, 3, 4), 1.5),
+            "beside the picture", look(new PixelBox(1_000_000, 2, 3, 4), 0.7));
+    for (Map.Entry<String, CloseLook> one : impossible.entrySet()) {
+      Memory memory = Memory.empty(MAKER);
+      memory.keepCloseLook(List.of(photo("a")), List.of(Optional.of(one.getValue())));
+      assertTrue(afterARun(memory).closeLook(List.of(photo("a"))).isEmpty(), one.getKey());
+      Files.delete(file());
+    }
+    Memory sound = Memory.empty(MAKER);
+    sound.keepCloseLook(
+        List.of(photo("a")), List.of(Optional.of(look(new PixelBox(1, 2, 3, 4), 0.7))));
+    assertTrue(afterARun(sound).closeLook(List.of(photo("a"))).isPresent());
+  }
+
+  private static CloseLook look(PixelBox box, double confidence) {
+    return new CloseLook(List.of(new Face(box, confidence)), List.of(), 0.5);
   }
 
   @Test
@@ -144,7 +168,7 @@ class MemoryTest {
     memory.write(file());
     Memory other = Memory.read(List.of(file()), "another");
     assertTrue(other.firstLook(photo("a")).isEmpty());
-    assertTrue(other.notes().get(0).contains("another version"));
+    assertTrue(other.notes().get(0).contains("another build"));
   }
 
   @Test
