@@ -27,8 +27,8 @@ final class OutOptions {
   boolean noCache;
 
   /**
-   * What earlier runs of this build measured, of the folder named, or of all that runs without --out
-   * left here. Nothing where nobody can say which build this is.
+   * What earlier runs of this build measured, of the folder named, or of all that runs without
+   * --out left here. Nothing where nobody can say which build this is.
    */
   Optional<Memory> memory(CommandContext around, Request request) {
     if (noCache) {

@@ -52,7 +52,8 @@ final class KeptValues {
         return damaged("it does not begin as it should");
       }
       if (!new String(bytes(in, LONGEST_KEY), StandardCharsets.UTF_8).equals(maker)) {
-        return new Read(Map.of(), Optional.of("it holds what another build of the program measured"));
+        return new Read(
+            Map.of(), Optional.of("it holds what another build of the program measured"));
       }
       Map<String, byte[]> values = new TreeMap<>();
       int count = in.readInt();
