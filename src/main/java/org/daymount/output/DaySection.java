@@ -137,7 +137,8 @@ final class DaySection {
             .map(part -> Math.abs(part.value()))
             .max(Comparator.naturalOrder())
             .orElse(1.0);
-    page.raw("<table class=\"sumofparts\">");
+    page.raw("<details class=\"scores\"><summary>In figures</summary>")
+        .raw("<table class=\"sumofparts\">");
     for (Score.Part part : score.parts()) {
       page.raw("<tr>")
           .element("th", "", part.name())
@@ -148,7 +149,7 @@ final class DaySection {
               part.value());
     }
     page.raw("<tr class=\"total\"><th>together</th><td></td><td>%.2f</td></tr>", score.total())
-        .raw("</table>\n");
+        .raw("</table></details>\n");
   }
 
   private void runnerUp(Html page, Candidate candidate) {

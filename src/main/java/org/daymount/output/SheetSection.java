@@ -26,6 +26,7 @@ final class SheetSection {
     Guide guide = Guide.of(month);
     page.raw("<section id=\"sheets\">\n<h2>Cut the sheets</h2>\n");
     list(page, "cautions", guide.cautions());
+    page.element("p", "onpaper", "The cuts in their order, with measures, stand in guide.pdf.");
     page.raw("<ul class=\"sheets\">\n");
     List<Guide.SheetSteps> all = new ArrayList<>(guide.sheets());
     all.addAll(guide.mats());
