@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.daymount.card.Lettering;
+import org.daymount.sheet.Cut;
 import org.daymount.sheet.PlacedPiece;
 import org.daymount.sheet.Sheet;
 import org.daymount.unit.Length;
@@ -35,7 +36,10 @@ final class WastePainter {
   void paint(Sheet sheet, Length margin, Ppi ppi, BufferedImage image) {
     Waste waste = new Waste(sheet);
     PaperBox reached = PaperBox.at(margin, margin, sheet.size().inset(margin));
-    List<PaperBox> marks = marks(sheet, waste);
+    List<PaperBox> marks = new ArrayList<>(marks(sheet, waste));
+    if (margin.isPositive()) {
+      marks.addAll(cutEnds(sheet, waste, reached));
+    }
     Graphics2D g = image.createGraphics();
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setColor(INK);
@@ -69,6 +73,23 @@ final class WastePainter {
     return marks.stream()
         .distinct()
         .filter(mark -> waste.isOnSheet(mark) && waste.isEmpty(mark))
+        .toList();
+  }
+
+  /** Where each cut begins and ends, as far out as the printer reaches, if that is waste. */
+  static List<PaperBox> cutEnds(Sheet sheet, Waste waste, PaperBox reached) {
+    List<PaperBox> ends = new ArrayList<>();
+    for (Cut cut : sheet.cuts()) {
+      boolean upDown = cut.axis() == Cut.Axis.X;
+      Length from = cut.from().max(upDown ? reached.y() : reached.x());
+      Length to = cut.to().min(upDown ? reached.bottom() : reached.right()).minus(MARK_LENGTH);
+      for (Length at : List.of(from, to)) {
+        ends.add(upDown ? upright(cut.at(), at) : across(cut.at(), at));
+      }
+    }
+    return ends.stream()
+        .distinct()
+        .filter(end -> reached.contains(end) && waste.isEmpty(end))
         .toList();
   }
 
