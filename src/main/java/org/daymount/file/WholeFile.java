@@ -8,12 +8,15 @@ import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 
 /** Files that stand under their name whole, or as they were. */
 public final class WholeFile {
   private static final int MOST_PARTS = 100;
+
+  private static volatile Runnable beforeMove = () -> {};
 
   private WholeFile() {}
 
@@ -39,13 +42,44 @@ public final class WholeFile {
     }
   }
 
+  /** Told before each step that changes what stands under a name: a test ends the process there. */
+  static void beforeEachMove(Runnable step) {
+    beforeMove = step;
+  }
+
   /** Takes the place of whatever is there, at once where the file system can. */
   public static void replace(Path from, Path to) throws IOException {
+    beforeMove.run();
     try {
       Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
     } catch (AtomicMoveNotSupportedException e) {
       Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
     }
+  }
+
+  /**
+   * Gives a file that must not be lost a name that is free.
+   *
+   * @param like how it is to be called: {@code note.txt} makes it {@code note-1.txt}, or the next
+   *     number that is free
+   * @return where it is now
+   */
+  public static Path setAside(Path file, Path like) throws IOException {
+    String name = like.getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    String stem = dot < 0 ? name : name.substring(0, dot);
+    Path free;
+    int number = 0;
+    do {
+      free = like.resolveSibling(stem + "-" + ++number + name.substring(stem.length()));
+    } while (Files.exists(free, LinkOption.NOFOLLOW_LINKS));
+    beforeMove.run();
+    return Files.move(file, free);
+  }
+
+  public static void delete(Path file) throws IOException {
+    beforeMove.run();
+    Files.delete(file);
   }
 
   /**

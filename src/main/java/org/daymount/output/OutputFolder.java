@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.daymount.file.Sha256;
+import org.daymount.file.WholeFile;
 
 /**
  * The folder a run leaves its files in. Everything is first written to a folder of its own and
@@ -25,7 +26,6 @@ public final class OutputFolder implements AutoCloseable {
 
   private final Path folder;
   private final boolean force;
-  private final Moves moves;
   private final FolderLock lock;
   private final Staging staging;
   private final MadeRecord before;
@@ -33,11 +33,9 @@ public final class OutputFolder implements AutoCloseable {
   private final Map<String, Path> parts = new LinkedHashMap<>();
   private final List<String> notes = new ArrayList<>();
 
-  private OutputFolder(Path folder, boolean force, Moves moves, FolderLock lock)
-      throws IOException {
+  private OutputFolder(Path folder, boolean force, FolderLock lock) throws IOException {
     this.folder = folder;
     this.force = force;
-    this.moves = moves;
     this.lock = lock;
     this.staging = Staging.in(folder);
     this.before = MadeRecord.read(folder);
@@ -50,10 +48,6 @@ public final class OutputFolder implements AutoCloseable {
    * @throws OutputException when the folder cannot be written, or another run is at work in it
    */
   public static OutputFolder open(Path folder, boolean force) throws OutputException {
-    return open(folder, force, new Moves());
-  }
-
-  static OutputFolder open(Path folder, boolean force, Moves moves) throws OutputException {
     Optional<FolderLock> lock = Optional.empty();
     try {
       make(folder);
@@ -61,7 +55,6 @@ public final class OutputFolder implements AutoCloseable {
       return new OutputFolder(
           folder,
           force,
-          moves,
           lock.orElseThrow(
               () ->
                   new OutputException(
@@ -177,7 +170,7 @@ public final class OutputFolder implements AutoCloseable {
         Path target = folder.resolve(part.getKey());
         setAsideIfChanged(part.getKey(), both, "a new one was made");
         make(target.getParent());
-        moves.replace(part.getValue(), target);
+        WholeFile.replace(part.getValue(), target);
       }
       removeStale();
       writeRecord(made);
@@ -193,7 +186,7 @@ public final class OutputFolder implements AutoCloseable {
       if (!made.holds(name) && !Files.isSymbolicLink(old.getParent()) && isThere(old)) {
         setAsideIfChanged(name, before, "it is no longer part of the month");
         if (isFile(old)) {
-          moves.delete(old);
+          WholeFile.delete(old);
         }
       }
     }
@@ -210,20 +203,13 @@ public final class OutputFolder implements AutoCloseable {
       throw new OutputException(aside + " is a link; remove it, and run it again");
     }
     make(aside);
-    String file = theirs.getFileName().toString();
-    int dot = file.lastIndexOf('.');
-    Path free;
-    int number = 0;
-    do {
-      free = aside.resolve(file.substring(0, dot) + "-" + ++number + file.substring(dot));
-    } while (isThere(free));
-    moves.aside(theirs, free);
+    Path kept = WholeFile.setAside(theirs, aside.resolve(theirs.getFileName()));
     notes.add(
         name
             + " was not as daymount had made it; that one is kept as "
             + SET_ASIDE
             + "/"
-            + free.getFileName()
+            + kept.getFileName()
             + ", and "
             + what);
   }
@@ -239,7 +225,7 @@ public final class OutputFolder implements AutoCloseable {
     byte[] content = record.bytes();
     Path target = folder.resolve(MadeRecord.FILE);
     if (!isFile(target) || !Arrays.equals(Files.readAllBytes(target), content)) {
-      moves.replace(staging.write(content), target);
+      WholeFile.replace(staging.write(content), target);
     }
   }
 

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.YearMonth;
 import java.util.Optional;
 import org.daymount.file.WholeFile;
@@ -58,16 +57,26 @@ public record NoteInUse(String text, boolean mended, Optional<String> remark) {
     Path folder = request.out().folder(month);
     Files.createDirectories(folder);
     String own = request.note().map(PersonsFiles::note).orElse("");
-    write(folder.resolve(AS_TYPED), own);
-    write(folder.resolve(MENDED), text);
+    Path mended = folder.resolve(MENDED);
+    Path typed = folder.resolve(AS_TYPED);
+    boolean sameNote = Files.exists(typed) && PersonsFiles.note(typed).equals(own);
+    if (!sameNote && Files.exists(mended)) {
+      WholeFile.setAside(mended, mended); // made of another note, and not in use
+    }
+    write(mended, text); // first: until the other is there too, the person's own file holds
+    if (!sameNote) {
+      if (Files.exists(typed)) {
+        WholeFile.setAside(typed, typed);
+      }
+      write(typed, own);
+    }
   }
 
   /** Goes by the person's own file again; what was mended is kept under another name. */
   public static void takeBack(Request request, YearMonth month) throws IOException {
     Path mended = request.out().folder(month).resolve(MENDED);
     if (Files.exists(mended)) {
-      Files.move(
-          mended, mended.resolveSibling(MENDED + ".bak"), StandardCopyOption.REPLACE_EXISTING);
+      WholeFile.setAside(mended, mended);
     }
   }
 

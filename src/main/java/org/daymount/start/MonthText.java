@@ -55,21 +55,12 @@ public enum MonthText {
     Path kept = out.resolve(file);
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     if (Files.exists(kept)) {
-      if (Arrays.equals(Files.readAllBytes(kept), bytes)) {
+      if (Files.isRegularFile(kept) && Arrays.equals(Files.readAllBytes(kept), bytes)) {
         return kept;
       }
-      int dot = file.lastIndexOf('.');
-      int number = 1;
-      while (Files.exists(out.resolve(numbered(dot, number)))) {
-        number++;
-      }
-      Files.move(kept, out.resolve(numbered(dot, number)));
+      WholeFile.setAside(kept, kept);
     }
     WholeFile.write(kept, bytes);
     return kept;
-  }
-
-  private String numbered(int dot, int number) {
-    return file.substring(0, dot) + "-" + number + file.substring(dot);
   }
 }

@@ -7,8 +7,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -20,7 +20,7 @@ import org.daymount.file.WholeFile;
 
 /**
  * What the start page remembers on this computer, in start.json: what the album is, and the months
- * opened, the newest first. A file that cannot be read is set aside as start.json.unreadable.
+ * opened, the newest first. A file that cannot be read is set aside as start-unreadable-1.json.
  */
 public final class StartSettings {
   private static final String FILE = "start.json";
@@ -52,27 +52,42 @@ public final class StartSettings {
     return texts(read().path("album"));
   }
 
+  /**
+   * Those that can be; an entry that says no folder, or a way that this system cannot spell, no.
+   */
   public List<MonthChoice> months() {
     List<MonthChoice> months = new ArrayList<>();
     for (JsonNode node : read().path("months")) {
-      List<Path> folders = new ArrayList<>();
-      node.path("folders").forEach(each -> folders.add(Path.of(each.asText())));
-      Map<MonthText, Path> files = new EnumMap<>(MonthText.class);
-      for (MonthText text : MonthText.values()) {
-        String file = node.path(fileOf(text)).asText("");
-        if (!file.isEmpty()) {
-          files.put(text, Path.of(file));
-        }
+      try {
+        month(node).ifPresent(months::add);
+      } catch (InvalidPathException e) {
+        // passed over
       }
-      months.add(
-          new MonthChoice(
-              folders,
-              node.path("month").asText(""),
-              files,
-              texts(node.path("album")),
-              Path.of(node.path("out").asText(""))));
     }
     return months;
+  }
+
+  private static Optional<MonthChoice> month(JsonNode node) {
+    String out = node.path("out").asText("");
+    if (out.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Path> folders = new ArrayList<>();
+    node.path("folders").forEach(each -> folders.add(Path.of(each.asText())));
+    Map<MonthText, Path> files = new EnumMap<>(MonthText.class);
+    for (MonthText text : MonthText.values()) {
+      String file = node.path(fileOf(text)).asText("");
+      if (!file.isEmpty()) {
+        files.put(text, Path.of(file));
+      }
+    }
+    return Optional.of(
+        new MonthChoice(
+            folders,
+            node.path("month").asText(""),
+            files,
+            texts(node.path("album")),
+            Path.of(out)));
   }
 
   /** The album file of the newest month that has one, for the next month of the same album. */
@@ -124,7 +139,7 @@ public final class StartSettings {
       // as for a file that holds something else
     }
     try {
-      Files.move(file, folder.resolve(FILE + ".unreadable"), StandardCopyOption.REPLACE_EXISTING);
+      WholeFile.setAside(file, folder.resolve("start-unreadable.json"));
     } catch (IOException e) {
       // it stays, and is replaced by the next month that is opened
     }

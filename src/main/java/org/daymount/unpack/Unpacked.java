@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.daymount.file.Sha256;
+import org.daymount.file.WholeFile;
 
 /**
  * Files of the program that libraries can load from a disk only: native code and typefaces. They
@@ -85,7 +86,7 @@ public final class Unpacked {
     Path part = Files.createTempFile(file.getParent(), "part", null);
     try (InputStream in = open(resource)) {
       Files.copy(in, part, StandardCopyOption.REPLACE_EXISTING);
-      Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
+      WholeFile.replace(part, file);
     } finally {
       Files.deleteIfExists(part);
     }

@@ -6,49 +6,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.daymount.file.StopAt;
 
 /** A run in a Java of its own that stops dead before one of its moves: FOLDER STEP NAME=TEXT… */
 final class StoppedRun {
   private StoppedRun() {}
 
-  /** Counts the steps, and ends the process at the one that is asked for, as SIGKILL would. */
-  private static final class Stopping extends Moves {
-    private int left;
-
-    private Stopping(int left) {
-      this.left = left;
-    }
-
-    private void count() {
-      if (left-- == 0) {
-        Runtime.getRuntime().halt(STOPPED);
-      }
-    }
-
-    @Override
-    void replace(Path from, Path to) throws IOException {
-      count();
-      super.replace(from, to);
-    }
-
-    @Override
-    void aside(Path from, Path to) throws IOException {
-      count();
-      super.aside(from, to);
-    }
-
-    @Override
-    void delete(Path file) throws IOException {
-      count();
-      super.delete(file);
-    }
-  }
-
-  static final int STOPPED = 99;
-
   public static void main(String[] arguments) throws IOException {
-    Moves moves = new Stopping(Integer.parseInt(arguments[1]));
-    try (OutputFolder folder = OutputFolder.open(Path.of(arguments[0]), false, moves)) {
+    StopAt.step(Integer.parseInt(arguments[1]));
+    try (OutputFolder folder = OutputFolder.open(Path.of(arguments[0]), false)) {
       for (int i = 2; i < arguments.length; i++) {
         String[] file = arguments[i].split("=");
         folder.stage(file[0], file[1].getBytes(StandardCharsets.UTF_8));
@@ -71,26 +37,8 @@ final class StoppedRun {
    * @return whether it stopped; false when it came to its end
    */
   static boolean stoppedAt(int step, Path folder, Map<String, String> files) throws Exception {
-    List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.addAll(
-        List.of(
-            "-Xshare:auto",
-            "-XX:TieredStopAtLevel=1",
-            StoppedRun.class.getName(),
-            folder.toString(),
-            Integer.toString(step)));
-    files.forEach((name, text) -> command.add(name + "=" + text));
-    ProcessBuilder builder = new ProcessBuilder(command).inheritIO();
-    builder
-        .environment()
-        .put(
-            "CLASSPATH",
-            System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")));
-    int code = builder.start().waitFor();
-    if (code != 0 && code != STOPPED) {
-      throw new AssertionError("the run ended with " + code);
-    }
-    return code == STOPPED;
+    List<String> arguments = new ArrayList<>(List.of(folder.toString(), Integer.toString(step)));
+    files.forEach((name, text) -> arguments.add(name + "=" + text));
+    return StopAt.stopped(List.of(), StoppedRun.class, arguments.toArray(String[]::new));
   }
 }

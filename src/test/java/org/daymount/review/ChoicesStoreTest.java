@@ -6,14 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.time.YearMonth;
-import java.util.Optional;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
 import org.daymount.choices.Choices;
-import org.daymount.choices.DayChoice;
-import org.daymount.choices.StoryChoice;
+import org.daymount.choices.ChoicesFile;
+import org.daymount.file.StopAt;
 import org.daymount.output.OutputException;
 import org.daymount.output.OutputFolder;
 import org.daymount.pipeline.RunFailed;
@@ -40,9 +42,7 @@ class ChoicesStoreTest {
   }
 
   private static Choices story(String text) {
-    return Choices.NONE.withDay(
-        LocalDate.of(2026, 6, 3),
-        DayChoice.NONE.withStory(Optional.of(new StoryChoice(text, Optional.empty()))));
+    return StoppedChoices.story(text);
   }
 
   private Path beside(String name) {
@@ -180,5 +180,45 @@ class ChoicesStoreTest {
     store.close();
     assertThrows(OutputException.class, () -> store.write(story("late")));
     assertFalse(Files.exists(file));
+  }
+
+  /** And the version before the last is whole, too. */
+  @Test
+  void aReviewThatDiesBeforeAnyOfItsMovesLosesNothing() throws Exception {
+    boolean stopped = true;
+    for (int step = 0; stopped; step++) {
+      file = folder.resolve("step" + step + "/choices.json");
+      try (ChoicesStore store = open()) {
+        store.read();
+        store.write(story("first"));
+      }
+      stopped =
+          StopAt.stopped(List.of(), StoppedChoices.class, file.toString(), Integer.toString(step));
+      assertEquals(stopped, step < 4, "a copy of the one before, and the new one, twice");
+      List<String> whole = List.of("first", "second", "third");
+      assertTrue(whole.stream().anyMatch(text -> holds(file, text)), "step " + step);
+      Path before = beside("choices.json.bak");
+      assertTrue(
+          Files.notExists(before) || whole.stream().anyMatch(text -> holds(before, text)),
+          "step " + step);
+      try (ChoicesStore store = open()) {
+        store.read();
+        store.write(story("fourth"));
+      }
+      assertTrue(holds(file, "fourth"));
+      try (Stream<Path> left = Files.list(file.getParent())) {
+        assertEquals(
+            List.of(".daymount-review", "choices.json", "choices.json.bak"),
+            left.map(path -> path.getFileName().toString()).sorted().toList());
+      }
+    }
+  }
+
+  private static boolean holds(Path file, String text) {
+    try {
+      return Arrays.equals(ChoicesFile.write(story(text)), Files.readAllBytes(file));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 }

@@ -48,7 +48,14 @@ class NoteInBrowserTest {
       browser.click("#stop");
       browser.waitForText(".read", "The album ends behind the last day");
       String mended =
-          "June 2026\n1 Ferry.\n\\2 boats came in\n3 two photos\n20: skip\n21 Last swim.\nThe end\nstop\n";
+          "June 2026\n"
+              + "1 Ferry.\n"
+              + "\\2 boats came in\n"
+              + "3 two photos\n"
+              + "20: skip\n"
+              + "21 Last swim.\n"
+              + "The end\n"
+              + "stop\n";
       assertEquals(mended, Files.readString(out.resolve(NoteInUse.MENDED)));
       assertEquals(TYPED, Files.readString(own), "the person's own file is as it was");
       assertEquals(
@@ -73,7 +80,7 @@ class NoteInBrowserTest {
       browser.click("#as-typed");
       browser.waitForText(".read h2", "2 lines to look at");
       assertFalse(Files.exists(out.resolve(NoteInUse.MENDED)));
-      assertTrue(Files.exists(out.resolve(NoteInUse.MENDED + ".bak")), "and nothing is lost");
+      assertTrue(Files.exists(out.resolve("note-mended-1.txt")), "and nothing is lost");
 
       browser.click("[data-at='story-3']");
       browser.waitForText(".read h2", "1 line to look at");
