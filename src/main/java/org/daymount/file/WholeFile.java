@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -84,16 +86,35 @@ public final class WholeFile {
 
   /**
    * An empty new file beside another, under a name that no other run is writing to at this moment.
+   * What runs that died left of the same file is taken away.
    */
   public static Path part(Path file) throws IOException {
+    String stem = "." + file.getFileName() + ".daymount-part-";
+    clear(file.toAbsolutePath().getParent(), stem);
     for (int n = 1; n < MOST_PARTS; n++) {
-      Path part = file.resolveSibling(file.getFileName() + "." + n + ".part");
+      Path part = file.resolveSibling(stem + ProcessHandle.current().pid() + "-" + n);
       try {
         return Files.createFile(part);
       } catch (FileAlreadyExistsException e) {
-        // another run's, a person's, or left behind by a run that was killed
+        // another thread's
       }
     }
     throw new IOException("too many unfinished files beside " + file);
+  }
+
+  /** Those of processes that are no more. */
+  private static void clear(Path folder, String stem) throws IOException {
+    try (DirectoryStream<Path> all =
+        Files.newDirectoryStream(folder, one -> one.getFileName().toString().startsWith(stem))) {
+      for (Path part : all) {
+        String[] numbers = part.getFileName().toString().substring(stem.length()).split("-");
+        boolean ours = numbers.length == 2 && numbers[0].matches("\\d{1,18}");
+        if (ours && ProcessHandle.of(Long.parseLong(numbers[0])).isEmpty()) {
+          Files.deleteIfExists(part);
+        }
+      }
+    } catch (DirectoryIteratorException e) {
+      throw e.getCause();
+    }
   }
 }

@@ -32,6 +32,7 @@ final class TileProcess {
   private final Duration patience;
   private final boolean hasDecoder;
   private byte[][] planes = {};
+  private volatile long restsSince = System.nanoTime();
 
   /** The process ended in the middle of a picture. */
   static final class Ended extends IOException {
@@ -191,6 +192,15 @@ final class TileProcess {
   /** Lets go of the memory of the last answer; the process waits for the next picture. */
   void rest() {
     planes = new byte[0][];
+    restsSince = System.nanoTime();
+  }
+
+  boolean hasRestedFor(Duration time) {
+    return System.nanoTime() - restsSince >= time.toNanos();
+  }
+
+  static void later(Duration time, Runnable work) {
+    CLOCK.schedule(work, time.toMillis() + 1, TimeUnit.MILLISECONDS);
   }
 
   /** The process is given time to end by itself, and then ended. */

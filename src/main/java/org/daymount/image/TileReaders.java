@@ -1,6 +1,7 @@
 package org.daymount.image;
 
 import java.io.IOException;
+import java.time.Duration;
 import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.concurrent.Semaphore;
 
@@ -12,6 +13,9 @@ import java.util.concurrent.Semaphore;
  */
 final class TileReaders {
   private static final int MOST = 4; // at once; what each holds is outside of Java's heap
+
+  /** A month may hold a few such pictures among many others; a new process takes half a second. */
+  private static final Duration MOST_IDLE = Duration.ofSeconds(10);
 
   private static final Semaphore FREE = new Semaphore(MOST, true);
   private static final ConcurrentLinkedDeque<TileProcess> IDLE = new ConcurrentLinkedDeque<>();
@@ -57,6 +61,17 @@ final class TileReaders {
   static void startBy(TileProcessCommand other) {
     command = other;
     endAll();
+  }
+
+  /** Of those that wait, all that waited long: the one that waits longest is the last. */
+  private static void endIdle() {
+    for (TileProcess last = IDLE.pollLast(); last != null; last = IDLE.pollLast()) {
+      if (!last.hasRestedFor(MOST_IDLE)) {
+        IDLE.addLast(last);
+        return;
+      }
+      last.end();
+    }
   }
 
   private static void endAll() {
@@ -129,6 +144,7 @@ final class TileReaders {
       if (process != null) {
         process.rest();
         IDLE.push(process);
+        TileProcess.later(MOST_IDLE, TileReaders::endIdle);
       }
       FREE.release();
     }

@@ -6,6 +6,8 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -13,6 +15,8 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,6 +31,8 @@ import org.daymount.file.WholeFile;
  * its SHA-256 before it is used: one that was changed or cut short is replaced.
  */
 public final class Unpacked {
+  private static final Duration LONG_UNUSED = Duration.ofDays(60);
+
   private static Unpacked ofThisUser;
 
   private final Path folder;
@@ -73,10 +79,50 @@ public final class Unpacked {
         String file = resource.substring(resource.lastIndexOf('/') + 1);
         unpack(resource, place.resolve(file), one.getValue());
       }
+      markUse(place);
     } catch (IOException e) {
       throw new CannotUnpack(place, e);
     }
+    takeAwayOldVersions(name, place);
     return place;
+  }
+
+  /** The folder's time is that of its last use, by the clock of the disk. */
+  private static void markUse(Path place) throws IOException {
+    Files.delete(Files.createTempFile(place, "used", null));
+  }
+
+  /** What other versions of the program have not used for long; they would unpack it anew. */
+  private void takeAwayOldVersions(String name, Path used) {
+    try (DirectoryStream<Path> all = Files.newDirectoryStream(folder, name + "-*")) {
+      for (Path other : all) {
+        if (!other.equals(used)
+            && other.getFileName().toString().substring(name.length()).matches("-[0-9a-f]{16}")
+            && Files.isDirectory(other, LinkOption.NOFOLLOW_LINKS)
+            && isLongUnused(other, used)) {
+          deleteFiles(other);
+        }
+      }
+    } catch (IOException | DirectoryIteratorException e) {
+      // another time
+    }
+  }
+
+  private static boolean isLongUnused(Path other, Path used) throws IOException {
+    Instant last = Files.getLastModifiedTime(other).toInstant();
+    Instant now = Files.getLastModifiedTime(used).toInstant();
+    return Duration.between(last, now).compareTo(LONG_UNUSED) > 0;
+  }
+
+  private static void deleteFiles(Path folder) {
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
+      for (Path file : files) {
+        Files.delete(file); // refused for a folder that is not empty, which is none of ours
+      }
+      Files.delete(folder);
+    } catch (IOException | DirectoryIteratorException e) {
+      // Windows keeps a library that is in use
+    }
   }
 
   private static void unpack(String resource, Path file, String sum) throws IOException {

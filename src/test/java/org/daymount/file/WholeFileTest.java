@@ -36,6 +36,22 @@ class WholeFileTest {
   }
 
   @Test
+  void whatARunThatDiedLeftGoesAndWhatALivingOneWritesStays() throws Exception {
+    Process dead =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-version")
+            .start();
+    dead.getErrorStream().readAllBytes();
+    dead.waitFor();
+    Files.writeString(folder.resolve(".note.txt.daymount-part-" + dead.pid() + "-1"), "half");
+    String living = ".note.txt.daymount-part-" + ProcessHandle.current().pid() + "-1";
+    Files.writeString(folder.resolve(living), "another thread's");
+    Files.writeString(folder.resolve(".note.txt.daymount-part-mine-1"), "a person's");
+    WholeFile.write(folder.resolve("note.txt"), new byte[] {1});
+    assertEquals(List.of(living, ".note.txt.daymount-part-mine-1", "note.txt"), names());
+  }
+
+  @Test
   void whatCannotBePutInPlaceLeavesNothingBehind() throws IOException {
     Path taken = Files.createDirectories(folder.resolve("taken").resolve("full")).getParent();
     assertThrows(IOException.class, () -> WholeFile.write(taken, new byte[] {1}));

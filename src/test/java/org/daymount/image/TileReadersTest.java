@@ -94,6 +94,22 @@ class TileReadersTest {
         "no such process among the children");
   }
 
+  /** In the memory of a month with two HEIC among a thousand they would lie all the time. */
+  @Test
+  void oneThatNobodyNeedsForAWhileIsEndedAndTheNextPictureHasANewOne() throws Exception {
+    small(another());
+    for (int i = 0; i < 300 && servers() > 0; i++) {
+      Thread.sleep(100);
+    }
+    assertEquals(0, servers(), "still there after half a minute");
+    small(another());
+    assertTrue(servers() > 0 && TileReaders.inOwnProcess());
+  }
+
+  private static long servers() {
+    return ProcessHandle.current().children().filter(TileReadersTest::isTileServer).count();
+  }
+
   private static boolean isTileServer(ProcessHandle process) {
     return process.info().commandLine().orElse("").contains(TileServer.class.getName());
   }

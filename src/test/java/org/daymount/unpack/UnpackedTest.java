@@ -14,7 +14,10 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -165,5 +168,30 @@ class UnpackedTest {
             CannotUnpack.class,
             () -> new Unpacked(inTheWay).together("typefaces", List.of(FOLDER + FILE)));
     assertTrue(e.getMessage().startsWith("cannot be unpacked to " + inTheWay), e.getMessage());
+  }
+
+  /** Another version may be in use: only what was not used for two months goes. */
+  @Test
+  void oldVersionsThatNobodyUsesAreTakenAway() throws IOException {
+    Path old = Files.createDirectory(home.resolve("typefaces-0123456789abcdef"));
+    Path young = Files.createDirectory(home.resolve("typefaces-fedcba9876543210"));
+    Path strange = Files.createDirectory(home.resolve("typefaces-of-my-own"));
+    Path mine = Files.createDirectories(home.resolve("typefaces-0000000000000000/mine/deep"));
+    for (Path folder : List.of(old, strange, young)) {
+      Files.write(folder.resolve(FILE), new byte[9]);
+    }
+    for (Path folder : List.of(old, strange, mine.getParent().getParent())) {
+      Files.setLastModifiedTime(folder, FileTime.from(Instant.now().minus(Duration.ofDays(61))));
+    }
+    Path used = new Unpacked(home).together("typefaces", List.of(FOLDER + FILE));
+    assertFalse(Files.exists(old), "two months unused");
+    assertTrue(Files.exists(young.resolve(FILE)), "in use, it may be");
+    assertTrue(Files.exists(strange.resolve(FILE)), "not ours");
+    assertTrue(Files.exists(mine), "something else in it");
+    Files.setLastModifiedTime(used, FileTime.from(Instant.now().minus(Duration.ofDays(400))));
+    assertEquals(used, new Unpacked(home).together("typefaces", List.of(FOLDER + FILE)));
+    assertTrue(
+        Files.getLastModifiedTime(used).toInstant().isAfter(Instant.now().minusSeconds(600)),
+        "the last use is told by the folder's time");
   }
 }

@@ -123,6 +123,9 @@ final class Model implements AutoCloseable {
   /** The one of this process: whoever asks first settles how much it says. */
   static OrtEnvironment environment() throws IOException {
     OnnxNatives.unpack();
-    return OrtEnvironment.getEnvironment(OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR);
+    OrtEnvironment environment =
+        OrtEnvironment.getEnvironment(OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR);
+    OnnxNatives.clearTemporary();
+    return environment;
   }
 }

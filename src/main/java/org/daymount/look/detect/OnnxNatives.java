@@ -2,6 +2,8 @@ package org.daymount.look.detect;
 
 import java.io.FileNotFoundException;
 import java.io.IOException;
+import java.lang.reflect.Field;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -32,6 +34,22 @@ final class OnnxNatives {
       } catch (FileNotFoundException e) {
         // none for this system: the library itself says so
       }
+    }
+  }
+
+  /**
+   * Takes away the folder that the library makes in the temporary directory when it is loaded, and
+   * would leave there if the program were killed. Nothing is in it, for all is unpacked already.
+   */
+  static synchronized void clearTemporary() {
+    try {
+      Field folder = Class.forName("ai.onnxruntime.OnnxRuntime").getDeclaredField("tempDirectory");
+      folder.setAccessible(true);
+      if (folder.get(null) instanceof Path made) {
+        Files.deleteIfExists(made);
+      }
+    } catch (ReflectiveOperationException | IOException | RuntimeException e) {
+      // another version of the library: it takes it away at the end of the program
     }
   }
 
