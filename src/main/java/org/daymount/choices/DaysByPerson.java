@@ -1,6 +1,7 @@
 package org.daymount.choices;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -9,10 +10,29 @@ import java.util.Optional;
 import org.daymount.day.Days;
 import org.daymount.day.PhotoDay;
 import org.daymount.photo.Photo;
+import org.daymount.photo.Taken;
+import org.daymount.photo.TakenFrom;
 
 /** Photos without a date of their own go to the day a person gave them, after that day's others. */
 public final class DaysByPerson {
   private DaysByPerson() {}
+
+  /** A photo as a person dated it, to the day; itself where it has a date of its own. */
+  public static Photo dated(Photo photo, Choices choices) {
+    return photo.taken().from().isTrusted()
+        ? photo
+        : choices
+            .dayOf(photo.sha256())
+            .map(
+                day ->
+                    new Taken(
+                        Optional.of(day.atTime(LocalTime.NOON)),
+                        Optional.empty(),
+                        TakenFrom.PERSON,
+                        false))
+            .map(photo::at)
+            .orElse(photo);
+  }
 
   public static Days of(Days days, Choices choices) {
     Map<LocalDate, List<Photo>> given = new HashMap<>();

@@ -4,7 +4,7 @@ import java.util.Locale;
 
 /** Where the time of a photo was read, best first. */
 public enum TakenFrom {
-  /** A person's own table of dates. */
+  /** A person's own table of dates, or a day given in the review. */
   PERSON,
   ORIGINAL,
   DIGITIZED,

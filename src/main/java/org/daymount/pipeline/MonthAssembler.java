@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.daymount.album.DayPage;
+import org.daymount.choices.DaysByPerson;
 import org.daymount.crop.CropSettings;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.month.Month;
@@ -147,12 +148,12 @@ final class MonthAssembler {
     Set<PhotoFile> seen = new HashSet<>();
     for (Photo photo : surveyed.found().all()) {
       seen.add(photo.file());
+      Photo dated = DaysByPerson.dated(photo, picked.obeyed());
       photos.add(
           new MonthPhoto(
               photo.file(),
-              Optional.of(photo),
-              MonthPhotos.day(photo, request.daySettings())
-                  .or(() -> picked.obeyed().dayOf(photo.sha256())),
+              Optional.of(dated),
+              MonthPhotos.day(dated, request.daySettings()),
               Optional.ofNullable(picked.looked().get(photo.file())).map(AnalysedPhoto::measures),
               groups.getOrDefault(photo.file(), Optional.empty()),
               surveyed.copies().original(photo.file()),

@@ -141,6 +141,7 @@ class ReviewInBrowserTest {
     assertEquals("nodate.jpg", space(month, 6, 0).get("photo").asText());
     JsonNode photo = photo(month, "nodate.jpg");
     assertEquals(DAY + "6", photo.get("day").asText());
+    assertEquals("person", photo.get("takenFrom").asText());
 
     // the sheet's pixels against the picture as it was painted, cut where the crop was drawn
     BufferedImage sheet = sheetWith("01a");

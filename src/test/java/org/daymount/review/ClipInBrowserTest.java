@@ -1,0 +1,126 @@
+package org.daymount.review;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.StreamSupport;
+import javax.imageio.ImageIO;
+import org.daymount.cli.CommandLines;
+import org.daymount.image.Tool;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
+
+/** A day with nothing but a clip: its frames are listed, and the one a person takes is printed. */
+@Tag("slow")
+@Isolated
+class ClipInBrowserTest {
+  private static final String CLIP = "VID_20260608_101500.mp4";
+
+  @TempDir Path home;
+
+  /** Four seconds, a key frame a second; the camera moves over a painted scene. */
+  private void clip(Path file) throws IOException {
+    Path scene = home.resolve("scene.png");
+    ImageIO.write(SmallMonth.scene(2400, 1200, 9), "png", scene.toFile());
+    Tool.orSkip("ffmpeg", "-version")
+        .run(
+            ("-y -v error -loop 1 -framerate 5 -t 4 -i "
+                    + scene
+                    + " -vf crop=1920:1080:120*t:60,"
+                    + "scale=out_color_matrix=bt709:out_range=tv -colorspace bt709"
+                    + " -c:v libx264 -preset veryfast -qp 14 -g 5 -pix_fmt yuv420p "
+                    + file)
+                .split(" "));
+  }
+
+  @Test
+  void theFramesOfAClipAreListedAndAnyCanBeChosen() throws Exception {
+    Path photos = SmallMonth.paint(home.resolve("pictures"));
+    Files.delete(photos.resolve("nodate.jpg"));
+    clip(photos.resolve(CLIP));
+    Path out = home.resolve("out");
+    String[] arguments = {
+      photos.toString(), "--out", out.toString(), "--days", "1-8", "--jobs", "2"
+    };
+    try (Browser browser = Browser.start(1280, 1100);
+        RunningReview review = RunningReview.start(arguments)) {
+      browser.open(review.address());
+      browser.find(".month li");
+      browser.go("#/day/2026-06-08");
+      browser.waitForText("h1", "Monday 8");
+      String proposed = browser.text(".why .file");
+      assertTrue(proposed.startsWith(CLIP + " at 0:0"), proposed);
+      browser.waitForText(".why", "a still from the clip " + CLIP + ", at 0:0");
+      browser.waitForText(".fold", "3 more alike");
+      browser.click(".fold");
+      browser.waitFor(
+          "four frames", () -> Optional.of(browser.all(".tile")).filter(all -> all.size() == 4));
+      browser.checkAccessible("the frames of a clip");
+      String other = CLIP + " at 0:0" + (proposed.endsWith("3") ? 1 : 3);
+      shoot(browser, "clip-day.png");
+      browser.click("button.put[aria-label*='" + other + "']");
+      browser.waitForText(".why .file", other);
+      browser.waitForText(".right h2", "your choice");
+      browser.saved();
+      shoot(browser, "clip-chosen.png");
+      assertEquals(List.of(), browser.errors());
+
+      sheets(arguments);
+      JsonNode month = new ObjectMapper().readTree(out.resolve("month.json").toFile());
+      JsonNode space = month.get("days").get(7).get("spaces").get(0);
+      assertEquals(other, space.get("photo").asText());
+      assertEquals("person", space.get("chosenBy").asText());
+      assertEquals(
+          List.of("you chose it", "a still from the clip " + other.replace(" at", ", at")),
+          StreamSupport.stream(space.get("reasons").spliterator(), false)
+              .map(JsonNode::asText)
+              .limit(2)
+              .toList());
+      Path theirs = home.resolve("theirs.png");
+      new Tool("ffmpeg")
+          .run(
+              ("-y -v error -ss "
+                      + other.charAt(other.length() - 1)
+                      + " -i "
+                      + photos.resolve(CLIP)
+                      + " -frames:v 1 "
+                      + theirs)
+                  .split(" "));
+      BufferedImage frame = ImageIO.read(theirs.toFile());
+      JsonNode[] placed = SheetPixels.placed(month, space.get("piece").asText());
+      BufferedImage sheet = ImageIO.read(out.resolve(placed[0].asText()).toFile());
+      double off = SheetPixels.off(placed[1], sheet, frame, space.get("crop"));
+      assertTrue(off < 5, "the sheet shows another frame, off by " + off + " of 255");
+    }
+  }
+
+  /** Only where somebody wants to look: {@code -Dclip.shots=FOLDER}. */
+  private static void shoot(Browser browser, String name) throws IOException {
+    String folder = System.getProperty("clip.shots", "");
+    if (!folder.isEmpty()) {
+      browser.shootPng(Path.of(folder, name), 3_000_000);
+    }
+  }
+
+  private static void sheets(String... arguments) {
+    ByteArrayOutputStream told = new ByteArrayOutputStream();
+    PrintStream print = new PrintStream(told, true, StandardCharsets.UTF_8);
+    String[] all = new String[arguments.length + 1];
+    all[0] = "sheets";
+    System.arraycopy(arguments, 0, all, 1, arguments.length);
+    assertEquals(0, CommandLines.runHere(print, print, all), told.toString(StandardCharsets.UTF_8));
+  }
+}
