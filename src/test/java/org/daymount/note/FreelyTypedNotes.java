@@ -18,7 +18,8 @@ import org.daymount.album.PageSpecParser;
 
 /**
  * Notes in many hands, our own, each with what its writer means, written down before the parser was
- * run on it: {@code day | page | first words of the story}.
+ * run on it: {@code day | page | first words of the story | its last words}, the last where they
+ * matter. The first line may give the month the photos are of: {@code month | 2026-03}.
  */
 final class FreelyTypedNotes {
   static final YearMonth MONTH = YearMonth.of(2026, 6);
@@ -64,7 +65,30 @@ final class FreelyTypedNotes {
     }
   }
 
-  private record Meant(String page, String story) {}
+  private record Meant(String page, String story, String end) {
+    static Meant of(String[] parts) {
+      return new Meant(
+          parts[1].strip(), parts[2].strip(), parts.length > 3 ? parts[3].strip() : "");
+    }
+  }
+
+  /** The month of the photos, and what is meant for each day. */
+  private record Expected(YearMonth month, Map<Integer, Meant> days) {
+    static Expected of(Path note) throws IOException {
+      YearMonth month = MONTH;
+      Map<Integer, Meant> days = new TreeMap<>();
+      for (String line :
+          Files.readAllLines(Path.of(note.toString().replace(".txt", ".expected")))) {
+        String[] parts = line.split("\\|", -1);
+        if (parts[0].strip().equals("month")) {
+          month = YearMonth.parse(parts[1].strip());
+        } else {
+          days.put(Integer.parseInt(parts[0].strip()), Meant.of(parts));
+        }
+      }
+      return new Expected(month, days);
+    }
+  }
 
   private FreelyTypedNotes() {}
 
@@ -74,10 +98,7 @@ final class FreelyTypedNotes {
     Score score = Score.NONE;
     for (int i = 0; i < files.size(); i++) {
       if ((i + 1) % 2 == remainder) {
-        MonthNote note =
-            NoteParser.parse(
-                Files.readString(files.get(i)), Set.of(), Optional.of(MONTH), Locale.ENGLISH);
-        score = score.plus(score(files.get(i), note));
+        score = score.plus(score(files.get(i)));
       }
     }
     return score;
@@ -89,17 +110,22 @@ final class FreelyTypedNotes {
     }
   }
 
+  static Score score(Path file) throws IOException {
+    YearMonth month = Expected.of(file).month();
+    MonthNote note =
+        NoteParser.parse(Files.readString(file), Set.of(), Optional.of(month), Locale.ENGLISH);
+    return score(file, note);
+  }
+
   static Score score(Path file, MonthNote note) throws IOException {
-    Map<Integer, Meant> meant = new TreeMap<>();
-    for (String line : Files.readAllLines(Path.of(file.toString().replace(".txt", ".expected")))) {
-      String[] parts = line.split("\\|", -1);
-      meant.put(Integer.parseInt(parts[0].strip()), new Meant(parts[1].strip(), parts[2].strip()));
-    }
+    Expected expected = Expected.of(file);
+    YearMonth month = expected.month();
+    Map<Integer, Meant> meant = expected.days();
     int right = 0;
     List<String> wrong = new ArrayList<>();
     List<String> misplaced = new ArrayList<>();
-    for (int day = 1; day <= MONTH.lengthOfMonth(); day++) {
-      Optional<MonthNote.Joined> read = note.on(MONTH.atDay(day), MONTH);
+    for (int day = 1; day <= month.lengthOfMonth(); day++) {
+      Optional<MonthNote.Joined> read = note.on(month.atDay(day), month);
       Meant wanted = meant.get(day);
       if (wanted == null) {
         if (read.isPresent()) {
@@ -117,7 +143,8 @@ final class FreelyTypedNotes {
               ? story.isEmpty()
                   || !wanted.page().isEmpty() && page.equals(wanted.page()) && isShort(story)
               : plain(story).startsWith(plain(wanted.story()));
-      if (page.equals(wanted.page()) && storyRight) {
+      boolean endRight = plain(story).endsWith(plain(wanted.end()));
+      if (onePhoto(page).equals(onePhoto(wanted.page())) && storyRight && endRight) {
         right++;
       } else {
         wrong.add(file.getFileName() + " day " + day + ": " + page + " | " + story);
@@ -135,11 +162,16 @@ final class FreelyTypedNotes {
     for (NoteDay day : note.days()) {
       day.names().forEach(name -> seen.merge(name.day(), 1, Integer::sum));
     }
-    boolean chat = file.getFileName().toString().contains("chat");
+    boolean twice = file.getFileName().toString().matches(".*(chat|repeats).*");
     seen.values().stream()
-        .filter(times -> times > 1 && !chat)
+        .filter(times -> times > 1 && !twice)
         .forEach(times -> misplaced.add(file.getFileName() + " has a day " + times + " times"));
     return new Score(right, meant.size(), wrong, misplaced);
+  }
+
+  /** "one photo, upright" and "upright" make the same page. */
+  private static String onePhoto(String page) {
+    return page.matches("photo (portrait|landscape)") ? page.substring(6) : page;
   }
 
   /** "of the ferry", left over from "two photos of the ferry", is no harm; other lines would be. */

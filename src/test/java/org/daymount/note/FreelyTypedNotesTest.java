@@ -46,6 +46,18 @@ class FreelyTypedNotesTest {
     }
   }
 
+  /** Shares at the first run are in docs/evaluation.md. */
+  @Test
+  void ofTheFifthNotes() throws IOException {
+    for (Path file : FreelyTypedNotes.in(NOTES.resolve("fifth"))) {
+      System.out.print(file.getFileName() + " " + FreelyTypedNotes.score(file).text());
+    }
+    for (int half : new int[] {ODD, EVEN}) {
+      FreelyTypedNotes.Score score = FreelyTypedNotes.score(NOTES.resolve("fifth"), half);
+      System.out.print("fifth: " + score.text());
+    }
+  }
+
   private static void assertShare(String folder, int half, double least) throws IOException {
     FreelyTypedNotes.Score score = FreelyTypedNotes.score(NOTES.resolve(folder), half);
     String what = folder + (half == ODD ? ", odd: " : ", even: ");
