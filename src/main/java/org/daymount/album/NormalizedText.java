@@ -63,6 +63,9 @@ public final class NormalizedText {
     if (c >= 0xFF01 && c <= 0xFF5E) { // full-width forms of ASCII, Unicode block FF00
       return plain(c - 0xFEE0);
     }
+    if (c == 0x1F51F) { // the keycap of ten
+      return "10";
+    }
     switch (c) {
       case '×', '✕', '✖', '⨯':
         return "x";
@@ -76,6 +79,14 @@ public final class NormalizedText {
         return "-";
       case '：':
         return ":";
+      case 'ł', 'Ł':
+        return "l";
+      case 'ø', 'Ø':
+        return "o";
+      case 'æ', 'Æ':
+        return "ae";
+      case 'ß', 'ẞ':
+        return "ss";
       case 'ı': // Turkish dotless i: its capital is the I that English has
         return "i";
       default:

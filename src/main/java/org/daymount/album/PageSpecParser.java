@@ -46,8 +46,10 @@ public final class PageSpecParser {
 
   private static final Pattern LABEL =
       Pattern.compile(
-          "(?:page|size|format|layout|orientation|photos?|pics?|pictures?|fotos?|bilder|seite"
-              + "|grosse) *[:=](?! *$) *");
+          "(?:(?:page|size|format|layout|orientation|photos?|pics?|pictures?|fotos?|bilder|seite|grosse|(?:i"
+              + " )?needs?|(?:i )?want|album|prints?|for the (?:page|album)) *[:=](?!"
+              + " *$)|(?:(?:and|so|for) ){0,2}(?:that|this|it|i)?(?: day)?"
+              + " ?(?:needs|wants|gets|should (?:get|have)|deserves|i need|i want)(?= )) *");
   private static final Pattern LABELLED_COUNT =
       Pattern.compile(
           "(?:photos?|pics?|pictures?|fotos?|bilder) *[:=] *(\\d{1,2})(?= *(?:$|[-.,;|]))");
@@ -68,8 +70,13 @@ public final class PageSpecParser {
   private static final Pattern BEFORE_REVEAL = Pattern.compile(" *(?:with (?:an? )?)?");
   private static final Pattern AFTER_REVEAL = Pattern.compile(" +reveal(?![\\p{L}\\d-])");
   private static final Pattern COUNT_BEFORE =
-      Pattern.compile("(?:(\\d{1,2}) *(?:x(?! *-)|(?= )) *|([a-z]+) +)(?=.)");
-  private static final Pattern COUNT_AFTER = Pattern.compile(" *x *(\\d{1,2})(?![\\p{L}\\d./])");
+      Pattern.compile(
+          "(?:(\\d{1,2}) *(?:x(?! *-)|(?= |[pl](?![\\p{L}\\d])|[\\x{1F4F7}\\x{1F4F8}])) *|([a-z]+)"
+              + " +)(?=.)");
+  private static final Pattern COUNT_AFTER =
+      Pattern.compile(
+          " *x *(\\d{1,2})(?![\\p{L}\\d./])|'?s?,? *\\(?(\\d{1,2}|[a-z]+) of"
+              + " (?:them|those|these)\\)?");
 
   private final String text;
   private final List<Group> groups = new ArrayList<>();
@@ -217,7 +224,22 @@ public final class PageSpecParser {
         at = over; // "4x6: tall"
       }
     }
-    return finish(at == text.length() ? at : match(MARKS, understood));
+    int again =
+        kind.equals(Optional.of(DayPage.Kind.LEFT_OUT))
+            ? PageVocabulary.end(PageVocabulary.Word.LEAVE_OUT, text, skipGaps(understood))
+            : understood;
+    if (kind.equals(Optional.of(DayPage.Kind.LEFT_OUT))) { // "nothing, words only"
+      int words = PageVocabulary.end(PageVocabulary.Word.NO_PHOTO, text, skipGaps(understood));
+      if (words > skipGaps(understood)) {
+        kind = Optional.of(DayPage.Kind.NO_PHOTO);
+        again = words;
+      }
+    }
+    understood = again > skipGaps(understood) ? again : understood;
+    at = Math.max(at, skipGaps(understood));
+    int polite = kind.isPresent() ? match(FILLER, skipGaps(understood)) : understood;
+    int words = polite > skipGaps(understood) ? polite : understood;
+    return finish(at == text.length() ? at : match(MARKS, words));
   }
 
   private Read finish(int at) {
@@ -399,9 +421,11 @@ public final class PageSpecParser {
     }
     int count = Math.max(1, pending.count);
     Matcher after = COUNT_AFTER.matcher(text).region(end, text.length());
-    if (pending.count == 0 && after.lookingAt() && Integer.parseInt(after.group(1)) > 0) {
-      count = Integer.parseInt(after.group(1));
-      end = after.end();
+    if (pending.count == 0 && after.lookingAt()) {
+      String said = after.group(1) != null ? after.group(1) : after.group(2);
+      int times = said.matches("\\d+") ? Integer.parseInt(said) : PageVocabulary.count(said);
+      count = Math.max(1, times);
+      end = times > 0 ? after.end() : end;
     }
     if (count + groups.stream().mapToInt(group -> Math.max(1, group.count)).sum() > MOST_SPACES) {
       return at;

@@ -32,29 +32,30 @@ final class PageVocabulary {
   private static final String END = "(?![\\p{L}\\d-])";
   private static final String ALONE = "(?= *(?:$|[-.,;:!()\\[\\]|*_]))";
   private static final String PHOTOS =
-      "(?:photo'?s?|photographs?|pic'?s?|pictures?|snaps?|foto'?s?|fotografias?|fotografie|bild(?:er)?"
+      "(?:[\\x{1F4F7}\\x{1F4F8}\\x{1F5BC}]|photo'?s?|photographs?|pic'?s?|pictures?|snaps?|foto'?s?|fotografias?|fotografie|bild(?:er)?"
           + "|foton|images?|imagen(?:es)?|imagem|imagens|immagin[ei]|zdjecia?|zdjecie|zdjec)";
   private static final String BEFORE_WAY =
       "(?:(?:in|as|im|als|en|au|au format|a la|na|em|w|i|format|orientation|stehend(?:es)? ) )?";
   private static final String TALL =
       BEFORE_WAY
-          + "(?:portraits?(?: format| style| orientation)?|tall|upright|standing"
+          + "(?:portraits?(?: format| style| orientation| way)?|tall|upright|standing"
           + " up|vertical(?:s|es|is|i|e|ly)?"
           + "|verticales|verticaal|vertikala?|hochformat(?:ig)?|hochkant(?:ig)?|hoch|stehend|senkrecht|hauteur|retrato|ritratto|staande?|de"
-          + " pie|em pe|in piedi|pionow[oyea]|pionie|staende|hojden)";
+          + " pie|em pe|in piedi|p(?= *(?:$|[,;|)]|on |mat|x"
+          + " ?\\d))|pionow[oyea]|pionie|staende|hojden)";
   private static final String WIDE =
       BEFORE_WAY
           + "(?:landscapes?(?: format| style|"
           + " orientation)?|wide|horizontal(?:s|es|e|ly)?|horizontais"
           + "|horizontaal|horisontell?a?|sideways|querformat(?:ig)?|quer|liegend|waagrecht|waagerecht"
-          + "|paysage|largeur|apaisad[oa]s?|paisaje|paisagem|deitad[oa]s?|orizzontal[ei]|liggende?"
-          + "|poziom[oyea]|poziomie|liggande|bredden)";
+          + "|paysage|largeur|apaisad[oa]s?|paisaje|paisagem|deitad[oa]s?|orizzontal[ei]|liggende?|poziom[oyea]|poziomie|liggande|bredden|l/s|lscape|l(?="
+          + " *(?:$|[,;|)]|on |mat|x ?\\d)))";
 
   private static final Map<Word, Pattern> PATTERNS =
       Map.of(
           Word.NO_PHOTO,
           pattern(
-              "(?:no|without|zero|keine?n?|ohne|pas"
+              "\\x{1F6AB} ?[\\x{1F4F7}\\x{1F4F8}]|(?:no|without|zero|keine?n?|ohne|pas"
                   + " de|sans|aucune|sin|senza|nessuna|geen|zonder|sem|nenhuma|bez|zadnego|inga|inget|ingen|utan)"
                   + " (?:any |an? |une |ein |el |una? )?"
                   + PHOTOS
@@ -72,8 +73,9 @@ final class PageVocabulary {
                   + "|(?:nur text|texte seul(?:ement)?|(?:solo|so|apenas|somente) texto|solo"
                   + " testo|nur worte|alleen tekst|tylko tekst|(?:bara|endast) text)"
                   + END
-                  + "|(?:(?:leave|left|keep|stays?)(?: it| this)? )?(?:blank|empty)(?: page|"
-                  + " please)?"
+                  + "|(?:none(?: today| needed| for (?:today|this))?|no need|(?:i )?needs?:?"
+                  + " nothing|np|(?:words?|text)(?= *(?:$|[-|]))|(?:(?:leave|left|keep|stays?)(?:"
+                  + " it| this)? )?(?:blank|empty)(?: page| please)?)"
                   + ALONE
                   + "|(?:leere? seite|leer|page blanche|vide|(?:pagina )?(?:en blanco|em"
                   + " branco|bianca|vuota|blanco)|lege pagina|leeg|pusta(?: strona)?|tom"
@@ -81,12 +83,12 @@ final class PageVocabulary {
                   + ALONE),
           Word.LEAVE_OUT,
           pattern(
-              "(?:leave|left)(?: it| this)? out"
+              "(?:leave|left)(?: (?:it|this|that)(?: (?:one|day|page))?)? out"
                   + END
                   + "|(?:no page|(?:just |we can |can |please )?(?:skip(?:ped|ping|p)?|skp|sikp)(?:"
                   + " it| this(?: one| day| page)?| the day| that(?: one| day)?| today| day|"
-                  + " please)*|nothing(?: today|"
-                  + " here)?|noth?ing?|nothign|notihng|omit(?:ted)?|auslassen|weglassen|(?:lassen"
+                  + " please|[ ,!]+skip)*|nothing(?: today|"
+                  + " here)?|noth?ing?|nil|nada|nothign|notihng|omit(?:ted)?|auslassen|weglassen|(?:lassen"
                   + " wir )?(?:aus|weg)(?:gelassen)?|uberspr(?:ingen|ungen)|nichts|nix|keine"
                   + " seite|rien|sauter|a sauter|on saute|saute|pas de"
                   + " page|nada|omitir|saltar(?:e|lo)?|salta(?:mos)?|sin"
@@ -112,14 +114,18 @@ final class PageVocabulary {
           pattern(WIDE + END),
           Word.MAT,
           pattern(
-              "(?:on|with|in|has)(?: an?| the)? mats?"
+              "(?:on|with|w/|w|in|has|\\+|&|c/) ?(?:an? |the )?mats?"
                   + END
                   + "|mats?"
                   + ALONE
                   + "|matted"
                   + END
                   + "|(?:(?:auf|mit|avec|sur|con|su|met|op|com|z|na|med|pa) )?(?:an? |un |einem )?"
-                  + "(?:passe-?partout|paspatur|marialuisa)"
+                  + "(?:passe-?partout|paspatur|paspartu|marialuisa)"
+                  + END
+                  + "|(?:mit(?: einem)? rahmen|avec(?: un| une)? (?:cadre|marge)|con(?: un)?"
+                  + " (?:marco|cornice)|met(?: een)? (?:rand|lijst)|com(?: uma?)? moldura|z"
+                  + " ramka|med ram)"
                   + END),
           Word.FULL_PAGE,
           pattern(

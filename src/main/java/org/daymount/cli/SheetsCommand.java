@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import org.daymount.image.Pictures;
 import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
@@ -32,7 +33,8 @@ import picocli.CommandLine.Spec;
     header = "Makes the prints of a month: the whole job.",
     description = {
       "",
-      "Sorts the pictures into days, chooses and crops one for every space, and lays them out on sheets to print, with a guide for cutting and mounting.",
+      "Sorts the pictures into days, chooses and crops one for every space, and lays them out on"
+          + " sheets to print, with a guide for cutting and mounting.",
       ""
     },
     sortOptions = false)
@@ -66,9 +68,10 @@ final class SheetsCommand extends ContextCommand {
         talk.quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
     Pictures pictures = new Pictures();
     Optional<Memory> memory = out.memory(around, request);
-    Month month = new MonthMaker(pictures, progress, memory).make(request);
-    if (!talk.json && !talk.quiet) {
-      noteRead(around.out(), request, month);
+    AtomicReference<NoteInUse.Reading> note = new AtomicReference<>();
+    Month month = new MonthMaker(pictures, progress, memory).make(request, note::set);
+    if (!talk.json && !talk.quiet && note.get() != null) {
+      noteRead(around.out(), note.get());
     }
     WarningPrinter told = new WarningPrinter(around, talk);
     memory.ifPresent(m -> m.notes().forEach(told::note));
@@ -110,15 +113,12 @@ final class SheetsCommand extends ContextCommand {
   }
 
   /** What was read in the note, before anything is written. */
-  private static void noteRead(PrintWriter print, Request request, Month month) {
-    NoteInUse.of(request, month.month())
-        .ifPresent(
-            note -> {
-              print.println(
-                  "read in the note" + (note.mended() ? ", as mended in the review:" : ":"));
-              NoteTable.shortLines(NoteInUse.read(note.text(), request, month.month()))
-                  .forEach(line -> print.println(TerminalEscaper.of(line)));
-            });
+  private static void noteRead(PrintWriter print, NoteInUse.Reading read) {
+    List<String> lines = NoteTable.shortLines(read.note());
+    print.println(
+        "read in the note" + (read.mended() ? ", as mended in the review: " : ": ") + lines.get(0));
+    lines.stream().skip(1).forEach(line -> print.println(TerminalEscaper.of(line)));
+    print.println("  (daymount note FILE shows every day as it was read)");
   }
 
   private void summary(PrintWriter print, Month month, Path folder, List<String> changed) {

@@ -29,6 +29,8 @@ public final class NoteJson {
       node.put("line", day.line());
       node.put("page", PageSpecParser.text(day.words()));
       node.put("story", day.story().orElse(null));
+      ArrayNode taken = node.putArray("notPrinted");
+      day.taken().forEach(taken::add);
     }
     ArrayNode remarks = root.putArray("remarks");
     note.remarks()

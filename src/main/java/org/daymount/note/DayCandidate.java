@@ -13,8 +13,10 @@ import org.daymount.album.PageSpec;
  * @param doubt what it costs to take the line for a day
  * @param inMonth whether its numbers count in the order of the note
  * @param mayRepeat whether the day may stand there again, as in a chat
+ * @param nameEnd folded index behind the day's name
  * @param storyFrom folded index at which the story starts
  * @param guess what was guessed, in words
+ * @param settled whether the guess needs no word where the days around it agree
  */
 record DayCandidate(
     List<PartialDate> names,
@@ -24,13 +26,50 @@ record DayCandidate(
     boolean inMonth,
     boolean mayRepeat,
     PageSpec words,
+    int nameEnd,
     int storyFrom,
-    Optional<String> guess) {
+    Optional<String> guess,
+    boolean settled) {
+  /** How the guess about a word behind words for the page begins. */
+  static final String LEFT_OVER = "read up to ";
+
   /** Whether more than a number says that it is a day. */
   boolean isExplicit() {
     return names.get(0).month().isPresent()
         || names.get(0).weekday().isPresent()
         || style.contains("day");
+  }
+
+  /** Where a table says what is page and what is story. */
+  DayCandidate withoutLeftOver() {
+    return new DayCandidate(
+        names,
+        style,
+        strength,
+        doubt,
+        inMonth,
+        mayRepeat,
+        words,
+        nameEnd,
+        storyFrom,
+        guess.filter(text -> !text.startsWith(LEFT_OVER)),
+        settled);
+  }
+
+  /** With words for the page that stand before the day. */
+  DayCandidate with(PageSpec said) {
+    return new DayCandidate(
+        names,
+        "page-first " + style,
+        strength + 3,
+        doubt,
+        inMonth,
+        mayRepeat,
+        words.saysNothing() ? said : words,
+        nameEnd,
+        storyFrom,
+        guess,
+        settled);
   }
 
   int first() {

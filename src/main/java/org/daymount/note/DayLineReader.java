@@ -10,28 +10,47 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.daymount.album.PageSpecParser;
 
 /** All the ways in which a line may start a day; {@link DayOrder} chooses among them. */
 final class DayLineReader {
   private static final Pattern CHAT =
       Pattern.compile(
-          " *\\[?(?:(\\d{1,4}[/.-]\\d{1,2}[/.-]\\d{2,4}),? +\\d{1,2}[:.]\\d{2}(?::\\d{2})?(?: ?[ap]\\.?m\\.?)?"
-              + "|\\d{1,2}:\\d{2}(?::\\d{2})?(?: ?[ap]m)?, +(\\d{1,4}[/.-]\\d{1,2}[/.-]\\d{2,4}))\\]?"
-              + " *-? *[^:]{1,40}: ");
+          " *\\[?(?:(\\d{1,4}[/.-]\\d{1,2}[/.-]\\d{2,4}),? +\\d{1,2}[:.]\\d{2}(?::\\d{2})?(?:"
+              + " ?[ap]\\.?m\\.?)?|\\d{1,2}:\\d{2}(?::\\d{2})?(?: ?[ap]m)?,"
+              + " +(\\d{1,4}[/.-]\\d{1,2}[/.-]\\d{2,4}))\\]? *-? *[^:]{1,40}: ");
   private static final Pattern LEAD =
       Pattern.compile("(?:\\[[ x]?\\] *|[^\\p{L}\\p{N}\\s\"'+$€£~.,:;?!%&]+? *| )*+");
   private static final Pattern ARTICLE =
-      Pattern.compile("(?:(?:on )?(?:the|am|der|den|le|el|il|o|de) +)?(?=\\d|\\p{L})");
+      Pattern.compile(
+          "(?:week-?ends? (?:of )?(?:the )?(?=\\d))?(?:(?:on )?(?:the|am|der|den|le|el|il|o|de)"
+              + " +)?(?=\\d|\\p{L})");
 
   /** Words before the number, as they are spoken. */
   private static final Pattern FILLER =
       Pattern.compile(
-          "(?:so|ok(?:ay)?|and|then|well|um+|oh|right|now|anyway|also|und|dann|et|puis|luego|poi|dan"
-              + "|toen|och|sedan)[ ,]+(?:the +)?(?=\\d)");
+          "(?:(?:so|ok(?:ay)?|and|then|well|um+|uh|oh|right|now|anyway|also|und|dann|et|puis|luego|poi|dan|toen|och|sedan)["
+              + " ,]+){1,6}(?:(?:on )?the +)?(?=\\d|\\p{L})");
+
+  private static final Pattern TO =
+      Pattern.compile(
+          " *(?:-|/|&|\\+|,|(?:to|thru|through|until|till?|bis|au|jusqu'au|al|hasta(?: el)?|fino"
+              + " a|a|ate|tot(?: en met)?|t/m|do|and|und|et|y|e|en|i|och)(?!\\p{L}))"
+              + " *(?:(?:the|el|il|le|o) )?");
+  private static final Pattern WEEKEND =
+      Pattern.compile(
+          "(?:(?:the|this|am|le|el|il|het|o|all) )?(?:week-?end|wochenende|fin de semana|finde|fine"
+              + " settimana|fim de semana|helg(?:en)?|cale weekend)(?![\\p{L}\\d])");
+
+  /** {@code two photos - 1st - leaves}: the page first, then the day. */
+  private static final Pattern MARK_BETWEEN = Pattern.compile(" *[-:|,;>→]+ *(?=.)");
+
+  private static final Pattern MARK_BEHIND = Pattern.compile(" *(?:$|[-:|,;>→)])");
 
   private final DayNameReader names;
   private final DayRangeReader ranges;
   private final DayWeigher weigher;
+  private final Set<String> bases;
 
   /**
    * @param month as the note's top says
@@ -44,6 +63,7 @@ final class DayLineReader {
       Set<String> bases) {
     this.names = new DayNameReader(calendar, month, assumed);
     this.ranges = new DayRangeReader(names);
+    this.bases = bases;
     this.weigher = new DayWeigher(names, bases);
   }
 
@@ -84,10 +104,36 @@ final class DayLineReader {
         weigher.weigh(line, reading, before, chat, -1).ifPresent(candidates::add);
       }
     }
-    if (found.stream().allMatch(name -> name.weekdayIsWrong(names.month()))) {
+    if (found.stream()
+        .allMatch(name -> name.month().isEmpty() && name.weekdayIsWrong(names.month()))) {
       candidates.addAll(weekdayAlone(line, at, chat));
+      candidates.addAll(weekend(line, lead, chat));
+      candidates.addAll(behindPage(line, lead, chat));
     }
     return candidates;
+  }
+
+  /** A day that stands behind words for its page, between marks. */
+  private List<DayCandidate> behindPage(String line, int from, String chat) {
+    PageSpecParser.Read page = PageSpecParser.read(line, from, bases);
+    int at = DayNameReader.end(MARK_BETWEEN, line, page.end());
+    if (!page.any() || page.words().saysNothing() || at == page.end()) {
+      return List.of();
+    }
+    return possible(line, DayNameReader.end(ARTICLE, line, at)).stream()
+        .filter(
+            name ->
+                DayNameReader.end(MARK_BEHIND, line, name.end()) > name.end()
+                    || name.end() == line.length())
+        .flatMap(
+            name -> weigher.weigh(line, List.of(name), DayWeigher.Lead.PLAIN, chat, -1).stream())
+        .map(day -> day.with(page.words()))
+        .toList();
+  }
+
+  /** Behind the stamp and the name of a chat's line; 0 on any other. */
+  static int chatEnd(String line) {
+    return DayNameReader.end(CHAT, line, 0);
   }
 
   /** The day of a chat's stamp, where the message itself names none. */
@@ -115,21 +161,45 @@ final class DayLineReader {
     if (weekday.isEmpty() || names.month().isEmpty() || weekday.get().end() - from < 3) {
       return candidates;
     }
+    CalendarNames.Found<DayOfWeek> first = weekday.get();
+    Optional<CalendarNames.Found<DayOfWeek>> last =
+        names.weekdayAt(line, DayNameReader.end(TO, line, first.end()));
+    last.filter(to -> to.value() != first.value() && to.end() - first.end() > 3)
+        .ifPresent(
+            to -> candidates.addAll(eachWeek(line, first.value(), to.value(), to.end(), chat)));
+    candidates.addAll(eachWeek(line, first.value(), first.value(), first.end(), chat));
+    return candidates;
+  }
+
+  /** {@code weekend: camping}. */
+  private List<DayCandidate> weekend(String line, int from, String chat) {
+    int end = DayNameReader.end(WEEKEND, line, from);
+    return end == from || names.month().isEmpty()
+        ? List.of()
+        : eachWeek(line, DayOfWeek.SATURDAY, DayOfWeek.SUNDAY, end, chat);
+  }
+
+  /** From a weekday to another, in all weeks of the month. */
+  private List<DayCandidate> eachWeek(
+      String line, DayOfWeek from, DayOfWeek to, int end, String chat) {
+    List<DayCandidate> candidates = new ArrayList<>();
     YearMonth month = names.month().get();
-    for (int day = 1; day <= month.lengthOfMonth(); day++) {
-      if (month.atDay(day).getDayOfWeek() == weekday.get().value()) {
-        DayName name =
-            new DayName(
-                day,
-                Optional.empty(),
-                OptionalInt.empty(),
-                Optional.of(weekday.get().value()),
-                weekday.get().end(),
-                "weekday-alone",
-                false);
-        weigher
-            .weigh(line, List.of(name), DayWeigher.Lead.PLAIN, chat, -1)
-            .ifPresent(candidates::add);
+    int more = Math.floorMod(to.getValue() - from.getValue(), 7);
+    for (int day = 1; day + more <= month.lengthOfMonth(); day++) {
+      if (month.atDay(day).getDayOfWeek() == from) {
+        List<DayName> days = new ArrayList<>();
+        for (int each = day; each <= day + more; each++) {
+          days.add(
+              new DayName(
+                  each,
+                  Optional.empty(),
+                  OptionalInt.empty(),
+                  Optional.of(month.atDay(each).getDayOfWeek()),
+                  end,
+                  DayName.WEEKDAY_ALONE,
+                  false));
+        }
+        weigher.weigh(line, days, DayWeigher.Lead.PLAIN, chat, -1).ifPresent(candidates::add);
       }
     }
     return candidates;

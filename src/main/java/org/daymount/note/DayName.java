@@ -23,6 +23,9 @@ record DayName(
     int end,
     String style,
     boolean slip) {
+  /** A weekday without a number. */
+  static final String WEEKDAY_ALONE = "weekday-alone";
+
   boolean isPossible() {
     return day >= 1 && day <= 31;
   }

@@ -9,11 +9,12 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Reads a day where one may stand in a line: all the readings there are. */
 final class DayNameReader {
   private static final Pattern GAP =
-      Pattern.compile("[ ,.:*_]*(?:(?:the|den|der|le|el|il|de|-) +)?");
+      Pattern.compile("[ ,.:*_]*(?:on )?(?:(?:the|den|der|le|el|il|de|-) +)?");
   private static final Pattern DAY_WORD =
       Pattern.compile("(?:day|tag|jour|dia|giorno|dag|dzien)[ .#]*(?=\\d|\\p{L})");
   private static final Pattern ISO =
@@ -28,10 +29,14 @@ final class DayNameReader {
   private static final Pattern YEAR = Pattern.compile("[ ,]*(?:de )?(20\\d\\d|19\\d\\d)(?!\\d)");
   private static final Pattern CLOCK =
       Pattern.compile(
-          "\\d{1,2}(?:[:.h]\\d{2}(?!\\d| *[x*])| *(?:am|pm|a\\.m|p\\.m|uhr|h|o'clock)(?![\\p{L}]))");
+          "\\d{1,2}(?:[:.h]\\d{2}(?!\\d| *[x*])|"
+              + " *(?:am|pm|a\\.m|p\\.m|uhr|h|o'clock)(?![\\p{L}]))");
   private static final Pattern LETTERS =
       Pattern.compile("(?!we )(\\p{L}{1,2})\\.? ?(?=\\d{1,2}(?!\\d))");
   private static final Pattern BEFORE_WEEKDAY = Pattern.compile("[ ,(-]*");
+
+  private static final Pattern BRACKET = Pattern.compile(" *[(\\[] *");
+  private static final Pattern CLOSED = Pattern.compile(" *[)\\]]");
 
   private final CalendarNames names;
   private final Optional<YearMonth> month;
@@ -81,8 +86,25 @@ final class DayNameReader {
     private List<DayName> names(int from) {
       read(from);
       return found.stream()
-          .map(name -> name.weekday().isPresent() ? name : withWeekdayBehind(name))
+          .map(this::withDateBehind)
+          .flatMap(name -> name.weekday().isPresent() ? Stream.of(name) : withWeekdayBehind(name))
           .toList();
+    }
+
+    /** {@code Day 1 (Sat 11 July)}: the first day of something else, and the date. */
+    private DayName withDateBehind(DayName name) {
+      int open = end(BRACKET, line, name.end());
+      boolean counted = name.style().equals("day") || name.style().isEmpty();
+      if (!counted || open == name.end()) {
+        return name;
+      }
+      return new Reading(line)
+          .names(open).stream()
+              .filter(
+                  date -> date.month().isPresent() && date.isPossible() && date.day() != name.day())
+              .findFirst()
+              .map(date -> date.reaching(end(CLOSED, line, date.end())))
+              .orElse(name);
     }
 
     private void read(int from) {
@@ -221,7 +243,9 @@ final class DayNameReader {
       if (said.isEmpty()) {
         Optional<CalendarNames.Found<Month>> after = names.monthAt(line, end(MONTH_GAP, line, end));
         if (after.isPresent()
-            && (after.get().value().equals(own.orElse(null)) || after.get().end() - end > 4)) {
+            && (weekday.isPresent()
+                || after.get().value().equals(own.orElse(null))
+                || after.get().end() - end > 4)) {
           said = Optional.of(after.get().value());
           end = after.get().end();
           style = style + "month-after";
@@ -236,11 +260,12 @@ final class DayNameReader {
       return new DayName(day, said, year, weekday, end, style, slip);
     }
 
-    private DayName withWeekdayBehind(DayName name) {
+    /** With the weekday behind it, and without, where that may begin the story. */
+    private Stream<DayName> withWeekdayBehind(DayName name) {
       int next = end(BEFORE_WEEKDAY, line, name.end());
       Optional<CalendarNames.Found<DayOfWeek>> behind = names.weekdayAt(line, next);
       if (behind.isEmpty() || next == name.end() || behind.get().end() - next < 2) {
-        return name;
+        return Stream.of(name);
       }
       int end = behind.get().end();
       int closed = end < line.length() && line.charAt(end) == ')' ? end + 1 : end;
@@ -253,7 +278,16 @@ final class DayNameReader {
               closed,
               name.style() + "weekday-after",
               name.slip());
-      return with.isPossible() && !with.weekdayIsWrong(month) ? with : name;
+      if (!with.isPossible() || with.weekdayIsWrong(month)) {
+        return Stream.of(name);
+      }
+      boolean sentence =
+          closed == end
+              && line.startsWith(" ", name.end())
+              && end + 1 < line.length()
+              && line.charAt(end) == ' '
+              && Character.isLetter(line.charAt(end + 1));
+      return sentence ? Stream.of(with, name) : Stream.of(with);
     }
   }
 

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Decides for all lines of a note at once which of them start a day: the cheapest reading, where
@@ -27,6 +28,9 @@ final class DayOrder {
   private static final double HABIT = 2.5;
   private static final double AGAINST_HABIT = 1.5;
   private static final double USUAL = 0.3; // of a note's days
+  private static final double UNUSUAL = 0.2;
+  private static final double NEARLY_ALL = 0.7; // of a note's days
+  private static final double AFTERTHOUGHT = 3;
 
   private static final double LOST = 1.5; // above the first day a line is on nobody's page
 
@@ -38,12 +42,20 @@ final class DayOrder {
     this.lines = lines;
   }
 
-  /** For each line its day, or nothing for a line of story. */
-  static List<Optional<DayCandidate>> decide(List<List<DayCandidate>> lines) {
+  /**
+   * For each line its day, or nothing for a line of story.
+   *
+   * @param filled how many lines of the note have anything on them
+   */
+  static List<Optional<DayCandidate>> decide(List<List<DayCandidate>> lines, int filled) {
     DayOrder order = new DayOrder(lines);
     List<Optional<DayCandidate>> first = order.cheapest();
     order.learn(first);
-    return order.cheapest();
+    List<Optional<DayCandidate>> read = order.cheapest();
+    long days = read.stream().flatMap(Optional::stream).count();
+    return AnyOrder.read(lines, filled)
+        .filter(any -> any.stream().flatMap(Optional::stream).count() > days)
+        .orElse(read);
   }
 
   private void learn(List<Optional<DayCandidate>> read) {
@@ -84,8 +96,9 @@ final class DayOrder {
       }
       boolean dated = candidates.stream().anyMatch(this::isUsualDate);
       for (int c = 0; c < candidates.size(); c++) {
-        double doubt = doubt(candidates.get(c), dated);
-        relax(candidates.get(c), c, doubt, cost, next, from[i], chosen[i], falling);
+        double doubt = doubt(candidates.get(c), dated) + unusual(candidates.get(c), candidates);
+        boolean alone = isAlone(i, candidates.get(c));
+        relax(candidates.get(c), c, alone, doubt, cost, next, from[i], chosen[i], falling);
       }
       cost = next;
     }
@@ -95,6 +108,7 @@ final class DayOrder {
   private void relax(
       DayCandidate day,
       int c,
+      boolean alone,
       double doubt,
       double[] cost,
       double[] next,
@@ -108,14 +122,29 @@ final class DayOrder {
           day.inMonth()
               && (above == 0 || gap >= 0 || day.isExplicit() || !day.words().saysNothing());
       int to = counts ? day.last() : above;
-      double back = counts || !day.inMonth() ? 0 : BARE_BACKWARDS;
-      double total = cost[above] + doubt + back + (day.inMonth() ? step(above, day, falling) : 0);
+      double back = counts || !day.inMonth() || alone ? 0 : BARE_BACKWARDS;
+      double step = day.inMonth() ? step(above, day, falling) : 0;
+      double total = cost[above] + doubt + back + (alone ? Math.min(AFTERTHOUGHT, step) : step);
       if (total < next[to]) {
         next[to] = total;
         from[to] = above;
         chosen[to] = c;
       }
     }
+  }
+
+  /**
+   * Whether a number that goes back is written as nearly all of this note's days are, and is no
+   * item of a list: an afterthought on an earlier day.
+   */
+  private boolean isAlone(int line, DayCandidate day) {
+    return habit.getOrDefault(day.style(), 0.0) >= NEARLY_ALL
+        && !day.style().isEmpty()
+        && IntStream.of(line - 1, line + 1)
+            .filter(near -> near >= 0 && near < lines.size())
+            .mapToObj(lines::get)
+            .flatMap(List::stream)
+            .noneMatch(near -> Math.abs(near.first() - day.first()) == 1);
   }
 
   private static double step(int above, DayCandidate day, boolean falling) {
@@ -153,6 +182,16 @@ final class DayOrder {
     boolean against =
         day.names().size() == 1 && !habit.isEmpty() && habit.getOrDefault(day.style(), 0.0) < rare;
     return day.doubt() + (against ? AGAINST_HABIT : 0);
+  }
+
+  /** Where the same days can be read in this note's own way, that goes before. */
+  private double unusual(DayCandidate day, List<DayCandidate> all) {
+    boolean usual = habit.getOrDefault(day.style(), 0.0) >= USUAL;
+    boolean otherUsual =
+        all.stream()
+            .filter(other -> other.first() == day.first() && other.last() == day.last())
+            .anyMatch(other -> habit.getOrDefault(other.style(), 0.0) >= USUAL);
+    return !usual && otherUsual ? UNUSUAL : 0;
   }
 
   private Path trace(double[] cost, int[][] from, int[][] chosen) {

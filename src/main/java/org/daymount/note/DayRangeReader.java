@@ -13,10 +13,12 @@ final class DayRangeReader {
   private static final String AND = "and|und|et|y|e|en|i|och|oraz";
   private static final Pattern SEPARATOR =
       Pattern.compile(
-          "(?: *(?:nd|rd|th|st)?(\\.)?) *(-|/|,|&|\\+|(?:to|thru|until|till?|through|bis|jusqu'au|au"
-              + "|hasta(?: el)?|al|fino al|a|ate|tot(?: en met)?|t/m|do|till|"
+          "(?: *(?:nd|rd|th|st)?(\\.)?)"
+              + " *(-|/|,|&|\\+|(?:to|thru|until|till?|through|bis|jusqu'au|au|hasta(?:"
+              + " el)?|al|fino al|a|ate|tot(?: en met)?|t/m|do|till|"
               + AND
-              + ")(?!\\p{L})) *(?:and +)?(?=[\\d(]|\\p{L}{2,10}\\.? \\d)");
+              + ")(?!\\p{L})) *(?:and +)?(?=[\\d(]|\\p{L}{2,10}[.,]? (?:\\p{L}{2,10}\\.?"
+              + " )?\\d|(?:the )?[a-z -]{2,16}(?:st|nd|rd|th)(?!\\p{L}))");
   private static final Set<String> LISTING = listing();
   private static final Pattern SIZE_GOES_ON = Pattern.compile(" *[x*] *\\d| *by \\d");
   private static final int MOST_DAYS = 31;
@@ -44,7 +46,10 @@ final class DayRangeReader {
         break;
       }
       DayName last = days.get(days.size() - 1);
-      Optional<DayName> next = next(line, mark, numeric).filter(day -> follows(last, day));
+      Optional<DayName> next =
+          next(line, mark, numeric)
+              .or(() -> spelled(line, mark.end(), first))
+              .filter(day -> follows(last, day));
       if (next.isEmpty() || !goesTogether(line, mark, last, next.get())) {
         break;
       }
@@ -73,6 +78,22 @@ final class DayRangeReader {
         .filter(name -> dotted || name.style().contains("numeric") == numeric)
         .sorted(Comparator.comparing(name -> name.style().contains("numeric")))
         .reduce((before, last) -> last);
+  }
+
+  /** {@code the seventh and eighth}. */
+  private static Optional<DayName> spelled(String line, int at, DayName first) {
+    int from = line.startsWith("the ", at) ? at + 4 : at;
+    return SpelledNumbers.ordinalAt(line, from)
+        .map(
+            found ->
+                new DayName(
+                    found.value(),
+                    first.month(),
+                    first.year(),
+                    Optional.empty(),
+                    found.end(),
+                    first.style(),
+                    false));
   }
 
   private static boolean follows(DayName last, DayName next) {

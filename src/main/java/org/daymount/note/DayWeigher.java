@@ -13,11 +13,13 @@ final class DayWeigher {
   private static final Pattern MARK =
       Pattern.compile(
           "[ *_]*(?:(?:[)=→/|>,]|[-.](?!\\d)|:(?!\\d\\d(?! *[x*\\d])))+|\\]|[*_]+)[ *_]*");
+  private static final Pattern AFTER_WORDS = Pattern.compile("(?:[!?]+|\"(?= |$))+ *");
   private static final Pattern UNIT =
       Pattern.compile(
           "(?:years?|yrs?|weeks?|months?|days?|hours?|hrs?|minutes?|mins?|am|pm|km|m|cm|kg|g|ml|l|miles?"
-              + "|feet|ft|degrees?|percent|euros?|dollars?|pounds?|cups?|tbsp|tsp|times?|people|kids|of"
-              + "|or|to \\d|out of|more|less|jahre?|stunden|uhr|ans|heures?|anos?|horas?|anni|ore|jaar|uur|lat"
+              + "|feet|ft|degrees?|percent|euros?|dollars?|pounds?|cups?|tbsp|tsp|times?|people|kids|of|or|to"
+              + " \\d|out"
+              + " of|more|less|jahre?|stunden|uhr|ans|heures?|anos?|horas?|anni|ore|jaar|uur|lat"
               + "|godzin|ar|timmar|grams?|litres?|%|°|€|\\$|£|x)(?![\\p{L}\\d])|[%°€$£']");
   private static final Pattern THING =
       Pattern.compile("\\p{Ll}{3,}s (?:for|came|in|of|from|on|and|were|at)");
@@ -116,12 +118,18 @@ final class DayWeigher {
               !isForeign(),
               !chat.isEmpty(),
               words ? read.words() : PageSpec.NONE,
+              end,
               storyFrom(),
-              guess()));
+              guess(),
+              isOpenDate() || isCounted()));
     }
 
     private boolean isSeveral() {
       return days.size() > 1;
+    }
+
+    private boolean isWeekdayAlone() {
+      return first.style().equals(DayName.WEEKDAY_ALONE);
     }
 
     /** What no reading of the whole note could make a day. */
@@ -134,7 +142,13 @@ final class DayWeigher {
           !marked && rest == end && !ends && Character.isLetterOrDigit(line.charAt(rest));
       boolean decimal = first.style().endsWith("numeric.") && line.charAt(first.end() - 1) != '.';
       boolean measured = decimal && follows(UNIT); // "3.6 km walked"
-      boolean times = !isExplicit() && !ends && !marked && line.startsWith("x", rest) && !words;
+      boolean times =
+          !isExplicit()
+              && !ends
+              && !marked
+              && line.startsWith("x", rest)
+              && !line.startsWith("xx", rest)
+              && !words;
       boolean onlyLetters = first.slip() && !line.substring(0, first.end()).matches(".*\\d.*");
       boolean filled = lead == Lead.WORD && !(marked || ends || words || follows(NOT_COUNTED));
       return (!isSeveral() && fraction && !stamped)
@@ -174,7 +188,7 @@ final class DayWeigher {
     /** What it costs to take the line for story. Chosen on half of our own notes. */
     private double strength() {
       double strength;
-      if (first.style().equals("weekday-alone")) {
+      if (isWeekdayAlone()) {
         strength = marked || ends || words ? 2 : 1.2;
       } else if (isExplicit()) {
         strength = marked || ends || (words && read.definite()) ? 12 : 5;
@@ -195,7 +209,7 @@ final class DayWeigher {
     private double doubt() {
       double doubt = 0;
       boolean bare = !marked && !ends;
-      if (first.style().equals("weekday-alone")) {
+      if (isWeekdayAlone()) {
         doubt += bare && !words ? 0.6 : 0;
       } else if (isExplicit()) {
         doubt += first.weekdayIsWrong(names.month()) ? 1 : 0;
@@ -206,7 +220,7 @@ final class DayWeigher {
       doubt += lead == Lead.MINUS && !words ? 3 : 0;
       doubt += lead == Lead.WORD ? 0.5 : 0;
       doubt += first.slip() && !words && bare ? 1 : 0;
-      if (isSeveral() && !words) {
+      if (isSeveral() && !words && !isWeekdayAlone()) {
         boolean joined = line.substring(first.end(), last.end()).matches(".*(?:[&+]|[a-z] ).*");
         doubt += joined ? 0.3 : marked ? 1 : 1.2;
       }
@@ -217,14 +231,16 @@ final class DayWeigher {
     }
 
     private int storyFrom() {
-      return words ? DayNameReader.end(MARK, line, read.end()) : Math.min(rest, line.length());
+      return words
+          ? DayNameReader.end(AFTER_WORDS, line, DayNameReader.end(MARK, line, read.end()))
+          : Math.min(rest, line.length());
     }
 
     private Optional<String> guess() {
       if (first.slip()) {
         return Optional.of("taken as day " + first.day());
       }
-      if (isSeveral() && !words) {
+      if (isSeveral() && !words && !isWeekdayAlone()) {
         return Optional.of(
             "taken for days "
                 + first.day()
@@ -236,16 +252,22 @@ final class DayWeigher {
         return Optional.of(
             "taken as day " + first.day() + ", because that lies in the note's month");
       }
-      boolean bare = !marked && !ends && !words && !isExplicit();
-      if (bare && !isSeveral() && follows(PLURAL)) {
+      if (isCounted()) {
         return Optional.of("taken as day " + first.day() + "; if it is story, put a \\ before it");
       }
       return leftOver();
     }
 
+    /** {@code 4 boats}: a number before what can be counted. */
+    private boolean isCounted() {
+      boolean bare = !marked && !ends && !words && !isExplicit();
+      return bare && !isSeveral() && follows(PLURAL);
+    }
+
     /** Both numbers may be the month's. */
     private boolean isOpenDate() {
-      return first.style().contains("numeric")
+      return !isSeveral()
+          && first.style().contains("numeric")
           && first.style().endsWith("/")
           && first.day() <= 12
           && first.month().filter(month -> month.getValue() != first.day()).isPresent();
@@ -259,7 +281,7 @@ final class DayWeigher {
           words && read.end() > 0 && ",;".indexOf(line.charAt(Math.max(0, read.end() - 2))) >= 0;
       return left.isEmpty() || startsWithMark || after || left.split(" +").length > 2
           ? Optional.empty()
-          : Optional.of("read up to '" + left + "', which begins the story");
+          : Optional.of(DayCandidate.LEFT_OVER + "'" + left + "', which begins the story");
     }
 
     private boolean atMark(int at) {

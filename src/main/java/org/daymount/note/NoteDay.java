@@ -1,5 +1,6 @@
 package org.daymount.note;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -13,6 +14,7 @@ import org.daymount.album.PageSpec;
  * @param line of the day line, from 1
  * @param heading the day line exactly as typed, up to where the story starts
  * @param storyText everything from there to the next day, exactly as typed
+ * @param cuts what of that is for the page, or ends the note, and is not printed
  */
 public record NoteDay(
     PartialDate name,
@@ -20,12 +22,46 @@ public record NoteDay(
     PageSpec words,
     int line,
     String heading,
-    String storyText) {
+    String storyText,
+    List<Cut> cuts) {
   private static final Pattern SAID_TO_BE_STORY =
       Pattern.compile("^\\\\(?!o/)(?=[\\p{L}\\p{N}*#\\[-])", Pattern.MULTILINE);
 
+  /**
+   * A part of the story's text that is not printed.
+   *
+   * @param from index in it
+   * @param to index behind it
+   */
+  public record Cut(int from, int to) {
+    public Cut {
+      if (from < 0 || to < from) {
+        throw new IllegalArgumentException("a cut from " + from + " to " + to);
+      }
+    }
+  }
+
   public NoteDay {
     more = List.copyOf(more);
+    cuts = cuts.stream().sorted(Comparator.comparingInt(Cut::from)).toList();
+  }
+
+  /** What is not printed, as typed. */
+  public List<String> taken() {
+    return cuts.stream()
+        .map(cut -> storyText.substring(cut.from(), cut.to()).strip())
+        .filter(text -> !text.isEmpty())
+        .toList();
+  }
+
+  private String printed() {
+    StringBuilder text = new StringBuilder();
+    int from = 0;
+    for (Cut cut : cuts) {
+      text.append(storyText, Math.min(from, cut.from()), cut.from());
+      from = Math.max(from, cut.to());
+    }
+    return text.append(storyText.substring(from)).toString();
   }
 
   /** All the days that the line is for, in its order. */
@@ -41,7 +77,7 @@ public record NoteDay(
   public Optional<String> story() {
     String story =
         SAID_TO_BE_STORY
-            .matcher(storyText)
+            .matcher(printed())
             .replaceAll("")
             .replace("\uFEFF", "")
             .replace("\r\n", "\n")

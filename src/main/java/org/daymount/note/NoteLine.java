@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.daymount.album.NormalizedText;
 
 /**
@@ -34,6 +35,11 @@ record NoteLine(int number, String before, String raw, String content, Normalize
       lines.add(new NoteLine(lines.size() + 1, "", matcher.group()));
     }
     return lines;
+  }
+
+  /** Several lines as typed. */
+  static String raw(List<NoteLine> lines, int from, int to) {
+    return lines.subList(from, to).stream().map(NoteLine::raw).collect(Collectors.joining());
   }
 
   /** The line as it is read: plain. */
@@ -70,7 +76,7 @@ record NoteLine(int number, String before, String raw, String content, Normalize
 
   /** Its first words, for a message. */
   String start() {
-    String text = content.strip();
+    String text = content.strip().replace('\t', ' ');
     return text.codePointCount(0, text.length()) <= 30
         ? text
         : text.substring(0, text.offsetByCodePoints(0, 30)) + "…";

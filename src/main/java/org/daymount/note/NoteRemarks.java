@@ -39,8 +39,20 @@ final class NoteRemarks {
     remarks.add(line.remark(text));
   }
 
-  void onDay(NoteLine line, DayCandidate day) {
-    day.guess().ifPresent(guess -> remark(line, "'" + line.start() + "' is " + guess));
+  /** What was guessed of the days; a guess that the days around it bear out needs no word. */
+  void onDays(List<DayEntry> days) {
+    for (int i = 0; i < days.size(); i++) {
+      DayCandidate day = days.get(i).day();
+      boolean after = i == 0 || days.get(i - 1).day().last() + 1 == day.first();
+      boolean before = i + 1 == days.size() || days.get(i + 1).day().first() == day.last() + 1;
+      boolean alike =
+          (i == 0 || days.get(i - 1).day().style().equals(day.style()))
+              && (i + 1 == days.size() || days.get(i + 1).day().style().equals(day.style()));
+      if (days.size() < 3 || !(day.settled() && after && before && alike)) {
+        NoteLine line = lines.get(days.get(i).index());
+        day.guess().ifPresent(guess -> remark(line, "'" + line.start() + "' is " + guess));
+      }
+    }
   }
 
   /** Page words that stand on a line of their own below their day. */
@@ -48,14 +60,32 @@ final class NoteRemarks {
     remark(line, "'" + line.start() + "' is taken for the page of day " + day.last());
   }
 
-  void onWordsBehind(NoteLine line, int from, DayCandidate day) {
+  void onWordsBehind(NoteLine line, String said, DayCandidate day) {
     remark(
         line,
         "'"
-            + line.content().substring(line.folded().rawIndex(from)).strip()
+            + said
             + "' is taken for the page of day "
             + day.last()
             + " and stays in its story; put it before the story to take it out");
+  }
+
+  void onLeftOutBehind(NoteLine line, String said, DayCandidate day) {
+    remark(
+        line,
+        "'"
+            + said
+            + "' leaves day "
+            + day.last()
+            + " out; its story is kept in the note and not printed");
+  }
+
+  void onParagraphBelow(NoteLine line, DayCandidate last) {
+    remark(
+        line,
+        "this stands apart at the end and is printed with day "
+            + last.last()
+            + "; put a line 'stop' above it to keep it off the page");
   }
 
   void onOtherMonth(NoteLine line) {
@@ -80,7 +110,7 @@ final class NoteRemarks {
   }
 
   /** What might have been a day, and stays story all the same. */
-  void onDoubt(NoteLine line, List<DayCandidate> candidates, NoteParser.Entry above) {
+  void onDoubt(NoteLine line, List<DayCandidate> candidates, DayEntry above) {
     candidates.stream()
         .filter(day -> day.inMonth() && day.doubt() < NO_DOUBT)
         .filter(
@@ -113,7 +143,7 @@ final class NoteRemarks {
     }
   }
 
-  void onOrder(List<NoteParser.Entry> entries) {
+  void onOrder(List<DayEntry> entries) {
     long falling =
         IntStream.range(1, entries.size())
             .filter(i -> entries.get(i).day().first() < entries.get(i - 1).day().last())
@@ -137,11 +167,13 @@ final class NoteRemarks {
   }
 
   void onPreamble(MonthHeader header, int firstDay) {
+    Optional<NoteColumns> table = NoteColumns.of(lines);
     for (int i = 0; i < firstDay; i++) {
       NoteLine line = lines.get(i);
       String text = line.text().strip();
       boolean named = remarks.stream().anyMatch(remark -> remark.line() == line.number());
-      if (i == header.index() || text.isEmpty() || text.startsWith("#") || named) {
+      boolean title = table.filter(columns -> columns.isTitle(line)).isPresent();
+      if (i == header.index() || text.isEmpty() || text.startsWith("#") || named || title) {
         continue;
       }
       boolean monthAlone =

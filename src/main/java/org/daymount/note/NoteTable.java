@@ -19,11 +19,21 @@ public final class NoteTable {
    * @param line in the note, from 1
    * @param page in our words; empty for the usual page
    * @param story its first line; empty when there is none
+   * @param taken what stands among the story and is not printed
    * @param guessed what the person should look at, in words
    */
-  public record Row(String days, int line, String page, String story, List<String> guessed) {
+  public record Row(
+      String days, int line, String page, String story, List<String> taken, List<String> guessed) {
     public Row {
+      taken = List.copyOf(taken);
       guessed = List.copyOf(guessed);
+    }
+
+    private String storyAndTaken(int width) {
+      String words =
+          taken.stream().map(text -> text.replace('\n', ' ')).collect(Collectors.joining(" "));
+      return start(story, width)
+          + (taken.isEmpty() ? "" : "  [not printed: " + start(words, width) + "]");
     }
 
     /** The page, where it is usual too. */
@@ -41,10 +51,11 @@ public final class NoteTable {
       int to = i + 1 < note.days().size() ? note.days().get(i + 1).line() : Integer.MAX_VALUE;
       rows.add(
           new Row(
-              day.names().stream().map(PartialDate::toString).collect(Collectors.joining(", ")),
+              days(day.names()),
               from,
               PageSpecParser.text(day.words()),
               day.story().map(text -> text.strip().split("\n", 2)[0]).orElse(""),
+              day.taken(),
               note.remarks().stream()
                   .filter(
                       remark -> remark.line() == from || remark.line() > from && remark.line() < to)
@@ -54,11 +65,19 @@ public final class NoteTable {
     return rows;
   }
 
+  private static String days(List<PartialDate> names) {
+    PartialDate first = names.get(0);
+    PartialDate last = names.get(names.size() - 1);
+    return names.size() > 2 && last.day() - first.day() + 1 == names.size()
+        ? first + " to " + last
+        : names.stream().map(PartialDate::toString).collect(Collectors.joining(", "));
+  }
+
   /** Day, page, first words of the story and what was guessed, in columns. */
   public static List<String> lines(MonthNote note) {
     List<String> lines = new ArrayList<>();
     lines.add(note.month().map(NoteParser::name).orElse("no month named; the photos' is taken"));
-    lines.addAll(table(note, STORY_WIDTH));
+    lines.addAll(table(rows(note), STORY_WIDTH));
     if (!note.ending().isEmpty()) {
       lines.add("the album ends here");
     }
@@ -70,13 +89,29 @@ public final class NoteTable {
     return lines;
   }
 
-  /** The same without what was guessed; a mark stands where something was. */
+  /** How much was read, in a line, and below it the days with something guessed. */
   public static List<String> shortLines(MonthNote note) {
-    return table(note, SHORT_WIDTH);
+    List<Row> rows = rows(note);
+    List<String> lines = new ArrayList<>();
+    long doubtful = rows.stream().filter(row -> !row.guessed().isEmpty()).count();
+    lines.add(
+        counted(note.days().stream().mapToLong(day -> day.names().size()).sum(), "day")
+            + ", "
+            + counted(rows.stream().filter(row -> !row.page().isEmpty()).count(), "page")
+            + " asked for, "
+            + (doubtful == 0
+                ? "nothing had to be guessed"
+                : counted(doubtful, "line") + " to look at:"));
+    lines.addAll(
+        table(rows.stream().filter(row -> !row.guessed().isEmpty()).toList(), SHORT_WIDTH));
+    return lines;
   }
 
-  private static List<String> table(MonthNote note, int storyWidth) {
-    List<Row> rows = rows(note);
+  private static String counted(long number, String what) {
+    return number + " " + what + (number == 1 ? "" : "s");
+  }
+
+  private static List<String> table(List<Row> rows, int storyWidth) {
     int days = width(rows.stream().map(Row::days).toList(), 14);
     int page = width(rows.stream().map(Row::pageInWords).toList(), 32);
     return rows.stream()
@@ -87,7 +122,7 @@ public final class NoteTable {
                         + "  "
                         + padded(row.pageInWords(), page)
                         + "  "
-                        + start(row.story(), storyWidth))
+                        + row.storyAndTaken(storyWidth))
                     .stripTrailing())
         .toList();
   }

@@ -17,6 +17,8 @@ import java.util.OptionalInt;
  */
 public record PartialDate(
     int day, Optional<Month> month, OptionalInt year, Optional<DayOfWeek> weekday) {
+  private static final int HALF_A_YEAR = 6; // months
+
   public PartialDate {
     if (day < 1 || day > 31) {
       throw new IllegalArgumentException("a day of the month is 1 to 31, was " + day);
@@ -31,10 +33,17 @@ public record PartialDate(
   public Optional<LocalDate> date(YearMonth noteMonth) {
     try {
       return Optional.of(
-          LocalDate.of(year.orElse(noteMonth.getYear()), month.orElse(noteMonth.getMonth()), day));
+          LocalDate.of(year.orElse(nearYear(noteMonth)), month.orElse(noteMonth.getMonth()), day));
     } catch (DateTimeException noSuchDay) {
       return Optional.empty();
     }
+  }
+
+  /** January in December's note is the next year's, and December in January's the last one's. */
+  private int nearYear(YearMonth noteMonth) {
+    int ahead =
+        month.map(Month::getValue).orElse(noteMonth.getMonthValue()) - noteMonth.getMonthValue();
+    return noteMonth.getYear() + (ahead < -HALF_A_YEAR ? 1 : ahead > HALF_A_YEAR ? -1 : 0);
   }
 
   /** For messages: {@code Wed 3}, {@code 3 July}. */

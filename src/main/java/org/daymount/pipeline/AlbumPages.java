@@ -31,9 +31,14 @@ import org.daymount.photo.Photo;
  * @param pages one for every day of the month
  * @param noted the same as the defaults and the note alone would have them
  * @param choices met with the photos that are there now; not for saving
+ * @param note as it was read
  */
 record AlbumPages(
-    List<DayPage> pages, Map<LocalDate, DayPage> noted, Choices choices, List<Warning> warnings) {
+    List<DayPage> pages,
+    Map<LocalDate, DayPage> noted,
+    Choices choices,
+    Optional<NoteInUse.Reading> note,
+    List<Warning> warnings) {
   AlbumPages {
     pages = List.copyOf(pages);
     noted = Map.copyOf(noted);
@@ -46,7 +51,8 @@ record AlbumPages(
   static AlbumPages read(Request request, YearMonth month, List<Photo> photos, Choices made) {
     ChoicesMerge merged = ChoicesMerge.of(made, photos);
     Optional<NoteInUse> inUse = NoteInUse.of(request, month);
-    Optional<MonthNote> note = inUse.map(file -> NoteInUse.read(file.text(), request, month));
+    Optional<NoteInUse.Reading> reading = inUse.map(file -> file.read(request, month));
+    Optional<MonthNote> note = reading.map(NoteInUse.Reading::note);
     Predicate<LocalDate> wanted = day -> request.daySettings().days().contains(day.getDayOfMonth());
     AlbumPlan plan = AlbumPlanner.plan(month, wanted, note, request.defaults(), merged.choices());
     PageFitter fitter = new PageFitter(request.pages());
@@ -68,7 +74,7 @@ record AlbumPages(
     addAll(warnings, plan.remarks());
     addAll(warnings, merged.remarks());
     List<DayPage> pages = plan.pages().stream().map(served).toList();
-    return new AlbumPages(directed(pages, fitter, request), noted, merged.choices(), warnings);
+    return new AlbumPages(directed(pages, fitter, request), noted, merged.choices(), reading, warnings);
   }
 
   /** A page gives its spaces their direction before any picture is chosen for them. */

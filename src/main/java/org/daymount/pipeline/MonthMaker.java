@@ -76,10 +76,18 @@ public final class MonthMaker {
    * @throws RunFailed when there is nothing to make a month of, or the note cannot be read
    */
   public Month make(Request request) {
+    return make(request, note -> {});
+  }
+
+  /**
+   * @param noteRead told what was read in the note, if there is one, before anything is laid out
+   */
+  public Month make(Request request, Consumer<NoteInUse.Reading> noteRead) {
     Surveyed surveyed = survey(request);
     Choices choices =
         PersonsFiles.choices(request.out().choices(surveyed.month()), surveyed.month());
     Picked picked = pick(request, surveyed, choices);
+    picked.album().note().ifPresent(noteRead);
     return finish(request, surveyed, picked);
   }
 

@@ -46,6 +46,17 @@ public record NoteInUse(String text, boolean mended, Optional<String> remark) {
     return own.map(file -> new NoteInUse(file, false, remark));
   }
 
+  /**
+   * A note as it was read.
+   *
+   * @param mended whether it is the review's
+   */
+  public record Reading(MonthNote note, boolean mended) {}
+
+  Reading read(Request request, YearMonth month) {
+    return new Reading(read(text, request, month), mended);
+  }
+
   /** A note's text as a run reads it. */
   public static MonthNote read(String text, Request request, YearMonth month) {
     return NoteParser.parse(

@@ -106,6 +106,8 @@ final class NoteView implements ViewApi {
       day.put("line", row.line());
       day.put("page", row.pageInWords());
       day.put("story", row.story());
+      ArrayNode taken = day.putArray("notPrinted");
+      row.taken().forEach(taken::add);
     }
     ArrayNode remarks = root.putArray("remarks");
     note.remarks().forEach(remark -> remarks.add(remark(remark, note, text)));

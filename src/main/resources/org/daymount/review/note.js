@@ -180,7 +180,12 @@ function showNote(root) {
           ),
         ),
         el('td', {}, day.page),
-        el('td', {}, day.story),
+        el(
+          'td',
+          {},
+          day.story,
+          day.notPrinted.length === 0 ? null : el('small', { class: 'quiet' }, ` not printed: ${day.notPrinted.join(' ')}`),
+        ),
       );
     }));
     redraw(marks, lines.map((line, i) =>

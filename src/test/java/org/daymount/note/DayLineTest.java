@@ -196,8 +196,10 @@ class DayLineTest {
 
   @Test
   void whatCouldAsWellBeCountedIsSaid() {
-    List<NoteRemark> remarks = read("June 2026\n3 fog\n4 boats came in\n5 sun\n").remarks();
+    List<NoteRemark> remarks = read("June 2026\n3 fog\n4 boats came in\n7 sun\n").remarks();
     assertTrue(remarks.get(0).text().contains("if it is story"), remarks.toString());
+    String settled = "June 2026\n3 fog\n4 boats came in\n5 sun\n";
+    assertEquals(List.of(), read(settled).remarks(), "the days around it bear it out");
   }
 
   @Test

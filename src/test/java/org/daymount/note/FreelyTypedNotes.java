@@ -152,7 +152,7 @@ final class FreelyTypedNotes {
       int own = day;
       meant.forEach(
           (other, words) -> {
-            boolean shared = plain(wanted.story()).equals(plain(words.story()));
+            boolean shared = plain(wanted.story()).startsWith(plain(words.story()));
             if (!words.story().isEmpty() && !shared && hasLine(story, words.story())) {
               misplaced.add(file.getFileName() + " day " + own + " has the words of " + other);
             }
@@ -185,6 +185,6 @@ final class FreelyTypedNotes {
   }
 
   private static String plain(String text) {
-    return NormalizedText.fold(text).strip();
+    return NormalizedText.fold(text).replaceFirst("^[ *•\"-]+", "").strip();
   }
 }

@@ -41,7 +41,8 @@ class NoteMenderTest {
   void aNoteThatEndsEarlyIsStoppedBehindItsLastDay() {
     MonthNote note = NoteParser.parse(MENDER.stopped("June 2026\n3: Fog.\nThe end"));
     assertEquals("stop\n", note.ending());
-    assertEquals(Optional.of("Fog.\nThe end"), note.days().get(0).story());
+    assertEquals(Optional.of("Fog."), note.days().get(0).story());
+    assertEquals(List.of("The end"), note.days().get(0).taken());
   }
 
   @Test

@@ -134,10 +134,21 @@ class NoteParserTest {
   @Property
   void everyLetterOfAStoryIsKept(@ForAll("notes") String text) {
     for (NoteDay day : NoteParser.parse(text).days()) {
-      String kept = day.story().orElse("").replaceAll("[\\s\\p{Z}\ufeff]", "");
-      String typed = day.storyText().replaceAll("[\\s\\p{Z}\ufeff]", "");
-      assertEquals(typed.replaceAll("\\p{Cntrl}", ""), kept.replaceAll("\\p{Cntrl}", ""));
+      String printed = letters(day.story().orElse(""));
+      String taken = letters(String.join("", day.taken()));
+      assertEquals(sorted(letters(day.storyText())), sorted(printed + taken));
     }
+  }
+
+  private static String letters(String text) {
+    return text.replaceAll("[\\s\\p{Z}\\p{Cntrl}\ufeff]", "");
+  }
+
+  private static String sorted(String text) {
+    return text.codePoints()
+        .sorted()
+        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+        .toString();
   }
 
   @Property

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.parallel.Isolated;
 @Isolated
 class NoteInBrowserTest {
   private static final String TYPED =
-      "June 2026\n1 Ferry.\n2 boats came in\n3 two photos\n2O skip\n21 Last swim.\nThe end\n";
+      "June 2026\n1 Ferry.\n4 boats came in\n5 two photos\n2O skip\n21 Last swim.\nThe end\n";
 
   @TempDir Path home;
 
@@ -38,7 +38,7 @@ class NoteInBrowserTest {
       browser.go("#/note");
       browser.waitForText(".read h2", "2 lines to look at");
       assertEquals(TYPED, browser.run("return document.querySelector('#typed').value"));
-      assertEquals(List.of("2 boats came in", "2O skip"), texts(browser, ".marks .doubtful"));
+      assertEquals(List.of("4 boats came in", "2O skip"), texts(browser, ".marks .doubtful"));
       assertEquals(5, browser.all(".read tbody tr").size());
 
       browser.click("[data-at='story-3']");
@@ -50,8 +50,8 @@ class NoteInBrowserTest {
       String mended =
           "June 2026\n"
               + "1 Ferry.\n"
-              + "\\2 boats came in\n"
-              + "3 two photos\n"
+              + "\\4 boats came in\n"
+              + "5 two photos\n"
               + "20: skip\n"
               + "21 Last swim.\n"
               + "The end\n"
@@ -66,7 +66,7 @@ class NoteInBrowserTest {
 
       typeAndKeep(browser, mended.replace("two photos", "no photo"));
       browser.waitForText(".read tbody", "no photo");
-      assertTrue(Files.readString(out.resolve(NoteInUse.MENDED)).contains("3 no photo"));
+      assertTrue(Files.readString(out.resolve(NoteInUse.MENDED)).contains("5 no photo"));
       browser.click("#note-back");
       browser.waitForText(".read tbody", "photo, photo");
 
@@ -87,7 +87,7 @@ class NoteInBrowserTest {
       browser.click("#note-own");
       browser.driver().switchTo().alert().accept();
       browser.waitForText("main .quiet", "as you typed it");
-      assertEquals(TYPED.replace("2 boats", "\\2 boats"), Files.readString(own));
+      assertEquals(TYPED.replace("4 boats", "\\4 boats"), Files.readString(own));
       assertEquals(TYPED, Files.readString(out.resolve(NoteInUse.AS_TYPED)));
     }
   }

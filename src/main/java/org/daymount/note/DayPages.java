@@ -1,0 +1,154 @@
+package org.daymount.note;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.daymount.album.DayPage;
+import org.daymount.album.PageSpec;
+import org.daymount.album.PageSpecParser;
+
+/**
+ * Finds the words for each day's page where they do not stand right behind the day: on the line
+ * below a bare day, in a column of a table, behind the story or in it. What is found there counts
+ * for the page; where it is set off from the story it is not printed either.
+ */
+final class DayPages {
+  private static final Pattern BULLETS = Pattern.compile("[ (*•·>-]*(?:\\[[ x]?\\] *)?");
+  private static final Pattern AFTER_WORDS = Pattern.compile("[ .:;,)!*-]*");
+  private static final int HABIT = 2; // days whose page surely stands behind the story
+  private static final int LIKELY_HABIT = 3; // or with those that may
+
+  private final List<NoteLine> lines;
+  private final Set<String> bases;
+  private final NoteRemarks remarks;
+  private final Optional<NoteColumns> columns;
+
+  DayPages(List<NoteLine> lines, Set<String> bases, NoteRemarks remarks) {
+    this.lines = lines;
+    this.bases = bases;
+    this.remarks = remarks;
+    this.columns = NoteColumns.of(lines);
+  }
+
+  /** Where words for a page were found below or behind the start of a story. */
+  private record Place(int line, PageWordsInStory.Found found) {}
+
+  /**
+   * @param days as they were decided
+   * @param end behind the last line that belongs to one
+   */
+  List<DayEntry> complete(List<DayEntry> days, int end) {
+    List<DayEntry> headed = new ArrayList<>();
+    for (int i = 0; i < days.size(); i++) {
+      headed.add(withColumns(days.get(i)).orElse(withWordsBelow(days.get(i), next(days, i, end))));
+    }
+    int sure = 0;
+    int likely = 0;
+    for (int i = 0; i < headed.size(); i++) {
+      Optional<Place> place = place(headed.get(i), next(headed, i, end), false);
+      sure += place.filter(each -> each.found().sure()).isPresent() ? 1 : 0;
+      likely += place.isPresent() ? 1 : 0;
+    }
+    boolean habit = sure >= HABIT || likely >= LIKELY_HABIT;
+    List<DayEntry> complete = new ArrayList<>();
+    for (int i = 0; i < headed.size(); i++) {
+      DayEntry day = headed.get(i);
+      complete.add(
+          place(day, next(headed, i, end), habit)
+              .filter(each -> each.found().sure())
+              .map(each -> with(day, each))
+              .orElse(day));
+    }
+    return complete;
+  }
+
+  private static int next(List<DayEntry> days, int i, int end) {
+    return i + 1 < days.size() ? days.get(i + 1).index() : end;
+  }
+
+  private Optional<DayEntry> withColumns(DayEntry day) {
+    return columns.flatMap(
+        table -> table.row(lines.get(day.index()), day.day().nameEnd(), bases).map(day::with));
+  }
+
+  /** Words for the page on the line below a day with nothing else on its own. */
+  private DayEntry withWordsBelow(DayEntry day, int next) {
+    NoteLine own = lines.get(day.index());
+    boolean bare = day.words().saysNothing() && own.text().substring(day.storyFrom()).isBlank();
+    int below = day.index() + 1;
+    while (bare && below < next && lines.get(below).text().isBlank()) {
+      below++;
+    }
+    if (!bare || below >= next) {
+      return day;
+    }
+    String text = lines.get(below).text();
+    PageSpecParser.Read words =
+        PageSpecParser.read(text, DayNameReader.end(BULLETS, text, 0), bases);
+    int storyFrom = DayNameReader.end(AFTER_WORDS, text, words.end());
+    boolean whole = words.any() && storyFrom == text.length();
+    boolean begins =
+        words.definite() && storyFrom > words.end() && !text.startsWith(" ", words.end());
+    if (!whole && !begins) {
+      return day;
+    }
+    remarks.onWordsBelow(lines.get(below), day.day());
+    return day.with(words.words(), below, storyFrom);
+  }
+
+  private Optional<Place> place(DayEntry day, int next, boolean habit) {
+    if (!day.words().saysNothing()) {
+      return Optional.empty();
+    }
+    NoteLine own = lines.get(day.headingEnds());
+    Optional<Place> best =
+        PageWordsInStory.onDayLine(own.text(), day.storyFrom(), bases, habit)
+            .map(found -> new Place(day.headingEnds(), found));
+    for (int i = day.headingEnds() + 1; i < next; i++) {
+      if (best.filter(place -> place.found().sure() && isWhole(place)).isPresent()) {
+        break;
+      }
+      int line = i;
+      Optional<Place> below =
+          PageWordsInStory.onLineBelow(lines.get(i).text(), bases, habit)
+              .filter(PageWordsInStory.Found::sure)
+              .map(found -> new Place(line, found));
+      boolean better =
+          below.isPresent()
+              && (best.filter(place -> place.found().sure()).isEmpty() || isWhole(below.get()));
+      best = better ? below : best;
+    }
+    return best;
+  }
+
+  private boolean isWhole(Place place) {
+    return PageWordsInStory.isWholeLine(lines.get(place.line()).text(), place.found());
+  }
+
+  private DayEntry with(DayEntry day, Place place) {
+    NoteLine line = lines.get(place.line());
+    PageWordsInStory.Found found = place.found();
+    PageSpec words = found.words();
+    int end = found.isCut() ? found.cutTo() : line.text().length();
+    String said = line.content().substring(raw(line, found.from()), raw(line, end)).strip();
+    if (words.kind() == DayPage.Kind.LEFT_OUT) {
+      remarks.onLeftOutBehind(line, said, day.day());
+    } else if (!found.isCut()) {
+      remarks.onWordsBehind(line, said, day.day());
+    }
+    DayEntry with = day.with(words);
+    boolean whole = place.line() > day.headingEnds() && isWhole(place);
+    return !found.isCut()
+        ? with
+        : with.without(
+            place.line(),
+            whole ? 0 : raw(line, found.cutFrom()),
+            whole ? line.raw().length() : raw(line, found.cutTo()));
+  }
+
+  private static int raw(NoteLine line, int folded) {
+    return line.folded().rawIndex(folded);
+  }
+}

@@ -1,0 +1,81 @@
+package org.daymount.note;
+
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.regex.Pattern;
+
+/** Where a note ends: by a line of its own, or by words that only sound like it. */
+final class NoteEnd {
+  private static final Pattern STOP = Pattern.compile("[ #*=-]*(?:stop|end)[ .!#*=-]*");
+
+  private static final String LAST_WORDS =
+      "(?:and )?(?:the end|(?:i'?m |we'?re )?stopping here|(?:the )?last page"
+          + "|that'?s (?:it|all)(?: for now| folks)?|thats (?:it|all)|ende|schluss|fin|fine|einde"
+          + "|fim|koniec|slut)[ .!)]*";
+
+  /** Last words that sound like an end. */
+  private static final Pattern CLOSING = Pattern.compile("(?:.*[.!?,;:-] *)?" + LAST_WORDS);
+
+  private static final Pattern CLOSING_LINE =
+      Pattern.compile(
+          "(?:\\[?\\d[^\\]]{5,30}\\]? ?-? ?[^:]{1,30}: )?[ #*=_~(-]*" + LAST_WORDS + "[*=_~-]*");
+
+  /** What a phone or a mail program adds by itself. Common practice, no source. */
+  private static final Pattern SIGNATURE =
+      Pattern.compile("[ -]*(?:sent|written|typed|shared) (?:from|with|on|via) my .{2,30}");
+
+  private NoteEnd() {}
+
+  static boolean isStop(NoteLine line) {
+    return STOP.matcher(line.text()).matches();
+  }
+
+  /** The line below the last day that ends the album; the number of lines when there is none. */
+  static int stop(List<NoteLine> lines, int lastDay) {
+    for (int i = lastDay + 1; i < lines.size(); i++) {
+      if (isStop(lines.get(i))) {
+        return i;
+      }
+    }
+    return lines.size();
+  }
+
+  /** Whether the note's last words sound like an end. */
+  static boolean closes(List<NoteLine> lines) {
+    return lines.stream()
+        .map(NoteLine::text)
+        .filter(text -> !text.isBlank())
+        .reduce((before, last) -> last)
+        .filter(text -> CLOSING.matcher(text.strip()).matches())
+        .isPresent();
+  }
+
+  /** Whether a line is no story, but says that the note is over, or who sent it. */
+  static boolean isNoStory(NoteLine line) {
+    String text = line.text().strip();
+    return CLOSING_LINE.matcher(text).matches() || SIGNATURE.matcher(text).matches();
+  }
+
+  /**
+   * The first line behind the last blank one below the last day, in a note whose days have none
+   * otherwise: words to oneself sooner than that day's story.
+   *
+   * @param days the indexes of the lines that start a day
+   * @param end behind the last line
+   */
+  static OptionalInt paragraphBelow(List<NoteLine> lines, List<Integer> days, int end) {
+    int last = days.get(days.size() - 1);
+    boolean spaced =
+        days.size() < 3
+            || lines.subList(days.get(0), last).stream().anyMatch(line -> line.text().isBlank());
+    if (spaced) {
+      return OptionalInt.empty();
+    }
+    for (int i = last + 1; i < end; i++) {
+      if (lines.get(i - 1).text().isBlank() && !lines.get(i).text().isBlank()) {
+        return OptionalInt.of(i);
+      }
+    }
+    return OptionalInt.empty();
+  }
+}

@@ -1,0 +1,231 @@
+package org.daymount.note;
+
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.daymount.album.DayPage;
+import org.daymount.album.PageSpec;
+import org.daymount.album.PageSpecParser;
+
+/**
+ * Words for the page that do not stand at the start of their day: behind its story ({@code painted
+ * the hall (two photos)}), in the middle of it, or on a line of their own below it. A phrase counts
+ * when all of it is words for a page and it is set off from the story; without a mark it counts
+ * where it can hardly be part of a sentence, or where the note does so again and again.
+ */
+final class PageWordsInStory {
+  private static final String MARK =
+      "[!?;,|()\\[\\]\"]|\\.(?!\\d)|:(?!\\d)|(?<= |^)-+(?= )|--+"
+          + "|[•·→*]+|[^\\p{L}\\p{M}\\p{N}\\p{Z}\\p{P}$€£+<>=^`~|]+";
+
+  /** Where a phrase may begin: behind a mark, or at any word. */
+  private static final Pattern START =
+      Pattern.compile("(?<mark>" + MARK + ")[ -]*|(?<=\\S)(?<gap> +)(?=[\\p{L}\\p{N}+&])");
+
+  /** What may stand at the start of a line below the day. */
+  private static final Pattern LINE_LEAD = Pattern.compile("(?:[ #>*•·_-]|\\[[ x]?\\]){0,12}+");
+
+  private static final Pattern CLOSING = Pattern.compile("[ .:;,)\\]!*_\"|-]*");
+  private static final Pattern POLITE =
+      Pattern.compile(
+          " *(?:(?:please|pls|plz|lol|haha|thanks|thx|today|ok|bitte|svp|graag|of"
+              + " (?:it|that|this|them|us)|for (?:it|that|this)(?: one)?|thank god)(?!\\p{L}))? *");
+  private static final Pattern MARK_BEHIND =
+      Pattern.compile("[ *_]*(?:$|[!?;,|()•·→\\]\"]|[.:](?!\\d)|-+ |--)");
+  private static final Pattern GOES_ON =
+      Pattern.compile(
+          " *(?:of|from|for|with|by|here|please|pls|today|thank|von|vom|mit|van|met|de|du|des|del|della|dos"
+              + "|da|do|av|fran|z|ze)(?![\\p{L}\\d])");
+
+  private static final int LONGEST_LINE = 2_000; // characters; longer ones are a story
+  private static final int LONGEST = 60; // characters of a phrase without a mark
+
+  /** What stands between the story and the words. */
+  private enum Joint {
+    LINE,
+    BRACKET,
+    DASH,
+    STOP,
+    COMMA,
+    NONE
+  }
+
+  /**
+   * @param words for the page
+   * @param from folded index at which they begin
+   * @param cutFrom where to begin to take them off the card; at {@code cutTo} when they stay
+   * @param cutTo where to end
+   * @param sure whether they count whatever the rest of the note is like
+   */
+  record Found(PageSpec words, int from, int cutFrom, int cutTo, boolean sure) {
+    boolean isCut() {
+      return cutTo > cutFrom;
+    }
+  }
+
+  private final String line;
+  private final int storyFrom;
+  private final Set<String> bases;
+  private final boolean habit;
+
+  private PageWordsInStory(String line, int storyFrom, Set<String> bases, boolean habit) {
+    this.line = line;
+    this.storyFrom = storyFrom;
+    this.bases = bases;
+    this.habit = habit;
+  }
+
+  /**
+   * The first words for the page that stand on a day's own line, behind the start of its story.
+   *
+   * @param line folded
+   * @param storyFrom where its story begins
+   * @param habit whether this note says its pages behind the stories
+   */
+  static Optional<Found> onDayLine(String line, int storyFrom, Set<String> bases, boolean habit) {
+    return new PageWordsInStory(line, storyFrom, bases, habit).found(false);
+  }
+
+  /** The same on a line of the story below. */
+  static Optional<Found> onLineBelow(String line, Set<String> bases, boolean habit) {
+    int lead = DayNameReader.end(LINE_LEAD, line, DayLineReader.chatEnd(line));
+    return new PageWordsInStory(line, lead, bases, habit).found(true);
+  }
+
+  /** Whether all of a line below a day is taken off the card. */
+  static boolean isWholeLine(String line, Found found) {
+    return found.cutTo() == line.length()
+        && found.cutFrom() <= DayNameReader.end(LINE_LEAD, line, DayLineReader.chatEnd(line));
+  }
+
+  private Optional<Found> found(boolean below) {
+    if (line.length() > LONGEST_LINE || storyFrom >= line.length()) {
+      return Optional.empty();
+    }
+    Optional<Found> best = below ? at(storyFrom, Joint.LINE, storyFrom) : Optional.empty();
+    Matcher start = START.matcher(line).region(storyFrom, line.length());
+    start.useTransparentBounds(true);
+    while (start.find() && best.filter(Found::sure).isEmpty()) {
+      boolean gap = start.group("gap") != null;
+      int from = start.end();
+      if (from > storyFrom && from < line.length() && !(gap && line.length() - from > LONGEST)) {
+        Joint joint = gap ? Joint.NONE : joint(start.group("mark").charAt(0));
+        Optional<Found> next = at(from, joint, start.start());
+        best = best.isEmpty() || next.filter(Found::sure).isPresent() ? next : best;
+      }
+    }
+    return best;
+  }
+
+  private static Joint joint(char mark) {
+    return switch (mark) {
+      case '(', '[', '"' -> Joint.BRACKET;
+      case ',' -> Joint.COMMA;
+      case '.', '!', '?', ';', ':', ')', ']' -> Joint.STOP;
+      default -> Joint.DASH; // or a bullet, an arrow, a little picture
+    };
+  }
+
+  private Optional<Found> at(int from, Joint joint, int markFrom) {
+    PageSpecParser.Read read = PageSpecParser.read(line, from, bases);
+    if (!read.any() || read.words().saysNothing()) {
+      return Optional.empty();
+    }
+    int end = read.end();
+    while (end > from && " ,;)|*_\"".indexOf(line.charAt(end - 1)) >= 0) {
+      end--;
+    }
+    PagePhrase phrase = PagePhrase.of(line.substring(from, end), read.words());
+    boolean ends =
+        DayNameReader.end(CLOSING, line, DayNameReader.end(POLITE, line, end)) == line.length();
+    if (joint == Joint.NONE) {
+      return ends ? unmarked(from, end, read.words(), phrase) : Optional.empty();
+    }
+    boolean whole = ends || follows(MARK_BEHIND, end);
+    boolean counts =
+        switch (phrase) {
+          case STRONG -> whole || joint == Joint.BRACKET || goesOn(joint, read.words(), end);
+          case WEAK -> whole && counts(joint, ends);
+          case OPEN -> whole && (joint == Joint.BRACKET || joint == Joint.DASH && ends && habit);
+        };
+    if (!counts) {
+      return Optional.empty();
+    }
+    Found found = ends ? toTheEnd(from, joint, markFrom) : within(from, end, joint, markFrom);
+    return Optional.of(
+        new Found(read.words(), from, whole ? found.cutFrom : 0, whole ? found.cutTo : 0, true));
+  }
+
+  /** {@code One photo of the letter}; "No photos from the museum" may be a sentence. */
+  private boolean goesOn(Joint joint, PageSpec words, int end) {
+    return words.kind() == DayPage.Kind.PICTURES
+        && (joint != Joint.LINE || habit)
+        && follows(GOES_ON, end);
+  }
+
+  private boolean counts(Joint joint, boolean ends) {
+    return switch (joint) {
+      case BRACKET, DASH -> true;
+      case LINE -> ends;
+      default -> habit;
+    };
+  }
+
+  private boolean follows(Pattern pattern, int at) {
+    return pattern.matcher(line).region(at, line.length()).lookingAt();
+  }
+
+  private Optional<Found> unmarked(int from, int end, PageSpec words, PagePhrase phrase) {
+    String said = line.substring(from, end);
+    if (phrase == PagePhrase.OPEN
+        || PagePhrase.goesOn(line.substring(storyFrom, from).strip(), said)) {
+      return Optional.empty();
+    }
+    boolean sure = phrase == PagePhrase.STRONG && PagePhrase.isNoSentence(said);
+    int cutFrom = habit ? withoutBlanks(from) : line.length();
+    return Optional.of(new Found(words, from, cutFrom, line.length(), sure || habit));
+  }
+
+  /** Off goes the mark too, unless it ends the sentence before. */
+  private Found toTheEnd(int from, Joint joint, int markFrom) {
+    boolean stays = joint == Joint.STOP && line.charAt(markFrom) != ':';
+    int cutFrom = withoutBlanks(joint == Joint.LINE ? 0 : stays ? markFrom + 1 : markFrom);
+    return new Found(PageSpec.NONE, from, cutFrom, line.length(), true);
+  }
+
+  /** A phrase in the middle goes with one of the marks around it. */
+  private Found within(int from, int end, Joint joint, int markFrom) {
+    int to = end;
+    while (to < line.length() && " *_".indexOf(line.charAt(to)) >= 0) {
+      to++;
+    }
+    boolean closes = to < line.length() && ")]\"".indexOf(line.charAt(to)) >= 0;
+    if (joint == Joint.BRACKET) {
+      int cutFrom = closes ? withoutBlanks(markFrom) : to;
+      return new Found(PageSpec.NONE, from, cutFrom, closes ? to + 1 : to, true);
+    }
+    if (joint == Joint.COMMA || joint == Joint.DASH) {
+      return new Found(PageSpec.NONE, from, withoutBlanks(markFrom), end, true);
+    }
+    if (to >= line.length() || ".!?:;|)-".indexOf(line.charAt(to)) < 0) {
+      return new Found(PageSpec.NONE, from, to, to, true); // the sentence goes on
+    }
+    int behind = Math.min(line.length(), to + 1);
+    if (joint == Joint.LINE) {
+      while (behind < line.length() && line.charAt(behind) == ' ') {
+        behind++;
+      }
+      return new Found(PageSpec.NONE, from, from, behind, true);
+    }
+    return new Found(PageSpec.NONE, from, markFrom + 1, behind, true);
+  }
+
+  private int withoutBlanks(int at) {
+    int from = at;
+    while (from > storyFrom && line.charAt(from - 1) == ' ') {
+      from--;
+    }
+    return from;
+  }
+}

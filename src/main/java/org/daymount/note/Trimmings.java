@@ -1,0 +1,65 @@
+package org.daymount.note;
+
+import java.util.List;
+import java.util.regex.Pattern;
+
+/**
+ * What stands among a story's lines and is no story: the stamps of a chat, empty boxes to tick, and
+ * at the note's end that it ends or who sent it.
+ */
+final class Trimmings {
+  private static final Pattern EMPTY_BOX = Pattern.compile("[ *•-]*\\[[ x]?\\] *");
+
+  /** A heading above the next day, or a line drawn. */
+  private static final Pattern HEADING =
+      Pattern.compile(
+          "[ #*=_-]*(?:(?:week|wk|woche|kw|semaine|semana|settimana|tydzien|vecka)(?:"
+              + " (?:of|vom|du|van|del))?[ .#]{0,3}(?:\\d|\\p{L}{3,9}\\.?"
+              + " \\d|one|two|three|four|five).{0,24})|[ #*=_~.-]{3,}");
+
+  private Trimmings() {}
+
+  /**
+   * @param next index behind the day's last line
+   * @param last whether it is the note's last day
+   */
+  static DayEntry off(DayEntry day, List<NoteLine> lines, int next, boolean last) {
+    DayEntry off = day;
+    for (int i = day.headingEnds() + 1; i < next; i++) {
+      NoteLine line = lines.get(i);
+      int chat = DayLineReader.chatEnd(line.text());
+      if (EMPTY_BOX.matcher(line.text()).matches()) {
+        off = off.without(i, 0, line.raw().length());
+      } else if (chat > 0) {
+        off = off.without(i, 0, line.folded().rawIndex(chat));
+      }
+    }
+    return withoutHeading(last ? withoutEnd(off, lines, next) : off, lines, next);
+  }
+
+  private static DayEntry withoutHeading(DayEntry day, List<NoteLine> lines, int next) {
+    DayEntry off = day;
+    for (int i = next - 1; i > day.headingEnds(); i--) {
+      NoteLine line = lines.get(i);
+      if (HEADING.matcher(line.text()).matches()) {
+        off = off.without(i, 0, line.raw().length());
+      } else if (!line.text().isBlank()) {
+        return off;
+      }
+    }
+    return off;
+  }
+
+  private static DayEntry withoutEnd(DayEntry day, List<NoteLine> lines, int next) {
+    DayEntry off = day;
+    for (int i = next - 1; i > day.headingEnds(); i--) {
+      NoteLine line = lines.get(i);
+      if (NoteEnd.isNoStory(line)) {
+        off = off.without(i, 0, line.raw().length());
+      } else if (!line.text().isBlank()) {
+        return off;
+      }
+    }
+    return off;
+  }
+}
