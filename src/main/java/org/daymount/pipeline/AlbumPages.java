@@ -74,7 +74,8 @@ record AlbumPages(
     addAll(warnings, plan.remarks());
     addAll(warnings, merged.remarks());
     List<DayPage> pages = plan.pages().stream().map(served).toList();
-    return new AlbumPages(directed(pages, fitter, request), noted, merged.choices(), reading, warnings);
+    return new AlbumPages(
+        directed(pages, fitter, request), noted, merged.choices(), reading, warnings);
   }
 
   /** A page gives its spaces their direction before any picture is chosen for them. */
