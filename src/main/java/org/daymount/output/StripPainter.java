@@ -91,7 +91,7 @@ public final class StripPainter {
    * Copies in a row or in a column.
    *
    * @param copy its size on paper
-   * @param step from one copy's corner to the next one's
+   * @param across from one copy's corner to the next one's; so is {@code down}
    */
   private record Layout(
       PaperSize paper, PaperSize copy, Length left, Length top, Length across, Length down) {
