@@ -14,6 +14,12 @@ final class ServerLimits {
   /** Seconds to send a whole request; without it a connection that never ends one stays. */
   static final int LONGEST_REQUEST = 10;
 
+  /**
+   * Bytes of a refused body that are still taken in, so that whoever sends it is told why: a
+   * connection closed under its sender loses the answer.
+   */
+  private static final int DRAINED = 1 << 20;
+
   /** A browser opens six connections a tab; a progress display holds one. */
   private static final int MOST_AT_ONCE = 100;
 
@@ -24,6 +30,7 @@ final class ServerLimits {
   /** Before the first server is made. */
   static void set() {
     System.setProperty("sun.net.httpserver.maxReqTime", Integer.toString(LONGEST_REQUEST));
+    System.setProperty("sun.net.httpserver.drainAmount", Integer.toString(DRAINED));
     // Small answers at once: without it each waits for the browser's acknowledgement (40 ms).
     System.setProperty("sun.net.httpserver.nodelay", "true");
   }
