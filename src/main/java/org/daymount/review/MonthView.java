@@ -74,7 +74,9 @@ final class MonthView {
     root.put("safeEdge", request.crop().safeEdge().inInches());
     root.put("sheet", request.settings().sheet().toString());
     root.put("hasNote", NoteInUse.of(request, surveyed.month()).isPresent());
-    root.put("cards", request.cards().map(Object::toString).orElse(null));
+    root.put(
+        "cards",
+        request.cardStyle().fitted() ? "auto" : request.cards().map(Object::toString).orElse(null));
     root.put("photos", surveyed.photos().size());
     root.put("undated", picked.undated().size());
     Map<LocalDate, Integer> counts = new HashMap<>();

@@ -39,7 +39,7 @@ class ReviewShotsTest {
     String out = home.resolve("daymount-2026-06").toString();
     try (Browser browser = Browser.start(1280, 900);
         RunningReview review =
-            RunningReview.startOpening(photos.toString(), "--out", out, "--cards", "3x4")) {
+            RunningReview.startOpening(photos.toString(), "--out", out, "--cards", "auto")) {
       browser.size(1280, 400, 1);
       browser.open(review.address());
       browser.waitFor(
@@ -52,9 +52,9 @@ class ReviewShotsTest {
       review.awaitOpen();
       browser.find(".month li");
       browser.size(1280, 860, 1);
-      shoot(browser, docs.resolve("review-month.jpg"));
       hideThisMachine(browser);
-      browser.shootPrint(docs.resolve("review-print.jpg"), MOST_BYTES);
+      browser.shootPrint(docs.resolve("review-print.jpg"), MOST_BYTES); // waits for the pictures
+      shoot(browser, docs.resolve("review-month.jpg"));
       browser.dark(true);
       shoot(browser, docs.resolve("review-month-dark.jpg"));
       browser.dark(false);
@@ -128,10 +128,9 @@ class ReviewShotsTest {
   /** Folders of whoever takes the pictures stand in none of them: the Quills' stand there. */
   private void hideThisMachine(Browser browser) {
     browser.run(
-        "const all = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);"
-            + "while (all.nextNode()) {"
-            + "  all.currentNode.data = all.currentNode.data.replaceAll(arguments[0], '/home/quill');"
-            + "}",
+        "const all = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);while"
+            + " (all.nextNode()) {  all.currentNode.data ="
+            + " all.currentNode.data.replaceAll(arguments[0], '/home/quill');}",
         home.toString());
   }
 
