@@ -46,16 +46,16 @@ enum PagePhrase {
       Set.copyOf(
           List.of(
               ("took take takes taking taken has have had having with of the a an my his her our"
-                   + " your their its these those this that and or in on at from for to by sent"
-                   + " send got get gets made make found find see saw seen show shows showed look"
-                   + " looked looks posted printed bought lost deleted is are was were be been"
-                   + " being am so too very how as about around over under than only just some any"
-                   + " no not but like more less feet foot ft inch inches metre metres meter meters"
-                   + " m cm miles mile km yards stood stands stand standing grew grown grow grows"
-                   + " twenty thirty forty fifty sixty hundred der die das den ein eine mit und ist"
-                   + " war sind habe hat gemacht le la les un une et de des du avec est el los una"
-                   + " y con il gli e di het een en van met is was och ett av som o os as um uma"
-                   + " com")
+                      + " your their its these those this that and or in on at from for to by sent"
+                      + " send got get gets made make found find see saw seen show shows showed look"
+                      + " looked looks posted printed bought lost deleted is are was were be been"
+                      + " being am so too very how as about around over under than only just some any"
+                      + " no not but like more less feet foot ft inch inches metre metres meter meters"
+                      + " m cm miles mile km yards stood stands stand standing grew grown grow grows"
+                      + " twenty thirty forty fifty sixty hundred der die das den ein eine mit und ist"
+                      + " war sind habe hat gemacht le la les un une et de des du avec est el los una"
+                      + " y con il gli e di het een en van met is was och ett av som o os as um uma"
+                      + " com")
                   .split(" ")));
 
   /**

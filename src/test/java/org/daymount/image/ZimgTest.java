@@ -162,8 +162,8 @@ class ZimgTest {
     Path clip = folder.resolve("clip.mp4");
     ffmpeg.run(
         ("-y -v error -f lavfi -i testsrc2=size=640x360:rate=1:duration=1 -vf"
-             + " gblur=sigma=8,eq=contrast=0.8:saturation=0.6,scale=out_color_matrix=bt2020:out_range=tv,format=yuv420p10le"
-             + " -c:v libx265 -tag:v hvc1 -color_primaries bt2020 -colorspace bt2020nc -color_trc "
+                + " gblur=sigma=8,eq=contrast=0.8:saturation=0.6,scale=out_color_matrix=bt2020:out_range=tv,format=yuv420p10le"
+                + " -c:v libx265 -tag:v hvc1 -color_primaries bt2020 -colorspace bt2020nc -color_trc "
                 + transfer
                 + " -x265-params lossless=1:log-level=error:"
                 + "colorprim=bt2020:colormatrix=bt2020nc:transfer="
