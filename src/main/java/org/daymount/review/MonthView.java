@@ -73,6 +73,7 @@ final class MonthView {
     root.put("minPpi", request.crop().minimum().value());
     root.put("safeEdge", request.crop().safeEdge().inInches());
     root.put("sheet", request.settings().sheet().toString());
+    root.put("units", request.pages().units().word());
     root.put("hasNote", NoteInUse.of(request, surveyed.month()).isPresent());
     root.put(
         "cards",

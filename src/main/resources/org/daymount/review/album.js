@@ -2,7 +2,7 @@
 // list can also be typed; an option the program has and this page has no question for is asked in
 // the words of the program's own help.
 
-import { el } from './parts.js';
+import { el, measured, usualUnits } from './parts.js';
 
 const TYPED = 'typed'; // the choice that opens a field to type in
 
@@ -180,7 +180,7 @@ function choice({ option, ask, among, hint }) {
   const select = el(
     'select',
     { id, onchange: () => show(select.value === TYPED) },
-    among.map(([value, words]) => el('option', { value }, words)),
+    among.map(([value, words]) => el('option', { value }, measured(words, usualUnits()))),
     hint ? el('option', { value: TYPED }, 'another: type it') : null,
   );
   const input = hint ? field({ id: `${id}-typed`, hint, label: `${ask}, typed` }) : null;

@@ -2,7 +2,7 @@
 
 import { cardAddress, change, get, post, state } from './ask.js';
 import { cropEditor } from './crop.js';
-import { SIZES, counted, dayName, el, printed, recut, redraw, sizeName, takesPhotos } from './parts.js';
+import { SIZES, counted, dayName, el, measured, printed, recut, redraw, sizeName, takesPhotos } from './parts.js';
 import { MOVES } from './month.js';
 import { photoTiles } from './photos.js';
 
@@ -148,7 +148,7 @@ function showDay(root, date) {
       return;
     }
     const whose = space.chosenBy === 'person' ? ', your choice' : '';
-    spaceTitle.textContent = `Space ${selected + 1}: ${sizeName(space.size)}, ${WAYS[space.direction] ?? space.direction}${whose}`;
+    spaceTitle.textContent = `Space ${selected + 1}: ${sizeName(space.size, state.month.units)}, ${WAYS[space.direction] ?? space.direction}${whose}`;
     redraw(
       settings,
       sizeSetting(space),
@@ -244,7 +244,7 @@ function showDay(root, date) {
     const name = 'space-size';
     const sizes = SIZES.some(([size]) => size === space.size)
       ? SIZES
-      : [[space.size, sizeName(space.size)], ...SIZES];
+      : [[space.size, sizeName(space.size, state.month.units)], ...SIZES];
     const input = el(
       'select',
       {
@@ -253,7 +253,7 @@ function showDay(root, date) {
         onchange: () =>
           change({ what: 'size', day: date, space: space.space, size: input.value || null }),
       },
-      sizes.map(([size, words]) => el('option', { value: size, selected: size === space.size }, words)),
+      sizes.map(([size, words]) => el('option', { value: size, selected: size === space.size }, measured(words, state.month.units))),
       space.sizeIsYours ? el('option', { value: '' }, 'as the page had it') : null,
     );
     return el('label', { for: name }, `Size of space ${space.space + 1}`, input);

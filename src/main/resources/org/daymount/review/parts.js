@@ -127,7 +127,18 @@ export const SIZES = [
   ['6x8', '6 × 8 in (15 × 20 cm)'],
 ];
 
-export const sizeName = (size) => SIZES.find(([name]) => name === size)?.[1] ?? `${size} in`;
+export const sizeName = (size, units) =>
+  measured(SIZES.find(([name]) => name === size)?.[1] ?? `${size} in`, units);
+
+/** Centimetres first, for whoever measures in them: `10 × 15 cm (4 × 6 in)`. */
+export const measured = (words, units) =>
+  units === 'cm' ? words.replace(/([\d½.]+ × [\d.]+) in(.*) \(([\d.]+ × [\d.]+) cm\)/, '$3 cm$2 ($1 in)') : words;
+
+/** As the browser's country measures: inches in those that Unicode's CLDR lists for them. */
+export function usualUnits() {
+  const country = new Intl.Locale(navigator.language).region;
+  return !country || ['US', 'GB', 'LR', 'MM'].includes(country) ? 'inches' : 'cm';
+}
 
 /**
  * What so many pixels per inch look like on paper, in a word that needs no glossary. Below half of

@@ -72,7 +72,7 @@ function showSheets(root) {
     el(
       'p',
       { class: 'quiet' },
-      `Prints of ${sizeName(state.month.sheet)}. They are written to ${state.month.out}, with the guide for cutting and mounting.`,
+      `Prints of ${sizeName(state.month.sheet, state.month.units)}. They are written to ${state.month.out}, with the guide for cutting and mounting.`,
     ),
     el('div', { class: 'buttons' }, make, trueSize, replace),
     words,
