@@ -88,6 +88,21 @@ final class PagesCommand extends ContextCommand {
               TerminalEscaper.of(
                   "note: " + warning.day().map(day -> day + ": ").orElse("") + warning.text()));
     }
+    ahead
+        .papers()
+        .tooLargeBySize()
+        .forEach(
+            (size, count) ->
+                around
+                    .err()
+                    .println(
+                        "note: "
+                            + count
+                            + " × "
+                            + ahead.month().units().sized(size)
+                            + ": too large for card of "
+                            + ahead.month().units().sized(card)
+                            + "; buy larger card and say so with --card-sheet, or buy them cut"));
     YearMonth made = ahead.month().month();
     Path name = out != null ? out : Path.of("daymount-pages-" + made);
     Finished finished = write(ahead, around.here().resolve(name));

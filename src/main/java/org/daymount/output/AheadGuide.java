@@ -53,10 +53,15 @@ final class AheadGuide {
                         + papers.packing().how()
                         + "."));
     papers
-        .tooLarge()
+        .tooLargeBySize()
         .forEach(
-            size ->
-                lines.add("Larger than that, so bought apart: " + month.units().sized(size) + "."));
+            (size, count) ->
+                lines.add(
+                    "Larger than the card, so bought apart: "
+                        + count
+                        + " of "
+                        + month.units().sized(size)
+                        + "."));
     Map<String, Integer> counts = new TreeMap<>();
     card.forEach(
         sheet ->

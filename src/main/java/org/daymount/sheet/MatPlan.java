@@ -53,6 +53,13 @@ public record MatPlan(Packing packing, List<PaperSize> tooLarge) {
     return new MatPlan(packing, tooLarge);
   }
 
+  /** How many of each size no sheet of card holds, in the order in which they were met. */
+  public Map<PaperSize, Integer> tooLargeBySize() {
+    Map<PaperSize, Integer> counts = new LinkedHashMap<>();
+    tooLarge.forEach(size -> counts.merge(size, 1, Integer::sum));
+    return counts;
+  }
+
   /** Size of the card; empty when nothing is cut from any. */
   public Optional<PaperSize> sheetSize() {
     return packing.sheets().stream().map(Sheet::size).findFirst();

@@ -65,6 +65,17 @@ class PagesCommandTest {
     assertTrue(text("pages.pdf").contains("Leaf 1, front: quay"));
   }
 
+  @Test
+  void whatIsTooLargeForTheCardIsToldOnceForEachSize() throws IOException {
+    Result made = run("pages", "--month", "2026-12", "--card-sheet", "5x7", "--out", "made");
+    assertEquals(0, made.code(), made.err());
+    assertTrue(made.err().contains("30 × 6x8 in: too large for card of 5x7 in"), made.err());
+    assertEquals(1, made.err().split("too large", -1).length - 1, made.err());
+    String papers = text("papers.pdf");
+    assertTrue(papers.contains("Larger than the card, so bought apart: 30 of 6x8 in"), papers);
+    assertEquals(1, papers.split("Larger than the card", -1).length - 1);
+  }
+
   /** A sheet of many cuts is set in columns: all its words stand on the page, none is cut off. */
   @Test
   void aSheetOfManyStripsIsToldWholeAndOnThePage() throws IOException {
