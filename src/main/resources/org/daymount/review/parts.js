@@ -136,7 +136,7 @@ export const measured = (words, units) =>
 
 /** As the browser's country measures: inches in those that Unicode's CLDR lists for them. */
 export function usualUnits() {
-  const country = new Intl.Locale(navigator.language).region;
+  const country = (navigator.language ?? '').split('-').find((part) => /^[A-Z]{2}$/.test(part));
   return !country || ['US', 'GB', 'LR', 'MM'].includes(country) ? 'inches' : 'cm';
 }
 
