@@ -11,7 +11,7 @@ final class CieLab {
   };
 
   private static final double[] WHITE = {0.9505, 1, 1.0890};
-  private static final double[][] RGB = inverse(XYZ);
+  private static final double[][] RGB = Matrix3.inverse(XYZ);
 
   /** Below it, CIE 15 takes a straight line for the cube root: (6/29) cubed. */
   private static final double STRAIGHT = 216.0 / 24389;
@@ -53,27 +53,5 @@ final class CieLab {
 
   private static double back(double f) {
     return f > 6.0 / 29 ? f * f * f : (f - 4.0 / 29) * 108 / 841;
-  }
-
-  private static double[][] inverse(double[][] m) {
-    double[][] inverse = new double[3][3];
-    double determinant = 0;
-    for (int i = 0; i < 3; i++) {
-      determinant += m[0][i] * cofactor(m, 0, i);
-    }
-    for (int i = 0; i < 3; i++) {
-      for (int j = 0; j < 3; j++) {
-        inverse[j][i] = cofactor(m, i, j) / determinant;
-      }
-    }
-    return inverse;
-  }
-
-  private static double cofactor(double[][] m, int row, int column) {
-    int r1 = (row + 1) % 3;
-    int r2 = (row + 2) % 3;
-    int c1 = (column + 1) % 3;
-    int c2 = (column + 2) % 3;
-    return m[r1][c1] * m[r2][c2] - m[r1][c2] * m[r2][c1];
   }
 }

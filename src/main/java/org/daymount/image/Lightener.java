@@ -120,12 +120,10 @@ public final class Lightener {
     return LEVEL[(int) (Math.max(0, Math.min(1, light)) * FINE + 0.5)] & 0xff;
   }
 
-  /** IEC 61966-2-1. */
   private static double[] linear() {
     double[] table = new double[LEVELS];
     for (int i = 0; i < LEVELS; i++) {
-      double v = i / 255.0;
-      table[i] = v <= 0.04045 ? v / 12.92 : Math.pow((v + 0.055) / 1.055, 2.4);
+      table[i] = SrgbCurve.light(i / 255.0);
     }
     return table;
   }
@@ -133,9 +131,7 @@ public final class Lightener {
   private static byte[] levels() {
     byte[] table = new byte[FINE + 1];
     for (int i = 0; i <= FINE; i++) {
-      double l = i / (double) FINE;
-      double v = l <= 0.0031308 ? 12.92 * l : 1.055 * Math.pow(l, 1 / 2.4) - 0.055;
-      table[i] = (byte) (int) (v * 255 + 0.5);
+      table[i] = (byte) (int) (SrgbCurve.sample(i / (double) FINE) * 255 + 0.5);
     }
     return table;
   }

@@ -32,7 +32,7 @@ final class MatrixConversion {
   private final float[] blue = new float[3 * 256];
 
   private MatrixConversion(ICC_Profile profile) {
-    double[][] toSrgb = inverse(colorants(ICC_Profile.getInstance(ColorSpace.CS_sRGB)));
+    double[][] toSrgb = Matrix3.inverse(colorants(ICC_Profile.getInstance(ColorSpace.CS_sRGB)));
     double[][] own = colorants(profile);
     float[][] parts = {red, green, blue};
     for (int channel = 0; channel < 3; channel++) {
@@ -76,13 +76,11 @@ final class MatrixConversion {
     return ENCODED[Math.max(0, Math.min(FINEST, (int) (linear + 0.5f)))] & 0xff;
   }
 
-  /** IEC 61966-2-1, 5.2, of 65,536 steps of light. */
+  /** Of 65,536 steps of light. */
   private static byte[] encoded() {
     byte[] encoded = new byte[FINEST + 1];
     for (int i = 0; i <= FINEST; i++) {
-      double v = i / (double) FINEST;
-      double coded = v <= 0.0031308 ? 12.92 * v : 1.055 * Math.pow(v, 1 / 2.4) - 0.055;
-      encoded[i] = (byte) Math.round(255 * coded);
+      encoded[i] = (byte) Math.round(255 * SrgbCurve.sample(i / (double) FINEST));
     }
     return encoded;
   }
@@ -166,24 +164,5 @@ final class MatrixConversion {
       case 3 -> v >= p[4] ? Math.pow(p[1] * v + p[2], p[0]) : p[3] * v;
       default -> v >= p[4] ? Math.pow(p[1] * v + p[2], p[0]) + p[5] : p[3] * v + p[6];
     };
-  }
-
-  private static double[][] inverse(double[][] m) {
-    double[][] cofactors = new double[3][3];
-    for (int r = 0; r < 3; r++) {
-      for (int c = 0; c < 3; c++) {
-        cofactors[c][r] =
-            m[(r + 1) % 3][(c + 1) % 3] * m[(r + 2) % 3][(c + 2) % 3]
-                - m[(r + 1) % 3][(c + 2) % 3] * m[(r + 2) % 3][(c + 1) % 3];
-      }
-    }
-    double determinant =
-        m[0][0] * cofactors[0][0] + m[0][1] * cofactors[1][0] + m[0][2] * cofactors[2][0];
-    for (double[] row : cofactors) {
-      for (int c = 0; c < 3; c++) {
-        row[c] /= determinant;
-      }
-    }
-    return cofactors;
   }
 }

@@ -76,7 +76,7 @@ final class WideToSrgb implements SampleConversion {
       scenePower[i] = (float) Math.pow(signal * signal, 0.2); // gamma 1.2 less 1, BT.2100 note 5f
       double shown = Math.max(1e-6, signal * signal) * PEAK;
       gain[i] = (float) (rolledOff(shown) / shown);
-      coded[i] = (byte) Math.round(255 * srgb(signal * signal));
+      coded[i] = (byte) Math.round(255 * SrgbCurve.sample(signal * signal));
     }
     double[] matrix =
         switch (colour.primaries()) {
@@ -94,7 +94,7 @@ final class WideToSrgb implements SampleConversion {
     return switch (transfer) {
       case HLG -> hlgScene(signal);
       case PQ -> pqLight(signal);
-      default -> WHITE * linear(signal);
+      default -> WHITE * SrgbCurve.light(signal);
     };
   }
 
@@ -138,15 +138,6 @@ final class WideToSrgb implements SampleConversion {
     double p =
         (2 * t3 - 3 * t2 + 1) * knee + (t3 - 2 * t2 + t) * (1 - knee) + (-2 * t3 + 3 * t2) * most;
     return pqLight(p * pqSignal(PEAK));
-  }
-
-  /** IEC 61966-2-1, 5.2. */
-  private static double linear(double signal) {
-    return signal <= 0.04045 ? signal / 12.92 : Math.pow((signal + 0.055) / 1.055, 2.4);
-  }
-
-  private static double srgb(double light) {
-    return light <= 0.0031308 ? light * 12.92 : 1.055 * Math.pow(light, 1 / 2.4) - 0.055;
   }
 
   @Override

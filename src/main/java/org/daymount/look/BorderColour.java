@@ -3,6 +3,7 @@ package org.daymount.look;
 import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
+import org.daymount.image.Matrix3;
 
 /**
  * How little a pixel's colour is like the picture's border: the Mahalanobis distance to each of the
@@ -72,7 +73,7 @@ final class BorderColour {
     for (int c = 0; c < 3; c++) {
       spread[c][c] += SPREAD_FLOOR;
     }
-    double[][] inverse = inverse(spread);
+    double[][] inverse = Matrix3.inverse(spread);
     Plane out = Plane.empty(width, lab.light().height());
     double[] off = new double[3];
     for (int i = 0; i < out.values().length; i++) {
@@ -86,27 +87,6 @@ final class BorderColour {
         }
       }
       out.values()[i] = (float) Math.sqrt(Math.max(0, squared));
-    }
-    return out;
-  }
-
-  /** Of a symmetric, positive definite 3 by 3 matrix, by cofactors. */
-  private static double[][] inverse(double[][] m) {
-    double[][] out = new double[3][3];
-    for (int r = 0; r < 3; r++) {
-      for (int c = 0; c < 3; c++) {
-        int r1 = (r + 1) % 3;
-        int r2 = (r + 2) % 3;
-        int c1 = (c + 1) % 3;
-        int c2 = (c + 2) % 3;
-        out[c][r] = m[r1][c1] * m[r2][c2] - m[r1][c2] * m[r2][c1];
-      }
-    }
-    double determinant = m[0][0] * out[0][0] + m[0][1] * out[1][0] + m[0][2] * out[2][0];
-    for (double[] row : out) {
-      for (int c = 0; c < 3; c++) {
-        row[c] /= determinant;
-      }
     }
     return out;
   }

@@ -1,5 +1,7 @@
 package org.daymount.look;
 
+import org.daymount.image.SrgbCurve;
+
 /** A picture as CIE 1976 L*a*b* planes, white point D65; L* 0 to 100. */
 record Lab(Plane light, Plane greenRed, Plane blueYellow) {
   private static final double[] LINEAR = linear();
@@ -38,8 +40,7 @@ record Lab(Plane light, Plane greenRed, Plane blueYellow) {
   private static double[] linear() {
     double[] table = new double[256];
     for (int i = 0; i < table.length; i++) {
-      double v = i / 255.0;
-      table[i] = v <= 0.04045 ? v / 12.92 : Math.pow((v + 0.055) / 1.055, 2.4);
+      table[i] = SrgbCurve.light(i / 255.0);
     }
     return table;
   }
