@@ -73,7 +73,7 @@ final class Requests {
     Optional<PaperSize> size =
         Optional.ofNullable(pages.cards).flatMap(Converters.CardChoice::size);
     PaperSize sheet = settings(pages).sheets().usable();
-    size.filter(card -> !card.fitsInto(sheet) && !card.turned().fitsInto(sheet))
+    size.filter(card -> !card.fitsEitherWayInto(sheet))
         .ifPresent(
             card -> {
               throw new IllegalArgumentException(

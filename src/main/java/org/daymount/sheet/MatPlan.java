@@ -43,7 +43,7 @@ public record MatPlan(Packing packing, List<PaperSize> tooLarge) {
     List<PaperSize> tooLarge = new ArrayList<>();
     mats.forEach(
         (name, mat) -> {
-          if (mat.fitsInto(card) || mat.turned().fitsInto(card)) {
+          if (mat.fitsEitherWayInto(card)) {
             pieces.add(new Piece(name, mat, pieces.size()));
           } else {
             tooLarge.add(mat);

@@ -34,7 +34,7 @@ public final class PieceSplitter {
    * @return one part if the piece fits
    */
   public List<Part> split(Piece piece, PaperSize sheet) {
-    if (fits(piece.size(), sheet)) {
+    if (piece.size().fitsEitherWayInto(sheet)) {
       return List.of(new Part(piece, whole(piece.size())));
     }
     List<PaperBox> boxes = new ArrayList<>(boxes(piece.size(), sheet));
@@ -61,10 +61,6 @@ public final class PieceSplitter {
     Grid upright = Grid.of(piece, sheet);
     Grid turned = Grid.of(piece, sheet.turned());
     return (turned.parts() < upright.parts() ? turned : upright).boxes(piece);
-  }
-
-  private static boolean fits(PaperSize size, PaperSize sheet) {
-    return size.fitsInto(sheet) || size.turned().fitsInto(sheet);
   }
 
   private static PaperBox whole(PaperSize size) {
@@ -123,7 +119,7 @@ public final class PieceSplitter {
     }
 
     private List<PaperBox> search(PaperSize size) {
-      if (fits(size, sheet)) {
+      if (size.fitsEitherWayInto(sheet)) {
         return List.of(whole(size));
       }
       List<PaperBox> best = List.of();

@@ -25,13 +25,16 @@ final class SheetFiller {
     PaperSize usable = settings.usable();
     FilledTree plain = filled(tree, false, pieces).uprightWithin(usable);
     if (asIs.isSquare()) {
-      return new SheetLayout(settings.rim(), settings.roomyRim()).lay(SharedTrims.in(plain), asIs);
+      return laid(plain, asIs);
     }
     FilledTree onItsSide = filled(tree, true, pieces).uprightWithin(usable.turned());
     return onItsSide.turnedPieces() < plain.turnedPieces()
-        ? new SheetLayout(settings.rim(), settings.roomyRim())
-            .lay(SharedTrims.in(onItsSide), asIs.turned())
-        : new SheetLayout(settings.rim(), settings.roomyRim()).lay(SharedTrims.in(plain), asIs);
+        ? laid(onItsSide, asIs.turned())
+        : laid(plain, asIs);
+  }
+
+  private Sheet laid(FilledTree tree, PaperSize sheet) {
+    return new SheetLayout(settings.rim(), settings.roomyRim()).lay(SharedTrims.in(tree), sheet);
   }
 
   private static FilledTree filled(

@@ -44,7 +44,7 @@ public final class SheetPacker {
   }
 
   private static void requireFits(Piece piece, PaperSize sheet) {
-    if (!piece.size().fitsInto(sheet) && !piece.size().turned().fitsInto(sheet)) {
+    if (!piece.size().fitsEitherWayInto(sheet)) {
       throw new IllegalArgumentException(
           "piece %s of %s does not fit a %s sheet; split it first"
               .formatted(piece.label(), SizeText.text(piece.size()), SizeText.text(sheet)));

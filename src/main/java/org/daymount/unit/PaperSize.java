@@ -59,6 +59,11 @@ public record PaperSize(Length width, Length height) {
     return !width.isLongerThan(other.width) && !height.isLongerThan(other.height);
   }
 
+  /** As it is, or a quarter turned. */
+  public boolean fitsEitherWayInto(PaperSize other) {
+    return fitsInto(other) || turned().fitsInto(other);
+  }
+
   public double squareInches() {
     return width.inInches() * height.inInches();
   }

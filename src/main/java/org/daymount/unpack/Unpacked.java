@@ -71,7 +71,7 @@ public final class Unpacked {
       throw new FileNotFoundException(resources + " are not packed with the program");
     }
     byte[] all = sums.toString().getBytes(StandardCharsets.US_ASCII);
-    Path place = folder.resolve(name + "-" + hex(Sha256.digest().digest(all)).substring(0, 16));
+    Path place = folder.resolve(name + "-" + Sha256.hex(all).substring(0, 16));
     try {
       Files.createDirectories(place);
       for (Map.Entry<String, String> one : sums.entrySet()) {
@@ -208,10 +208,6 @@ public final class Unpacked {
     try (InputStream all = new DigestInputStream(content, digest)) {
       all.transferTo(OutputStream.nullOutputStream());
     }
-    return hex(digest.digest());
-  }
-
-  private static String hex(byte[] sum) {
-    return HexFormat.of().formatHex(sum);
+    return HexFormat.of().formatHex(digest.digest());
   }
 }
