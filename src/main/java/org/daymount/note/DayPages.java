@@ -25,11 +25,12 @@ final class DayPages {
   private final NoteRemarks remarks;
   private final Optional<NoteColumns> columns;
 
-  DayPages(List<NoteLine> lines, Set<String> bases, NoteRemarks remarks) {
+  DayPages(
+      List<NoteLine> lines, Set<String> bases, NoteRemarks remarks, Optional<NoteColumns> columns) {
     this.lines = lines;
     this.bases = bases;
     this.remarks = remarks;
-    this.columns = NoteColumns.of(lines);
+    this.columns = columns;
   }
 
   /** Where words for a page were found below or behind the start of a story. */
@@ -44,24 +45,32 @@ final class DayPages {
     for (int i = 0; i < days.size(); i++) {
       headed.add(withColumns(days.get(i)).orElse(withWordsBelow(days.get(i), next(days, i, end))));
     }
-    int sure = 0;
-    int likely = 0;
-    for (int i = 0; i < headed.size(); i++) {
-      Optional<Place> place = place(headed.get(i), next(headed, i, end), false);
-      sure += place.filter(each -> each.found().sure()).isPresent() ? 1 : 0;
-      likely += place.isPresent() ? 1 : 0;
+    List<Optional<Place>> places = places(headed, end, false);
+    long likely = places.stream().flatMap(Optional::stream).count();
+    long sure =
+        places.stream().flatMap(Optional::stream).filter(each -> each.found().sure()).count();
+    if (sure >= HABIT || likely >= LIKELY_HABIT) {
+      places = places(headed, end, true);
     }
-    boolean habit = sure >= HABIT || likely >= LIKELY_HABIT;
     List<DayEntry> complete = new ArrayList<>();
     for (int i = 0; i < headed.size(); i++) {
       DayEntry day = headed.get(i);
       complete.add(
-          place(day, next(headed, i, end), habit)
+          places
+              .get(i)
               .filter(each -> each.found().sure())
               .map(each -> with(day, each))
               .orElse(day));
     }
     return complete;
+  }
+
+  private List<Optional<Place>> places(List<DayEntry> days, int end, boolean habit) {
+    List<Optional<Place>> places = new ArrayList<>();
+    for (int i = 0; i < days.size(); i++) {
+      places.add(place(days.get(i), next(days, i, end), habit));
+    }
+    return places;
   }
 
   private static int next(List<DayEntry> days, int i, int end) {

@@ -63,8 +63,9 @@ public final class NoteParser {
     List<DayEntry> entries = entries(header, reader);
     int firstDay = entries.isEmpty() ? lines.size() : entries.get(0).index();
     int stop = entries.isEmpty() ? lines.size() : stop(entries);
-    List<NoteDay> days = days(entries, stop);
-    remarks.onPreamble(header, firstDay);
+    Optional<NoteColumns> table = NoteColumns.of(lines);
+    List<NoteDay> days = days(entries, stop, table);
+    remarks.onPreamble(header, firstDay, table);
     remarks.addAll(NoteRemarks.repeated(days, header.month()));
     header.month().ifPresent(month -> remarks.addAll(dateRemarks(days, month)));
     return new MonthNote(
@@ -77,8 +78,8 @@ public final class NoteParser {
   }
 
   /** The days with the words for their pages and their stories. */
-  private List<NoteDay> days(List<DayEntry> entries, int stop) {
-    List<DayEntry> complete = new DayPages(lines, bases, remarks).complete(entries, stop);
+  private List<NoteDay> days(List<DayEntry> entries, int stop, Optional<NoteColumns> table) {
+    List<DayEntry> complete = new DayPages(lines, bases, remarks, table).complete(entries, stop);
     remarks.onDays(complete);
     List<NoteDay> days = new ArrayList<>();
     for (int i = 0; i < complete.size(); i++) {

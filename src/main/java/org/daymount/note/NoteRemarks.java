@@ -166,8 +166,7 @@ final class NoteRemarks {
     }
   }
 
-  void onPreamble(MonthHeader header, int firstDay) {
-    Optional<NoteColumns> table = NoteColumns.of(lines);
+  void onPreamble(MonthHeader header, int firstDay, Optional<NoteColumns> table) {
     for (int i = 0; i < firstDay; i++) {
       NoteLine line = lines.get(i);
       String text = line.text().strip();

@@ -1,6 +1,7 @@
 package org.daymount.note;
 
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
 /**
@@ -34,27 +35,17 @@ final class Trimmings {
         off = off.without(i, 0, line.folded().rawIndex(chat));
       }
     }
-    return withoutHeading(last ? withoutEnd(off, lines, next) : off, lines, next);
+    off = last ? withoutAtEnd(off, lines, next, NoteEnd::isNoStory) : off;
+    return withoutAtEnd(off, lines, next, line -> HEADING.matcher(line.text()).matches());
   }
 
-  private static DayEntry withoutHeading(DayEntry day, List<NoteLine> lines, int next) {
+  /** The last lines as far as all of them that are not blank are such. */
+  private static DayEntry withoutAtEnd(
+      DayEntry day, List<NoteLine> lines, int next, Predicate<NoteLine> isNoStory) {
     DayEntry off = day;
     for (int i = next - 1; i > day.headingEnds(); i--) {
       NoteLine line = lines.get(i);
-      if (HEADING.matcher(line.text()).matches()) {
-        off = off.without(i, 0, line.raw().length());
-      } else if (!line.text().isBlank()) {
-        return off;
-      }
-    }
-    return off;
-  }
-
-  private static DayEntry withoutEnd(DayEntry day, List<NoteLine> lines, int next) {
-    DayEntry off = day;
-    for (int i = next - 1; i > day.headingEnds(); i--) {
-      NoteLine line = lines.get(i);
-      if (NoteEnd.isNoStory(line)) {
+      if (isNoStory.test(line)) {
         off = off.without(i, 0, line.raw().length());
       } else if (!line.text().isBlank()) {
         return off;
