@@ -23,6 +23,7 @@ import org.daymount.pipeline.Progress;
 import org.daymount.review.MonthOpener;
 import org.daymount.review.ReviewServer;
 import org.daymount.start.MonthChoice;
+import org.daymount.unit.Units;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
@@ -58,8 +59,7 @@ final class MonthOpening implements MonthOpener {
         new DaysFinder(Progress.SILENT)
             .find(
                 folders,
-                new IngestSettings(
-                    ClockCorrections.parse(List.of()), around.today(), around.zone()),
+                new IngestSettings(ClockCorrections.NONE, around.today(), around.zone()),
                 new DaySettings(DayStart.FOUR, Optional.empty(), DayNumbers.ALL),
                 Runtime.getRuntime().availableProcessors(),
                 false);
@@ -107,6 +107,11 @@ final class MonthOpening implements MonthOpener {
         .filter(option -> !ASKED_OTHERWISE.contains(name(option)))
         .map(MonthOpening::setting)
         .toList();
+  }
+
+  @Override
+  public Units units() {
+    return Units.of(around.locale());
   }
 
   private static Setting setting(OptionSpec option) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.daymount.start.MonthChoice;
+import org.daymount.unit.Units;
 
 /** What the start page can have done; whoever starts the server does it. */
 public interface MonthOpener {
@@ -45,6 +46,9 @@ public interface MonthOpener {
 
   /** All that can be set but pictures, month, texts and place, which are asked otherwise. */
   List<Setting> settings();
+
+  /** That the person reads first unless another is chosen. */
+  Units units();
 
   /** Reads dates only; no picture is decoded. */
   Dates dates(List<Path> folders);

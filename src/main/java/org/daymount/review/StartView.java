@@ -35,6 +35,7 @@ final class StartView {
     ArrayNode places = root.putArray("places");
     folders.places().forEach(place -> places.add(node(place)));
     kept.album().forEach(root.putObject("album")::put);
+    root.put("units", opener.units().word());
     ArrayNode settings = root.putArray("settings");
     for (MonthOpener.Setting setting : opener.settings()) {
       ObjectNode one = settings.addObject();

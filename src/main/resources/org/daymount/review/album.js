@@ -2,7 +2,7 @@
 // list can also be typed; an option the program has and this page has no question for is asked in
 // the words of the program's own help.
 
-import { el, measured, usualUnits } from './parts.js';
+import { el, measured } from './parts.js';
 
 const TYPED = 'typed'; // the choice that opens a field to type in
 
@@ -133,9 +133,10 @@ const SELDOM = [
 /**
  * @param settings of the program: name, kind, hint, words and among
  * @param kept the values to begin with, by option
+ * @param units that the person reads first
  * @return `usual` and `seldom` to be shown, `values()` by option, and `set(values)`
  */
-export function albumPart(settings, kept) {
+export function albumPart(settings, kept, units) {
   const there = new Map(settings.map((setting) => [setting.name, setting]));
   const asked = [...QUESTIONS, ...SELDOM.flatMap(([, questions]) => questions)].map(({ option }) => option);
   const others = settings.filter((setting) => !asked.includes(setting.name)).map(inItsWords);
@@ -151,7 +152,7 @@ export function albumPart(settings, kept) {
 
   function ask(question) {
     const { kind } = there.get(question.option);
-    const made = question.among ? choice(question) : kind === 'switch' ? turned(question) : typed(question, kind);
+    const made = question.among ? choice(question, units) : kind === 'switch' ? turned(question) : typed(question, kind);
     inputs.set(question.option, made);
     made.set(kept[question.option] ?? '');
     return made.node;
@@ -175,12 +176,12 @@ function inItsWords({ name, hint, words, among }) {
   };
 }
 
-function choice({ option, ask, among, hint }) {
+function choice({ option, ask, among, hint }, units) {
   const id = `album-${option}`;
   const select = el(
     'select',
     { id, onchange: () => show(select.value === TYPED) },
-    among.map(([value, words]) => el('option', { value }, measured(words, usualUnits()))),
+    among.map(([value, words]) => el('option', { value }, measured(words, units))),
     hint ? el('option', { value: TYPED }, 'another: type it') : null,
   );
   const input = hint ? field({ id: `${id}-typed`, hint, label: `${ask}, typed` }) : null;

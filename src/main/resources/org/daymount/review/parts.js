@@ -134,12 +134,6 @@ export const sizeName = (size, units) =>
 export const measured = (words, units) =>
   units === 'cm' ? words.replace(/([\d½.]+ × [\d.]+) in(.*) \(([\d.]+ × [\d.]+) cm\)/, '$3 cm$2 ($1 in)') : words;
 
-/** As the browser's country measures: inches in those that Unicode's CLDR lists for them. */
-export function usualUnits() {
-  const country = (navigator.language ?? '').split('-').find((part) => /^[A-Z]{2}$/.test(part));
-  return !country || ['US', 'GB', 'LR', 'MM'].includes(country) ? 'inches' : 'cm';
-}
-
 /**
  * What so many pixels per inch look like on paper, in a word that needs no glossary. Below half of
  * the least asked for, single pixels can be seen (common practice, no source).

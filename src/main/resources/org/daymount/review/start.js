@@ -29,7 +29,7 @@ export function showStart(root) {
   };
   const lastAlbum = el('input', { type: 'checkbox', role: 'switch', id: 'last-album', checked: true });
   const asLast = el('label', { for: 'last-album', class: 'switch', hidden: true }, lastAlbum, el('span', {}, `Pages as in ${at.lastAlbum}`));
-  const album = albumPart(at.settings, at.album);
+  const album = albumPart(at.settings, at.album, at.units);
   const out = el('input', { type: 'text', id: 'out', autocomplete: 'off', spellcheck: 'false', onchange: () => {
     ready();
     findTexts();
