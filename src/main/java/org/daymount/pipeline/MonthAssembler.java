@@ -64,7 +64,7 @@ final class MonthAssembler {
                 warnings.add(new Warning("page-full", Optional.empty(), Optional.of(day), text)));
     onDays(
             pages.withoutCards(),
-            "the pictures leave no place for the story card",
+            PlannedPages.NO_PLACE_FOR_CARD,
             request.cardStyle().fitted()
                 ? ": the story is longer than its place; shorten it, or give the page fewer"
                     + " pictures"

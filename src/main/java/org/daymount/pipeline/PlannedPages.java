@@ -10,6 +10,8 @@ import org.daymount.page.PagePlanner;
 
 /** Where everything will lie in the album, cards and all; no sheet is packed yet. */
 public final class PlannedPages {
+  static final String NO_PLACE_FOR_CARD = "the pictures leave no place for the story card";
+
   private final PagePlanner.Plan plan;
   private final Stories stories;
 
@@ -25,8 +27,7 @@ public final class PlannedPages {
   /** Per day, what does not fit on its page, with the nearest that does. */
   public Map<LocalDate, String> misfits() {
     Map<LocalDate, String> misfits = new TreeMap<>(plan.misfits());
-    plan.withoutCards()
-        .forEach(day -> misfits.put(day, "the pictures leave no place for the story card"));
+    plan.withoutCards().forEach(day -> misfits.put(day, NO_PLACE_FOR_CARD));
     return misfits;
   }
 

@@ -65,14 +65,14 @@ final class ChoiceReader {
         texts.remove(text);
       }
     }
-    Optional<String> wrong = opener.wrong(with(wish, texts));
+    Optional<String> wrong = opener.wrong(wish.with(texts));
     if (wrong.isPresent()) {
       throw new HttpException(HttpException.BAD_REQUEST, wrong.get());
     }
     for (Map.Entry<MonthText, String> each : typed.entrySet()) {
       texts.put(each.getKey(), each.getKey().write(wish.out(), each.getValue()));
     }
-    return with(wish, texts);
+    return wish.with(texts);
   }
 
   List<Path> folders(JsonNode body) throws HttpException {
@@ -102,10 +102,6 @@ final class ChoiceReader {
       throw new HttpException(
           HttpException.BAD_REQUEST, "'" + typed + "' cannot be the name of a folder here");
     }
-  }
-
-  private static MonthChoice with(MonthChoice wish, Map<MonthText, Path> texts) {
-    return new MonthChoice(wish.folders(), wish.month(), texts, wish.album(), wish.out());
   }
 
   private static Map<String, String> album(JsonNode body) {

@@ -189,7 +189,7 @@ final class StartApi {
           .or(() -> text.find(month.folders(), month.out()))
           .ifPresent(file -> texts.put(text, file));
     }
-    return new MonthChoice(month.folders(), month.month(), texts, month.album(), month.out());
+    return month.with(texts);
   }
 
   private ObjectNode show(String name) throws HttpException {

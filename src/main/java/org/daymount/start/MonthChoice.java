@@ -28,4 +28,8 @@ public record MonthChoice(
     texts = Map.copyOf(texts);
     album = Collections.unmodifiableMap(new LinkedHashMap<>(album));
   }
+
+  public MonthChoice with(Map<MonthText, Path> others) {
+    return new MonthChoice(folders, month, others, album, out);
+  }
 }

@@ -153,8 +153,8 @@ function showDay(root, date) {
       settings,
       sizeSetting(space),
       directionSetting(space),
-      matSwitch(space),
-      sideSwitch(space),
+      spaceSwitch(space, 'mat', space.reveal > 0, 'On a mat'),
+      spaceSwitch(space, 'side', space.onSide, 'May lie on its side'), // turned, in a pocket
       el(
         'button',
         {
@@ -288,33 +288,17 @@ function showDay(root, date) {
     return el('label', { for: name }, 'Direction', input);
   }
 
-  function matSwitch(space) {
-    const name = 'space-mat';
+  function spaceSwitch(space, what, checked, words) {
+    const name = `space-${what}`;
     const input = el('input', {
       type: 'checkbox',
       role: 'switch',
       id: name,
       'data-at': name,
-      checked: space.reveal > 0,
-      onchange: () =>
-        change({ what: 'mat', day: date, space: space.space, mat: input.checked }),
+      checked,
+      onchange: () => change({ what, day: date, space: space.space, [what]: input.checked }),
     });
-    return el('label', { for: name, class: 'switch' }, input, 'On a mat');
-  }
-
-  /** On a pocket page an upright picture may lie in a lying pocket, turned. */
-  function sideSwitch(space) {
-    const name = 'space-side';
-    const input = el('input', {
-      type: 'checkbox',
-      role: 'switch',
-      id: name,
-      'data-at': name,
-      checked: space.onSide,
-      onchange: () =>
-        change({ what: 'side', day: date, space: space.space, side: input.checked }),
-    });
-    return el('label', { for: name, class: 'switch' }, input, 'May lie on its side');
+    return el('label', { for: name, class: 'switch' }, input, words);
   }
 
   async function drawPhotos() {
