@@ -46,10 +46,11 @@ public final class PageSpecParser {
 
   private static final Pattern LABEL =
       Pattern.compile(
-          "(?:(?:page|size|format|layout|orientation|photos?|pics?|pictures?|fotos?|bilder|seite|grosse|(?:i"
-              + " )?needs?|(?:i )?want|album|prints?|for the (?:page|album)) *[:=](?!"
-              + " *$)|(?:(?:and|so|for) ){0,2}(?:that|this|it|i)?(?: day)?"
-              + " ?(?:needs|wants|gets|should (?:get|have)|deserves|i need|i want)(?= )) *");
+          "(?:(?:page|size|format|layout|orientation|photos?|pics?|pictures?|fotos?|bilder"
+              + "|seite|grosse|(?:i )?needs?|(?:i )?want|album|prints?|for the (?:page"
+              + "|album)) *[:=](?! *$)|(?:(?:and|so|for) ){0,2}(?:that|this|it"
+              + "|i)?(?: day)? ?(?:needs|wants|gets|should (?:get|have)|deserves|i need"
+              + "|i want)(?= )) *");
   private static final Pattern LABELLED_COUNT =
       Pattern.compile(
           "(?:photos?|pics?|pictures?|fotos?|bilder) *[:=] *(\\d{1,2})(?= *(?:$|[-.,;|]))");
@@ -65,18 +66,18 @@ public final class PageSpecParser {
   private static final Pattern SPACES = Pattern.compile(" +");
   private static final Pattern ALL =
       Pattern.compile(
-          "(?:both|all|each|beide|alle|tous|toutes|ambas|todas|ambos|todos|entramb[ei]|tutt[ei]|allebei|oba|obie|wszystkie|bada|alla|chaque)"
-              + " +(?:of them )?");
+          "(?:both|all|each|beide|alle|tous|toutes|ambas|todas|ambos|todos|entramb[ei]"
+              + "|tutt[ei]|allebei|oba|obie|wszystkie|bada|alla|chaque) +(?:of them )?");
   private static final Pattern BEFORE_REVEAL = Pattern.compile(" *(?:with (?:an? )?)?");
   private static final Pattern AFTER_REVEAL = Pattern.compile(" +reveal(?![\\p{L}\\d-])");
   private static final Pattern COUNT_BEFORE =
       Pattern.compile(
-          "(?:(\\d{1,2}) *(?:x(?! *-)|(?= |[pl](?![\\p{L}\\d])|[\\x{1F4F7}\\x{1F4F8}])) *|([a-z]+)"
-              + " +)(?=.)");
+          "(?:(\\d{1,2}) *(?:x(?! *-)|(?= |[pl](?![\\p{L}\\d])|[\\x{1F4F7}\\x{1F4F8}])) *"
+              + "|([a-z]+) +)(?=.)");
   private static final Pattern COUNT_AFTER =
       Pattern.compile(
-          " *x *(\\d{1,2})(?![\\p{L}\\d./])|'?s?,? *\\(?(\\d{1,2}|[a-z]+) of"
-              + " (?:them|those|these)\\)?");
+          " *x *(\\d{1,2})(?![\\p{L}\\d./])|'?s?,? *\\(?(\\d{1,2}|[a-z]+) of (?:them|those"
+              + "|these)\\)?");
 
   private final String text;
   private final List<Group> groups = new ArrayList<>();

@@ -1,5 +1,7 @@
 package org.daymount.album;
 
+import static java.util.Map.entry;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,144 +40,144 @@ final class PageVocabulary {
       "(?:(?:in|as|im|als|en|au|au format|a la|na|em|w|i|format|orientation|stehend(?:es)? ) )?";
   private static final String TALL =
       BEFORE_WAY
-          + "(?:portraits?(?: format| style| orientation| way)?|tall|upright|standing"
-          + " up|vertical(?:s|es|is|i|e|ly)?"
-          + "|verticales|verticaal|vertikala?|hochformat(?:ig)?|hochkant(?:ig)?|hoch|stehend|senkrecht|hauteur|retrato|ritratto|staande?|de"
-          + " pie|em pe|in piedi|p(?= *(?:$|[,;|)]|on |mat|x"
-          + " ?\\d))|pionow[oyea]|pionie|staende|hojden)";
+          + "(?:portraits?(?: format| style| orientation| way)?|tall|upright|standing up"
+          + "|vertical(?:s|es|is|i|e|ly)?|verticales|verticaal|vertikala?|hochformat(?:ig)?"
+          + "|hochkant(?:ig)?|hoch|stehend|senkrecht|hauteur|retrato|ritratto|staande?|de pie"
+          + "|em pe|in piedi|p(?= *(?:$|[,;|)]|on |mat|x ?\\d))|pionow[oyea]|pionie|staende"
+          + "|hojden)";
   private static final String WIDE =
       BEFORE_WAY
-          + "(?:landscapes?(?: format| style|"
-          + " orientation)?|wide|horizontal(?:s|es|e|ly)?|horizontais"
-          + "|horizontaal|horisontell?a?|sideways|querformat(?:ig)?|quer|liegend|waagrecht|waagerecht"
-          + "|paysage|largeur|apaisad[oa]s?|paisaje|paisagem|deitad[oa]s?|orizzontal[ei]|liggende?|poziom[oyea]|poziomie|liggande|bredden|l/s|lscape|l(?="
-          + " *(?:$|[,;|)]|on |mat|x ?\\d)))";
+          + "(?:landscapes?(?: format| style| orientation)?|wide|horizontal(?:s|es|e|ly)?"
+          + "|horizontais|horizontaal|horisontell?a?|sideways|querformat(?:ig)?|quer|liegend"
+          + "|waagrecht|waagerecht|paysage|largeur|apaisad[oa]s?|paisaje|paisagem"
+          + "|deitad[oa]s?|orizzontal[ei]|liggende?|poziom[oyea]|poziomie|liggande|bredden"
+          + "|l/s|lscape|l(?= *(?:$|[,;|)]|on |mat|x ?\\d)))";
 
   private static final Map<Word, Pattern> PATTERNS =
-      Map.of(
-          Word.NO_PHOTO,
-          pattern(
-              "\\x{1F6AB} ?[\\x{1F4F7}\\x{1F4F8}]|(?:no|without|zero|keine?n?|ohne|pas"
-                  + " de|sans|aucune|sin|senza|nessuna|geen|zonder|sem|nenhuma|bez|zadnego|inga|inget|ingen|utan)"
-                  + " (?:any |an? |une |ein |el |una? )?"
-                  + PHOTOS
-                  + END
-                  + "|(?:photos?|pics?|pictures?|fotos?) *[:=]?"
-                  + " *(?:none|0|zero|keine?|aucune|geen|nenhuma)"
-                  + END
-                  + "|0 "
-                  + PHOTOS
-                  + END
-                  + "|(?:words|text|story|writing) only"
-                  + END
-                  + "|(?:only|just) (?:words|text|the story|writing|journall?ing)"
-                  + END
-                  + "|(?:nur text|texte seul(?:ement)?|(?:solo|so|apenas|somente) texto|solo"
-                  + " testo|nur worte|alleen tekst|tylko tekst|(?:bara|endast) text)"
-                  + END
-                  + "|(?:none(?: today| needed| for (?:today|this))?|no need|(?:i )?needs?:?"
-                  + " nothing|np|(?:words?|text)(?= *(?:$|[-|]))|(?:(?:leave|left|keep|stays?)(?:"
-                  + " it| this)? )?(?:blank|empty)(?: page| please)?)"
-                  + ALONE
-                  + "|(?:leere? seite|leer|page blanche|vide|(?:pagina )?(?:en blanco|em"
-                  + " branco|bianca|vuota|blanco)|lege pagina|leeg|pusta(?: strona)?|tom"
-                  + " sida|tomt?)"
-                  + ALONE),
-          Word.LEAVE_OUT,
-          pattern(
-              "(?:leave|left)(?: (?:it|this|that)(?: (?:one|day|page))?)? out"
-                  + END
-                  + "|(?:no page|(?:just |we can |can |please )?(?:skip(?:ped|ping|p)?|skp|sikp)(?:"
-                  + " it| this(?: one| day| page)?| the day| that(?: one| day)?| today| day|"
-                  + " please|[ ,!]+skip)*|nothing(?: today|"
-                  + " here)?|noth?ing?|nil|nada|nothign|notihng|omit(?:ted)?|auslassen|weglassen|(?:lassen"
-                  + " wir )?(?:aus|weg)(?:gelassen)?|uberspr(?:ingen|ungen)|nichts|nix|keine"
-                  + " seite|rien|sauter|a sauter|on saute|saute|pas de"
-                  + " page|nada|omitir|saltar(?:e|lo)?|salta(?:mos)?|sin"
-                  + " pagina|niente|nulla|overslaan|overgeslagen|sla over|niets|niks|geen"
-                  + " pagina|nic|pomin(?:ac|iete)?|hoppa over|hoppar"
-                  + " over|ingenting|inget|pular|pula)"
-                  + ALONE),
-          Word.EITHER_WAY,
-          pattern(
-              "(?:(?:"
-                  + TALL
-                  + ") (?:or|oder|ou|o|of|lub|eller) (?:"
-                  + WIDE
-                  + ")|(?:"
-                  + WIDE
-                  + ") (?:or|oder|ou|o|of|lub|eller) (?:"
-                  + TALL
-                  + ")|either way)"
-                  + END),
-          Word.PORTRAIT,
-          pattern(TALL + END),
-          Word.LANDSCAPE,
-          pattern(WIDE + END),
-          Word.MAT,
-          pattern(
-              "(?:on|with|w/|w|in|has|\\+|&|c/) ?(?:an? |the )?mats?"
-                  + END
-                  + "|mats?"
-                  + ALONE
-                  + "|matted"
-                  + END
-                  + "|(?:(?:auf|mit|avec|sur|con|su|met|op|com|z|na|med|pa) )?(?:an? |un |einem )?"
-                  + "(?:passe-?partout|paspatur|paspartu|marialuisa)"
-                  + END
-                  + "|(?:mit(?: einem)? rahmen|avec(?: un| une)? (?:cadre|marge)|con(?: un)?"
-                  + " (?:marco|cornice)|met(?: een)? (?:rand|lijst)|com(?: uma?)? moldura|z"
-                  + " ramka|med ram)"
-                  + END),
-          Word.FULL_PAGE,
-          pattern(
-              "(?:full[- ]page|whole page|ganze seite|ganzseitig|pleine page|page entiere|pagina"
-                  + " (?:completa|entera|intera|inteira)|hele pagina|cala strona|hela"
-                  + " sidan|helsida|toda la pagina|toda a pagina|tutta la pagina|toute la"
-                  + " page|volle seite)"
-                  + END),
-          Word.POCKET_PAGE,
-          pattern("(?:pocket page|pockets?" + ALONE + "|taschenseite)" + END),
-          Word.STORY_CARD,
-          pattern(
-              "(?:an? )?(?:(?:journal|story|text)(?:l?ing)? card|journall?ing|textkarte|carte (?:de"
-                  + " )?texte|tekstkaart)"
-                  + END),
-          Word.PHOTO,
-          pattern("(?:" + PHOTOS + ")" + END));
-
-  /** A picture that is turned to fit; sideways alone is a direction, as most people write it. */
-  private static final Map<Word, Pattern> TURNED =
-      Map.of(
-          Word.ON_SIDE,
-          pattern(
-              "(?:(?:lying |laid |turned |put )?(?:(?:on|onto) (?:its|their|the|one)"
-                  + " sides?)|(?:turned|rotated|laid) sideways|(?:liegend )?auf d(?:er|ie) seite(?:"
-                  + " gelegt)?|(?:couchee?s? )?sur le cote|(?:tumbad[oa]s? )?de"
-                  + " lado|(?:coricat[oaie] )?su un fianco|sul fianco|op (?:zijn|de) kant|na"
-                  + " boku|pa sidan)"
-                  + END),
-          Word.SIDEWAYS,
-          pattern("sideways" + END));
+      Map.ofEntries(
+          entry(
+              Word.NO_PHOTO,
+              pattern(
+                  "\\x{1F6AB} ?[\\x{1F4F7}\\x{1F4F8}]|(?:no|without|zero|keine?n?|ohne|pas de"
+                      + "|sans|aucune|sin|senza|nessuna|geen|zonder|sem|nenhuma|bez|zadnego|inga"
+                      + "|inget|ingen|utan) (?:any |an? |une |ein |el |una? )?"
+                      + PHOTOS
+                      + END
+                      + "|(?:photos?|pics?|pictures?|fotos?) *[:=]? *(?:none|0|zero|keine?|aucune"
+                      + "|geen|nenhuma)"
+                      + END
+                      + "|0 "
+                      + PHOTOS
+                      + END
+                      + "|(?:words|text|story|writing) only"
+                      + END
+                      + "|(?:only|just) (?:words|text|the story|writing|journall?ing)"
+                      + END
+                      + "|(?:nur text|texte seul(?:ement)?|(?:solo|so|apenas|somente) texto"
+                      + "|solo testo|nur worte|alleen tekst|tylko tekst|(?:bara|endast) text)"
+                      + END
+                      + "|(?:none(?: today| needed| for (?:today|this))?|no need"
+                      + "|(?:i )?needs?:? nothing|np|(?:words?|text)(?= *(?:$|[-|]))|(?:(?:leave"
+                      + "|left|keep|stays?)(?: it| this)? )?(?:blank|empty)(?: page| please)?)"
+                      + ALONE
+                      + "|(?:leere? seite|leer|page blanche|vide|(?:pagina )?(?:en blanco"
+                      + "|em branco|bianca|vuota|blanco)|lege pagina|leeg|pusta(?: strona)?"
+                      + "|tom sida|tomt?)"
+                      + ALONE)),
+          entry(
+              Word.LEAVE_OUT,
+              pattern(
+                  "(?:leave|left)(?: (?:it|this|that)(?: (?:one|day|page))?)? out"
+                      + END
+                      + "|(?:no page|(?:just |we can |can |please )?(?:skip(?:ped|ping|p)?|skp"
+                      + "|sikp)(?: it| this(?: one| day| page)?| the day| that(?: one| day)?"
+                      + "| today| day| please|[ ,!]+skip)*|nothing(?: today| here)?|noth?ing?|nil"
+                      + "|nada|nothign|notihng|omit(?:ted)?|auslassen|weglassen"
+                      + "|(?:lassen wir )?(?:aus|weg)(?:gelassen)?|uberspr(?:ingen|ungen)|nichts"
+                      + "|nix|keine seite|rien|sauter|a sauter|on saute|saute|pas de page|nada"
+                      + "|omitir|saltar(?:e|lo)?|salta(?:mos)?|sin pagina|niente|nulla|overslaan"
+                      + "|overgeslagen|sla over|niets|niks|geen pagina|nic|pomin(?:ac|iete)?"
+                      + "|hoppa over|hoppar over|ingenting|inget|pular|pula)"
+                      + ALONE)),
+          entry(
+              Word.EITHER_WAY,
+              pattern(
+                  "(?:(?:"
+                      + TALL
+                      + ") (?:or|oder|ou|o|of|lub|eller) (?:"
+                      + WIDE
+                      + ")|(?:"
+                      + WIDE
+                      + ") (?:or|oder|ou|o|of|lub|eller) (?:"
+                      + TALL
+                      + ")|either way)"
+                      + END)),
+          entry(Word.PORTRAIT, pattern(TALL + END)),
+          entry(Word.LANDSCAPE, pattern(WIDE + END)),
+          entry(
+              Word.MAT,
+              pattern(
+                  "(?:on|with|w/|w|in|has|\\+|&|c/) ?(?:an? |the )?mats?"
+                      + END
+                      + "|mats?"
+                      + ALONE
+                      + "|matted"
+                      + END
+                      + "|(?:(?:auf|mit|avec|sur|con|su|met|op|com|z|na|med|pa) )?(?:an? |un |einem )?"
+                      + "(?:passe-?partout|paspatur|paspartu|marialuisa)"
+                      + END
+                      + "|(?:mit(?: einem)? rahmen|avec(?: un| une)? (?:cadre|marge)"
+                      + "|con(?: un)? (?:marco|cornice)|met(?: een)? (?:rand|lijst)"
+                      + "|com(?: uma?)? moldura|z ramka|med ram)"
+                      + END)),
+          entry(
+              Word.FULL_PAGE,
+              pattern(
+                  "(?:full[- ]page|whole page|ganze seite|ganzseitig|pleine page|page entiere"
+                      + "|pagina (?:completa|entera|intera|inteira)|hele pagina|cala strona"
+                      + "|hela sidan|helsida|toda la pagina|toda a pagina|tutta la pagina"
+                      + "|toute la page|volle seite)"
+                      + END)),
+          entry(
+              Word.POCKET_PAGE,
+              pattern("(?:pocket page|pockets?" + ALONE + "|taschenseite)" + END)),
+          entry(
+              Word.STORY_CARD,
+              pattern(
+                  "(?:an? )?(?:(?:journal|story|text)(?:l?ing)? card|journall?ing|textkarte"
+                      + "|carte (?:de )?texte|tekstkaart)"
+                      + END)),
+          entry(Word.PHOTO, pattern("(?:" + PHOTOS + ")" + END)),
+          // a picture that is turned to fit; sideways alone is a direction, as most people write it
+          entry(
+              Word.ON_SIDE,
+              pattern(
+                  "(?:(?:lying |laid |turned |put )?(?:(?:on|onto) (?:its|their|the"
+                      + "|one) sides?)|(?:turned|rotated|laid) sideways|(?:liegend )?auf d(?:er"
+                      + "|ie) seite(?: gelegt)?|(?:couchee?s? )?sur le cote|(?:tumbad[oa]s? )?de lado"
+                      + "|(?:coricat[oaie] )?su un fianco|sul fianco|op (?:zijn|de) kant|na boku"
+                      + "|pa sidan)"
+                      + END)),
+          entry(Word.SIDEWAYS, pattern("sideways" + END)));
 
   private static final Map<String, Integer> COUNTS = counts();
 
   /** Words that a slip of one letter leaves recognisable, and that no common word is close to. */
   private static final Map<String, Word> SLIPS =
       Map.ofEntries(
-          Map.entry("portrait", Word.PORTRAIT),
-          Map.entry("landscape", Word.LANDSCAPE),
-          Map.entry("upright", Word.PORTRAIT),
-          Map.entry("vertical", Word.PORTRAIT),
-          Map.entry("horizontal", Word.LANDSCAPE),
-          Map.entry("hochformat", Word.PORTRAIT),
-          Map.entry("querformat", Word.LANDSCAPE),
-          Map.entry("paysage", Word.LANDSCAPE),
-          Map.entry("matted", Word.MAT),
-          Map.entry("photos", Word.PHOTO),
-          Map.entry("photo", Word.PHOTO),
-          Map.entry("pictures", Word.PHOTO),
-          Map.entry("picture", Word.PHOTO));
+          entry("portrait", Word.PORTRAIT),
+          entry("landscape", Word.LANDSCAPE),
+          entry("upright", Word.PORTRAIT),
+          entry("vertical", Word.PORTRAIT),
+          entry("horizontal", Word.LANDSCAPE),
+          entry("hochformat", Word.PORTRAIT),
+          entry("querformat", Word.LANDSCAPE),
+          entry("paysage", Word.LANDSCAPE),
+          entry("matted", Word.MAT),
+          entry("photos", Word.PHOTO),
+          entry("photo", Word.PHOTO),
+          entry("pictures", Word.PHOTO),
+          entry("picture", Word.PHOTO));
 
   private static final Set<String> REAL_WORDS =
       Set.of("landscaped", "landscaper", "pictured", "photon", "mattes", "matter", "pasture");
@@ -220,11 +222,7 @@ final class PageVocabulary {
 
   /** The end of the word there; {@code at} when it is not there. */
   static int end(Word word, String text, int at) {
-    Matcher matcher =
-        (TURNED.containsKey(word) ? TURNED : PATTERNS)
-            .get(word)
-            .matcher(text)
-            .region(at, text.length());
+    Matcher matcher = PATTERNS.get(word).matcher(text).region(at, text.length());
     matcher.useTransparentBounds(true);
     if (matcher.lookingAt()) {
       return matcher.end();

@@ -23,24 +23,24 @@ final class DayLineReader {
       Pattern.compile("(?:\\[[ x]?\\] *|[^\\p{L}\\p{N}\\s\"'+$€£~.,:;?!%&]+? *| )*+");
   private static final Pattern ARTICLE =
       Pattern.compile(
-          "(?:week-?ends? (?:of )?(?:the )?(?=\\d))?(?:(?:on )?(?:the|am|der|den|le|el|il|o|de)"
-              + " +)?(?=\\d|\\p{L})");
+          "(?:week-?ends? (?:of )?(?:the )?(?=\\d))?(?:(?:on )?(?:the|am|der|den|le|el|il|o"
+              + "|de) +)?(?=\\d|\\p{L})");
 
   /** Words before the number, as they are spoken. */
   private static final Pattern FILLER =
       Pattern.compile(
-          "(?:(?:so|ok(?:ay)?|and|then|well|um+|uh|oh|right|now|anyway|also|und|dann|et|puis|luego|poi|dan|toen|och|sedan)["
-              + " ,]+){1,6}(?:(?:on )?the +)?(?=\\d|\\p{L})");
+          "(?:(?:so|ok(?:ay)?|and|then|well|um+|uh|oh|right|now|anyway|also|und|dann|et"
+              + "|puis|luego|poi|dan|toen|och|sedan)[ ,]+){1,6}(?:(?:on )?the +)?(?=\\d|\\p{L})");
 
   private static final Pattern TO =
       Pattern.compile(
-          " *(?:-|/|&|\\+|,|(?:to|thru|through|until|till?|bis|au|jusqu'au|al|hasta(?: el)?|fino"
-              + " a|a|ate|tot(?: en met)?|t/m|do|and|und|et|y|e|en|i|och)(?!\\p{L}))"
-              + " *(?:(?:the|el|il|le|o) )?");
+          " *(?:-|/|&|\\+|,|(?:to|thru|through|until|till?|bis|au|jusqu'au|al|hasta(?: el)?"
+              + "|fino a|a|ate|tot(?: en met)?|t/m|do|and|und|et|y|e|en|i"
+              + "|och)(?!\\p{L})) *(?:(?:the|el|il|le|o) )?");
   private static final Pattern WEEKEND =
       Pattern.compile(
-          "(?:(?:the|this|am|le|el|il|het|o|all) )?(?:week-?end|wochenende|fin de semana|finde|fine"
-              + " settimana|fim de semana|helg(?:en)?|cale weekend)(?![\\p{L}\\d])");
+          "(?:(?:the|this|am|le|el|il|het|o|all) )?(?:week-?end|wochenende|fin de semana"
+              + "|finde|fine settimana|fim de semana|helg(?:en)?|cale weekend)(?![\\p{L}\\d])");
 
   /** {@code two photos - 1st - leaves}: the page first, then the day. */
   private static final Pattern MARK_BETWEEN = Pattern.compile(" *[-:|,;>→]+ *(?=.)");

@@ -29,8 +29,8 @@ final class DayNameReader {
   private static final Pattern YEAR = Pattern.compile("[ ,]*(?:de )?(20\\d\\d|19\\d\\d)(?!\\d)");
   private static final Pattern CLOCK =
       Pattern.compile(
-          "\\d{1,2}(?:[:.h]\\d{2}(?!\\d| *[x*])|"
-              + " *(?:am|pm|a\\.m|p\\.m|uhr|h|o'clock)(?![\\p{L}]))");
+          "\\d{1,2}(?:[:.h]\\d{2}(?!\\d| *[x*])| *(?:am|pm|a\\.m|p\\.m|uhr|h"
+              + "|o'clock)(?![\\p{L}]))");
   private static final Pattern LETTERS =
       Pattern.compile("(?!we )(\\p{L}{1,2})\\.? ?(?=\\d{1,2}(?!\\d))");
   private static final Pattern BEFORE_WEEKDAY = Pattern.compile("[ ,(-]*");

@@ -13,12 +13,12 @@ final class DayRangeReader {
   private static final String AND = "and|und|et|y|e|en|i|och|oraz";
   private static final Pattern SEPARATOR =
       Pattern.compile(
-          "(?: *(?:nd|rd|th|st)?(\\.)?)"
-              + " *(-|/|,|&|\\+|(?:to|thru|until|till?|through|bis|jusqu'au|au|hasta(?:"
-              + " el)?|al|fino al|a|ate|tot(?: en met)?|t/m|do|till|"
+          "(?: *(?:nd|rd|th|st)?(\\.)?) *(-|/|,|&|\\+|(?:to|thru|until|till?|through|bis"
+              + "|jusqu'au|au|hasta(?: el)?|al|fino al|a|ate|tot(?: en met)?|t/m|do|till|"
               + AND
-              + ")(?!\\p{L})) *(?:and +)?(?=[\\d(]|\\p{L}{2,10}[.,]? (?:\\p{L}{2,10}\\.?"
-              + " )?\\d|(?:the )?[a-z -]{2,16}(?:st|nd|rd|th)(?!\\p{L}))");
+              + ")(?!\\p{L})) *(?:and +)?(?=[\\d(]"
+              + "|\\p{L}{2,10}[.,]? (?:\\p{L}{2,10}\\.? )?\\d|(?:the )?[a-z -]{2,16}(?:st|nd"
+              + "|rd|th)(?!\\p{L}))");
   private static final Set<String> LISTING = listing();
   private static final Pattern SIZE_GOES_ON = Pattern.compile(" *[x*] *\\d| *by \\d");
   private static final int MOST_DAYS = 31;

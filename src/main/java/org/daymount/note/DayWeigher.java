@@ -16,11 +16,11 @@ final class DayWeigher {
   private static final Pattern AFTER_WORDS = Pattern.compile("(?:[!?]+|\"(?= |$))+ *");
   private static final Pattern UNIT =
       Pattern.compile(
-          "(?:years?|yrs?|weeks?|months?|days?|hours?|hrs?|minutes?|mins?|am|pm|km|m|cm|kg|g|ml|l|miles?"
-              + "|feet|ft|degrees?|percent|euros?|dollars?|pounds?|cups?|tbsp|tsp|times?|people|kids|of|or|to"
-              + " \\d|out"
-              + " of|more|less|jahre?|stunden|uhr|ans|heures?|anos?|horas?|anni|ore|jaar|uur|lat"
-              + "|godzin|ar|timmar|grams?|litres?|%|°|€|\\$|£|x)(?![\\p{L}\\d])|[%°€$£']");
+          "(?:years?|yrs?|weeks?|months?|days?|hours?|hrs?|minutes?|mins?|am|pm|km|m|cm|kg"
+              + "|g|ml|l|miles?|feet|ft|degrees?|percent|euros?|dollars?|pounds?|cups?|tbsp|tsp"
+              + "|times?|people|kids|of|or|to \\d|out of|more|less|jahre?|stunden|uhr|ans|heures?"
+              + "|anos?|horas?|anni|ore|jaar|uur|lat|godzin|ar|timmar|grams?|litres?|%|°|€|\\$|£"
+              + "|x)(?![\\p{L}\\d])|[%°€$£']");
   private static final Pattern THING =
       Pattern.compile("\\p{Ll}{3,}s (?:for|came|in|of|from|on|and|were|at)");
 

@@ -20,8 +20,8 @@ final class NoteColumns {
   private static final int MOST_PHOTOS = 6;
   private static final Pattern COUNT_TITLE =
       Pattern.compile(
-          ".*(?:photo|pic|foto|bild|image|imag|immagin|zdjec|count|number|how"
-              + " many|qty|anzahl|no\\.|#).*");
+          ".*(?:photo|pic|foto|bild|image|imag|immagin|zdjec|count|number|how many|qty"
+              + "|anzahl|no\\.|#).*");
   private static final Pattern NOTHING = Pattern.compile("[-\\s./]*");
   private static final Pattern TEXT_ALONE =
       Pattern.compile("(?:text|words|story|writing|texto?|texte|testo|tekst)");

@@ -17,8 +17,8 @@ enum PagePhrase {
 
   private static final Pattern ASKS_TO_SKIP =
       Pattern.compile(
-          ".*(?:skip|skp|sikp|leave|left|omit|page|seite|weg|aus|uberspr|saut|pagina|saltar|overslaan|sla"
-              + " over|pomin|hoppa|pula).*");
+          ".*(?:skip|skp|sikp|leave|left|omit|page|seite|weg|aus|uberspr|saut|pagina|saltar"
+              + "|overslaan|sla over|pomin|hoppa|pula).*");
   private static final Pattern ANSWER =
       Pattern.compile("(?:empty|blank|leer|vide|bianca|vuota|blanco|leeg|pusta|tomt?)");
   private static final Pattern COUNTS_AN_ARTICLE =
@@ -30,12 +30,11 @@ enum PagePhrase {
   /** Without a mark before them these are no sentence's. */
   private static final Pattern NO_SENTENCE =
       Pattern.compile(
-          "\\d+ ?(?:x|by|\\*) ?\\d.*|(?:(?:two|three|four|\\d) (?:x )?)\\d+ ?x"
-              + " ?\\d+.*|(?:no|kein|keine|sin|sans|pas de|senza|geen|sem|bez|inga|ingen|inget)"
-              + " \\p{L}+\\W*|(?:that|this|it|and|so|i)?.*(?:needs|wants|gets|deserves|should"
-              + " (?:get|have)|need|want):? .*|(?:one|two|three|four|\\d|an?)"
-              + " (?:tall|wide|landscape|portrait|upright|vertical|horizontal)"
-              + " (?:photo|pic|picture)s?");
+          "\\d+ ?(?:x|by|\\*) ?\\d.*|(?:(?:two|three|four|\\d) (?:x )?)\\d+ ?x ?\\d+.*"
+              + "|(?:no|kein|keine|sin|sans|pas de|senza|geen|sem|bez|inga|ingen"
+              + "|inget) \\p{L}+\\W*|(?:that|this|it|and|so|i)?.*(?:needs|wants|gets|deserves"
+              + "|should (?:get|have)|need|want):? .*|(?:one|two|three|four|\\d|an?) (?:tall|wide"
+              + "|landscape|portrait|upright|vertical|horizontal) (?:photo|pic|picture)s?");
 
   private static final Pattern NEGATIVE =
       Pattern.compile(

@@ -14,9 +14,9 @@ final class Trimmings {
   /** A heading above the next day, or a line drawn. */
   private static final Pattern HEADING =
       Pattern.compile(
-          "[ #*=_-]*(?:(?:week|wk|woche|kw|semaine|semana|settimana|tydzien|vecka)(?:"
-              + " (?:of|vom|du|van|del))?[ .#]{0,3}(?:\\d|\\p{L}{3,9}\\.?"
-              + " \\d|one|two|three|four|five).{0,24})|[ #*=_~.-]{3,}");
+          "[ #*=_-]*(?:(?:week|wk|woche|kw|semaine|semana|settimana|tydzien|vecka)(?: (?:of"
+              + "|vom|du|van|del))?[ .#]{0,3}(?:\\d|\\p{L}{3,9}\\.? \\d|one|two|three|four"
+              + "|five).{0,24})|[ #*=_~.-]{3,}");
 
   private Trimmings() {}
 
