@@ -89,8 +89,8 @@ public final class WholeFile {
    * What runs that died left of the same file is taken away.
    */
   public static Path part(Path file) throws IOException {
-    String stem = "." + file.getFileName() + ".daymount-part-";
-    clear(file.toAbsolutePath().getParent(), stem);
+    clearParts(file);
+    String stem = stem(file);
     for (int n = 1; n < MOST_PARTS; n++) {
       Path part = file.resolveSibling(stem + ProcessHandle.current().pid() + "-" + n);
       try {
@@ -102,8 +102,10 @@ public final class WholeFile {
     throw new IOException("too many unfinished files beside " + file);
   }
 
-  /** Those of processes that are no more. */
-  private static void clear(Path folder, String stem) throws IOException {
+  /** Takes away the unfinished files that runs that died left beside a file. */
+  public static void clearParts(Path file) throws IOException {
+    Path folder = file.toAbsolutePath().getParent();
+    String stem = stem(file);
     try (DirectoryStream<Path> all =
         Files.newDirectoryStream(folder, one -> one.getFileName().toString().startsWith(stem))) {
       for (Path part : all) {
@@ -116,5 +118,9 @@ public final class WholeFile {
     } catch (DirectoryIteratorException e) {
       throw e.getCause();
     }
+  }
+
+  private static String stem(Path file) {
+    return "." + file.getFileName() + ".daymount-part-";
   }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import org.daymount.file.Sha256;
+import org.daymount.file.WholeFile;
 import org.daymount.ingest.KnownContents;
 import org.daymount.look.Measures;
 import org.daymount.look.Measures.CloseLook;
@@ -76,10 +77,11 @@ public final class Memory implements Remembered, KnownContents {
 
   /**
    * Puts everything into a file for the next run, with what another run has put there meanwhile.
-   * Nothing is written when there is nothing new.
+   * Nothing is written when there is nothing new; what a run that died left of it goes either way.
    */
   public void write(Path file) throws IOException {
     if (used.keySet().stream().allMatch(before::containsKey) && Files.isRegularFile(file)) {
+      WholeFile.clearParts(file);
       return;
     }
     Map<String, byte[]> all = new TreeMap<>(KeptValues.read(file, maker).values());

@@ -130,6 +130,21 @@ class MemoryTest {
   }
 
   @Test
+  void whatARunThatDiedLeftOfTheFileGoesThoughThereIsNothingNew() throws Exception {
+    Memory memory = Memory.empty(MAKER);
+    memory.keepMade("a", new byte[] {1});
+    Memory later = afterARun(memory);
+    later.made("a");
+    Process dead = new ProcessBuilder("true").start();
+    dead.waitFor();
+    Path part =
+        Files.createFile(
+            folder.resolve("." + file().getFileName() + ".daymount-part-" + dead.pid() + "-1"));
+    later.write(file());
+    assertTrue(Files.notExists(part));
+  }
+
+  @Test
   void whatWasMadeIsKeptAsLongAsRunsHaveAUseForIt() throws IOException {
     Memory first = Memory.empty(MAKER);
     first.keepMade("a", new byte[] {1});
