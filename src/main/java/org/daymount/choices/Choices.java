@@ -100,6 +100,16 @@ public record Choices(
   }
 
   /**
+   * A day's story in the person's words; without text, or with the note's own, as the note has it.
+   *
+   * @param noted the story in the note, which the person had before them
+   */
+  public Choices withStory(LocalDate date, Optional<String> text, Optional<String> noted) {
+    Optional<String> own = text.filter(said -> !said.equals(noted.orElse("")));
+    return withDay(date, day(date).withStory(own.map(said -> new StoryChoice(said, noted))));
+  }
+
+  /**
    * Two days change pages: the spaces, with the size and direction they were given, go with the
    * page; stories, photos and turns stay with the day; crops are dropped, since they were drawn for
    * the other page's spaces. Done twice, the pages are back.

@@ -59,8 +59,8 @@ public final class Picked {
   }
 
   /** The day's page as the defaults and the note alone have it. */
-  public DayPage noted(LocalDate day) {
-    return album.noted().get(day);
+  public Optional<DayPage> noted(LocalDate day) {
+    return Optional.ofNullable(album.noted().get(day));
   }
 
   /** The choices as they were obeyed: with the photos that are there now. */

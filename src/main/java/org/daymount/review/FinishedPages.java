@@ -7,7 +7,6 @@ import org.daymount.choices.Choices;
 import org.daymount.choices.DayChoice;
 import org.daymount.choices.PhotoKey;
 import org.daymount.choices.SpaceChoice;
-import org.daymount.choices.StoryChoice;
 import org.daymount.photo.Photo;
 import org.daymount.pick.DayPick;
 import org.daymount.pick.SpacePick;
@@ -35,15 +34,21 @@ final class FinishedPages {
       return choices;
     }
     Choices spaces = choices.withPagesSwapped(one, two);
-    return spaces
-        .withDay(one, finished(spaces.day(one), two, one))
-        .withDay(two, finished(spaces.day(two), one, two));
+    return withStory(
+        withStory(
+            spaces
+                .withDay(one, finished(spaces.day(one), two))
+                .withDay(two, finished(spaces.day(two), one)),
+            two,
+            one),
+        one,
+        two);
   }
 
   /**
    * @param bare the day with the other's spaces already
    */
-  private DayChoice finished(DayChoice bare, LocalDate from, LocalDate to) {
+  private DayChoice finished(DayChoice bare, LocalDate from) {
     DayChoice day = bare;
     for (int place : bare.spaces().keySet()) {
       day = day.withSpace(place, withPicture(bare.space(place), SpaceChoice.NONE));
@@ -52,13 +57,14 @@ final class FinishedPages {
     for (int place = 0; place < pick.spaces().size(); place++) {
       day = day.withSpace(place, withPicture(day.space(place), held(from, place, pick)));
     }
-    String story = pick.page().story().orElse("");
-    DayPage noted = picked.noted(to);
-    Optional<String> before = noted == null ? Optional.empty() : noted.story();
-    return day.withStory(
-        story.equals(before.orElse(""))
-            ? Optional.empty()
-            : Optional.of(new StoryChoice(story, before)));
+    return day;
+  }
+
+  private Choices withStory(Choices changed, LocalDate from, LocalDate to) {
+    return changed.withStory(
+        to,
+        Optional.of(pick(from).page().story().orElse("")),
+        picked.noted(to).flatMap(DayPage::story));
   }
 
   private static SpaceChoice withPicture(SpaceChoice space, SpaceChoice picture) {

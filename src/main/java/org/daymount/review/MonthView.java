@@ -113,8 +113,7 @@ final class MonthView {
     node.put("kind", pick.page().kind().name().toLowerCase(Locale.ROOT));
     node.put("photos", photos);
     node.put("story", pick.page().story().orElse(null));
-    DayPage noted = now.picked().noted(date);
-    node.put("notedStory", noted == null ? null : noted.story().orElse(null));
+    node.put("notedStory", now.picked().noted(date).flatMap(DayPage::story).orElse(null));
     node.put("storyIsYours", now.choices().day(date).story().isPresent());
     LocalDate pageOf = now.choices().pageOf(date);
     node.put("pageOf", pageOf.equals(date) ? null : pageOf.toString());
