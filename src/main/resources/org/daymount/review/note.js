@@ -26,8 +26,8 @@ function showNote(root) {
   const ends = el('p', {});
   const keep = el('button', { type: 'button', class: 'main', id: 'keep', onclick: () => send('keep') }, 'Keep this');
   const back = el('button', { type: 'button', id: 'note-back', onclick: () => step() }, 'Take the last change back');
-  const own = el('button', { type: 'button', id: 'note-own', onclick: writeOver }, '');
-  const asTyped = el('button', { type: 'button', id: 'as-typed', onclick: () => send('back') }, '');
+  const own = el('button', { type: 'button', id: 'note-own', hidden: true, onclick: writeOver }, '');
+  const asTyped = el('button', { type: 'button', id: 'as-typed', hidden: true, onclick: () => send('back') }, '');
   root.replaceChildren(
     el('h1', {}, 'The note'),
     about,
