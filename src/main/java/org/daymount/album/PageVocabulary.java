@@ -2,10 +2,7 @@ package org.daymount.album;
 
 import static java.util.Map.entry;
 
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -34,8 +31,8 @@ final class PageVocabulary {
   private static final String END = "(?![\\p{L}\\d-])";
   private static final String ALONE = "(?= *(?:$|[-.,;:!()\\[\\]|*_]))";
   private static final String PHOTOS =
-      "(?:[\\x{1F4F7}\\x{1F4F8}\\x{1F5BC}]|photo'?s?|photographs?|pic'?s?|pictures?|snaps?|foto'?s?|fotografias?|fotografie|bild(?:er)?"
-          + "|foton|images?|imagen(?:es)?|imagem|imagens|immagin[ei]|zdjecia?|zdjecie|zdjec)";
+      "(?:(?:(?:small|little|wee|big|large|nice|good|single|separate|different|kleine|petites?|grosse|grandes?|pequenas?|duze|male|stora|sma) ){0,2}(?:[\\x{1F4F7}\\x{1F4F8}\\x{1F5BC}]|photo'?s?|photographs?|pic'?s?|pix|pictures?|snap(?:shot)?s?|shots?|foto'?s?|fotografias?|fotografie|bild(?:er)?"
+          + "|foton|images?|imagen(?:es)?|imagem|imagens|immagin[ei]|zdjecia?|zdjecie|zdjec))";
   private static final String BEFORE_WAY =
       "(?:(?:in|as|im|als|en|au|au format|a la|na|em|w|i|format|orientation|stehend(?:es)? ) )?";
   private static final String TALL =
@@ -43,7 +40,7 @@ final class PageVocabulary {
           + "(?:portraits?(?: format| style| orientation| way)?|tall|upright|standing up"
           + "|vertical(?:s|es|is|i|e|ly)?|verticales|verticaal|vertikala?|hochformat(?:ig)?"
           + "|hochkant(?:ig)?|hoch|stehend|senkrecht|hauteur|retrato|ritratto|staande?|de pie"
-          + "|em pe|in piedi|p(?= *(?:$|[,;|)]|on |mat|x ?\\d))|pionow[oyea]|pionie|staende"
+          + "|em pe|in piedi|vert|lengthways|p(?= *(?:$|[,;|)+]|on |mat|x ?\\d))|(?<=\\d)p|pionow[oyea]|pionie|staende"
           + "|hojden)";
   private static final String WIDE =
       BEFORE_WAY
@@ -51,14 +48,15 @@ final class PageVocabulary {
           + "|horizontais|horizontaal|horisontell?a?|sideways|querformat(?:ig)?|quer|liegend"
           + "|waagrecht|waagerecht|paysage|largeur|apaisad[oa]s?|paisaje|paisagem"
           + "|deitad[oa]s?|orizzontal[ei]|liggende?|poziom[oyea]|poziomie|liggande|bredden"
-          + "|l/s|lscape|l(?= *(?:$|[,;|)]|on |mat|x ?\\d)))";
+          + "|l/s|lscape|horiz|l(?= *(?:$|[,;|)+]|on |mat|x ?\\d))|(?<=\\d)l(?! of))";
 
   private static final Map<Word, Pattern> PATTERNS =
       Map.ofEntries(
           entry(
               Word.NO_PHOTO,
               pattern(
-                  "\\x{1F6AB} ?[\\x{1F4F7}\\x{1F4F8}]|(?:no|without|zero|keine?n?|ohne|pas de"
+                  "\\x{1F6AB} ?[\\x{1F4F7}\\x{1F4F8}]|(?:no|not an?|without|w/o|w/out|(?:i |we )?(?:took|have|had|got) no"
+                      + "|(?:i |we )?(?:didn'?t|did not|don'?t|do not|haven'?t|have not)(?: (?:take|have|get|got|want|need|any|taken))*|zero|keine?n?|ohne|pas de"
                       + "|sans|aucune|sin|senza|nessuna|geen|zonder|sem|nenhuma|bez|zadnego|inga"
                       + "|inget|ingen|utan) (?:any |an? |une |ein |el |una? )?"
                       + PHOTOS
@@ -69,14 +67,16 @@ final class PageVocabulary {
                       + "|0 "
                       + PHOTOS
                       + END
-                      + "|(?:words|text|story|writing) only"
+                      + "|(?:just |only |all )?(?:the )?(?:words?|text|story|writing|journal(?:l?ing)?)(?: only| alone)(?: page)?"
                       + END
-                      + "|(?:only|just) (?:words|text|the story|writing|journall?ing)"
+                      + "|all (?:words|text|writing)"
+                      + END
+                      + "|(?:only|just)(?: (?:the|some|my))? (?:words|text|story|writing|journall?ing)"
                       + END
                       + "|(?:nur text|texte seul(?:ement)?|(?:solo|so|apenas|somente) texto"
                       + "|solo testo|nur worte|alleen tekst|tylko tekst|(?:bara|endast) text)"
                       + END
-                      + "|(?:none(?: today| needed| for (?:today|this))?|no need"
+                      + "|(?:no|nope|nah)(?= *$)|(?:none(?: today| needed| for (?:today|this))?|no need"
                       + "|(?:i )?needs?:? nothing|np|(?:words?|text)(?= *(?:$|[-|]))|(?:(?:leave"
                       + "|left|keep|stays?)(?: it| this)? )?(?:blank|empty)(?: page| please)?)"
                       + ALONE
@@ -87,9 +87,9 @@ final class PageVocabulary {
           entry(
               Word.LEAVE_OUT,
               pattern(
-                  "(?:leave|left)(?: (?:it|this|that)(?: (?:one|day|page))?)? out"
+                  "(?:leave|left|drop|miss|skip|cut|take|keep)(?: (?:it|this|that|the)(?: (?:one|day|page))?)? out(?: of (?:it|the (?:book|album)))?"
                       + END
-                      + "|(?:no page|(?:just |we can |can |please )?(?:skip(?:ped|ping|p)?|skp"
+                      + "|xx+(?= *$)|(?:no page(?: (?:today|needed|for (?:today|this|(?:this|the|that) (?:one|day))))?|n/a|drop (?:it|this|that)(?: one| day| page)?|(?:just |we can |can |please )?(?:skip(?:ped|ping|p)?|skp"
                       + "|sikp)(?: it| this(?: one| day| page)?| the day| that(?: one| day)?"
                       + "| today| day| please|[ ,!]+skip)*|nothing(?: today| here)?|noth?ing?|nil"
                       + "|nada|nothign|notihng|omit(?:ted)?|auslassen|weglassen"
@@ -117,10 +117,15 @@ final class PageVocabulary {
           entry(
               Word.MAT,
               pattern(
-                  "(?:on|with|w/|w|in|has|\\+|&|c/) ?(?:an? |the )?mats?"
+                  "(?:on|with|w/|w|in|has|\\+|&|c/) ?(?:an? |the )?(?:(?:white|black|cream|gr[ae]y|colou?red|dark"
+                      + "|light|wide|narrow|thin|thick|red|blue|green) )?mats?"
                       + END
-                      + "|mats?"
+                      + "|mat on"
+                      + END
+                      + "|mats?(?:"
                       + ALONE
+                      + "|(?= \\d))|mounted(?: on (?:an? |the )?mat)?"
+                      + END
                       + "|matted"
                       + END
                       + "|(?:(?:auf|mit|avec|sur|con|su|met|op|com|z|na|med|pa) )?(?:an? |un |einem )?"
@@ -133,7 +138,7 @@ final class PageVocabulary {
           entry(
               Word.FULL_PAGE,
               pattern(
-                  "(?:full[- ]page|whole page|ganze seite|ganzseitig|pleine page|page entiere"
+                  "(?:full[- ]?(?:page|bleed|size page)|whole page|ganze seite|ganzseitig|pleine page|page entiere"
                       + "|pagina (?:completa|entera|intera|inteira)|hele pagina|cala strona"
                       + "|hela sidan|helsida|toda la pagina|toda a pagina|tutta la pagina"
                       + "|toute la page|volle seite)"
@@ -160,30 +165,8 @@ final class PageVocabulary {
                       + END)),
           entry(Word.SIDEWAYS, pattern("sideways" + END)));
 
-  private static final Map<String, Integer> COUNTS = counts();
-
-  /** Words that a slip of one letter leaves recognisable, and that no common word is close to. */
-  private static final Map<String, Word> SLIPS =
-      Map.ofEntries(
-          entry("portrait", Word.PORTRAIT),
-          entry("landscape", Word.LANDSCAPE),
-          entry("upright", Word.PORTRAIT),
-          entry("vertical", Word.PORTRAIT),
-          entry("horizontal", Word.LANDSCAPE),
-          entry("hochformat", Word.PORTRAIT),
-          entry("querformat", Word.LANDSCAPE),
-          entry("paysage", Word.LANDSCAPE),
-          entry("matted", Word.MAT),
-          entry("photos", Word.PHOTO),
-          entry("photo", Word.PHOTO),
-          entry("pictures", Word.PHOTO),
-          entry("picture", Word.PHOTO));
-
-  private static final Set<String> REAL_WORDS =
-      Set.of("landscaped", "landscaper", "pictured", "photon", "mattes", "matter", "pasture");
   private static final Pattern WITHOUT =
       Pattern.compile("(?:no|without|ohne|keine?|pas de|sin|sem) ");
-  private static final Pattern WORD = Pattern.compile("\\p{L}{5,12}(?![\\p{L}\\d])");
 
   private PageVocabulary() {}
 
@@ -191,33 +174,10 @@ final class PageVocabulary {
     return Pattern.compile(words);
   }
 
-  private static Map<String, Integer> counts() {
-    Map<String, Integer> counts = new java.util.HashMap<>();
-    List<String> words =
-        List.of(
-            "a an one single ein eine einen un une una uno een um uma jeden jedno jedna ett en",
-            "two zwei deux dos due twee dois duas dwa dwie tva",
-            "three drei trois tres tre drie trzy",
-            "four vier quatre cuatro quattro quatro cztery fyra",
-            "five funf cinq cinco cinque vijf piec fem",
-            "six sechs seis sei zes szesc sex",
-            "seven",
-            "eight",
-            "nine",
-            "ten",
-            "eleven",
-            "twelve");
-    for (int i = 0; i < words.size(); i++) {
-      for (String word : words.get(i).split(" ")) {
-        counts.put(word, i + 1);
-      }
-    }
-    return Map.copyOf(counts);
-  }
-
-  /** 0 when the word is not a number. */
-  static int count(String word) {
-    return COUNTS.getOrDefault(word, 0);
+  /** Behind the pattern there; {@code at} when it is not there. */
+  static int end(Pattern pattern, String text, int at) {
+    Matcher matcher = pattern.matcher(text).region(at, text.length());
+    return matcher.lookingAt() ? matcher.end() : at;
   }
 
   /** The end of the word there; {@code at} when it is not there. */
@@ -230,49 +190,12 @@ final class PageVocabulary {
     if (word == Word.NO_PHOTO) {
       Matcher without = WITHOUT.matcher(text).region(at, text.length());
       boolean slipped =
-          without.lookingAt() && slip(text, without.end()).filter(Word.PHOTO::equals).isPresent();
-      return slipped ? wordEnd(text, without.end()) : at;
+          without.lookingAt()
+              && PageSlips.at(text, without.end()).filter(Word.PHOTO::equals).isPresent();
+      return slipped ? PageSlips.wordEnd(text, without.end()) : at;
     }
-    return slip(text, at).filter(word::equals).isPresent() ? wordEnd(text, at) : at;
-  }
-
-  private static Optional<Word> slip(String text, int at) {
-    int end = wordEnd(text, at);
-    String typed = text.substring(at, end);
-    if (end == at || REAL_WORDS.contains(typed)) {
-      return Optional.empty();
-    }
-    return SLIPS.entrySet().stream()
-        .filter(known -> known.getKey().charAt(0) == typed.charAt(0))
-        .filter(known -> isOneSlip(known.getKey(), typed))
-        .map(Map.Entry::getValue)
-        .findFirst();
-  }
-
-  private static int wordEnd(String text, int at) {
-    Matcher word = WORD.matcher(text).region(at, text.length());
-    return word.lookingAt() ? word.end() : at;
-  }
-
-  /** One letter missing, too many, wrong, or two neighbours the wrong way round. */
-  static boolean isOneSlip(String known, String typed) {
-    int start = 0;
-    int shorter = Math.min(known.length(), typed.length());
-    while (start < shorter && known.charAt(start) == typed.charAt(start)) {
-      start++;
-    }
-    int tail = 0;
-    while (tail < shorter - start
-        && known.charAt(known.length() - 1 - tail) == typed.charAt(typed.length() - 1 - tail)) {
-      tail++;
-    }
-    int left = known.length() - start - tail;
-    int right = typed.length() - start - tail;
-    boolean swapped =
-        left == 2
-            && right == 2
-            && known.charAt(start) == typed.charAt(start + 1)
-            && known.charAt(start + 1) == typed.charAt(start);
-    return swapped || (left <= 1 && right <= 1 && left + right > 0);
+    return PageSlips.at(text, at).filter(word::equals).isPresent()
+        ? PageSlips.wordEnd(text, at)
+        : at;
   }
 }

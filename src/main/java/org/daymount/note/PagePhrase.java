@@ -20,7 +20,8 @@ enum PagePhrase {
           ".*(?:skip|skp|sikp|leave|left|omit|page|seite|weg|aus|uberspr|saut|pagina|saltar"
               + "|overslaan|sla over|pomin|hoppa|pula).*");
   private static final Pattern ANSWER =
-      Pattern.compile("(?:empty|blank|leer|vide|bianca|vuota|blanco|leeg|pusta|tomt?)");
+      Pattern.compile(
+          "(?:x ?\\d+|\\d+ ?x|xx+|no|nope|nah|empty|blank|leer|vide|bianca|vuota|blanco|leeg|pusta|tomt?)");
   private static final Pattern COUNTS_AN_ARTICLE =
       Pattern.compile("(?:an?|the|in|as|un|une|una|ein|eine|en|een|uma?) \\S+");
   private static final Pattern OF_PHOTOS =
@@ -61,12 +62,15 @@ enum PagePhrase {
    * @param said folded, without blanks around it
    */
   static PagePhrase of(String said, PageSpec words) {
+    if (ANSWER.matcher(said).matches()) {
+      return OPEN;
+    }
     boolean several = said.contains(" ") || said.matches(".*\\d.*");
     if (words.kind() == DayPage.Kind.LEFT_OUT) {
       return ASKS_TO_SKIP.matcher(said).matches() ? STRONG : OPEN;
     }
     if (!several && words.form().isEmpty()) {
-      return ANSWER.matcher(said).matches() ? OPEN : WEAK;
+      return WEAK;
     }
     boolean article = COUNTS_AN_ARTICLE.matcher(said).matches();
     return !several || article && !OF_PHOTOS.matcher(said).matches() ? WEAK : STRONG;
