@@ -66,6 +66,14 @@ final class Browser implements AutoCloseable {
     return new Browser(webKit.driver(), webKit::close);
   }
 
+  /** Firefox's, as far as all three can do the same. */
+  static Browser firefox(int width, int height) throws Exception {
+    assumeTrue(
+        Firefox.isHere(), "no firefox-esr here: the review is not tested in a third engine");
+    Firefox firefox = Firefox.start(width, height);
+    return new Browser(firefox.driver(), firefox::close);
+  }
+
   static Browser start(int width, int height) throws IOException {
     assumeTrue(
         Files.isExecutable(CHROMIUM) && Files.isExecutable(DRIVER),

@@ -40,6 +40,13 @@ class StartPageTest {
     }
   }
 
+  @Test
+  void folderNoteMonthChangeSheetsAndQuitInFirefox() throws Exception {
+    try (Browser browser = Browser.firefox(1280, 900)) {
+      fromTheStartPageToTheEnd(browser);
+    }
+  }
+
   private void fromTheStartPageToTheEnd(Browser browser) throws Exception {
     Path pictures = Files.createDirectories(home.resolve("Pictures/Island June"));
     for (String name : FEW) {
