@@ -6,6 +6,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -21,10 +23,50 @@ import org.daymount.unit.PaperSize;
 final class ApiHandler implements AutoCloseable {
   private static final PaperSize USUAL_CARD = PaperSize.inches(3, 4);
 
-  /** What has a {@link ViewApi} of its own: the names in the addresses; each has one in `views`. */
-  private static final Set<String> VIEWS = Set.of("note");
+  private interface Reply {
+    ObjectNode to(ApiHandler month, JsonNode body) throws HttpException, IOException;
+  }
 
-  private static final Set<String> POSTED = Set.of("change", "undo", "redo", "card", "make");
+  private interface Picture {
+    byte[] of(ApiHandler month, String[] parts) throws HttpException, UnusablePicture, IOException;
+  }
+
+  /** What GET shows below /api/; days besides. */
+  private static final Map<String, Reply> SHOWN =
+      Map.of(
+          "month", (month, body) -> month.months.of(month.editing.now()),
+          "undated", (month, body) -> month.photos.undated(month.editing.now()),
+          "sheets", (month, body) -> month.sheets.made(month.editing.now().version()));
+
+  private static final String DAY = "day/";
+
+  /** What POST changes below /api/. */
+  private static final Map<String, Reply> POSTED =
+      Map.of(
+          "change", (month, body) -> month.months.of(month.editing.change(body)),
+          "undo", (month, body) -> month.months.of(month.editing.undo(body)),
+          "redo", (month, body) -> month.months.of(month.editing.redo(body)),
+          "card", ApiHandler::card,
+          "make", ApiHandler::make);
+
+  /**
+   * {@code /picture/p12/1/480}: id, quarter turns, long edge; {@code /detail/p12/500/250}: id, and
+   * the middle in thousandths of its width and height; {@code /sheet/2/1}: index, run; {@code
+   * /card/7}: as numbered by {@link CardView}.
+   */
+  private static final Map<String, Picture> PICTURES =
+      Map.of(
+          "picture/*/*/*", (month, of) -> month.shelf.jpeg(of[2], number(of[3]), number(of[4])),
+          "detail/*/*/*",
+              (month, of) ->
+                  month.shelf.detail(of[2], number(of[3]) / 1000.0, number(of[4]) / 1000.0),
+          "sheet/*/*", (month, of) -> month.sheets.jpeg(number(of[2])),
+          "card/*", (month, of) -> month.cards.picture(number(of[2])));
+
+  /**
+   * What has a {@link ViewApi} of its own: the names in the addresses, and what is posted below.
+   */
+  private static final Map<String, Set<String>> VIEWS = Map.of("note", NoteView.posted());
 
   private final Editing editing;
   private final ThumbnailCache shelf;
@@ -61,12 +103,12 @@ final class ApiHandler implements AutoCloseable {
 
   /** Whether the address is one of a view's own, where the method says what is asked. */
   static boolean isOfView(String what) {
-    return VIEWS.contains(what.split("/", 2)[0]);
+    return VIEWS.containsKey(first(what));
   }
 
   /** Whether the address changes something, and so must be posted to. */
   static boolean isPosted(String what) {
-    return POSTED.contains(what);
+    return POSTED.containsKey(what);
   }
 
   /**
@@ -74,30 +116,27 @@ final class ApiHandler implements AutoCloseable {
    * @param posted the body of what is posted; empty for GET
    */
   ObjectNode reply(String what, Optional<JsonNode> posted) throws HttpException, IOException {
-    JsonNode body = posted.orElseGet(JsonNodeFactory.instance::objectNode);
-    return switch (what) {
-      case "month" -> months.of(editing.now());
-      case "undated" -> photos.undated(editing.now());
-      case "sheets" -> sheets.made(editing.now().version());
-      case "change" -> months.of(editing.change(body));
-      case "undo" -> months.of(editing.undo(body));
-      case "redo" -> months.of(editing.redo(body));
-      case "card" -> cards.of(date(body.path("day").asText()), body.path("text").asText());
-      case "make" -> {
-        Editing.Now now = editing.now();
-        sheets.start(editing, now, body.path("force").asBoolean());
-        yield sheets.made(now.version());
-      }
-      default -> {
-        if (what.startsWith("day/")) {
-          yield photos.day(editing.now(), date(what.substring("day/".length())));
-        }
-        if (isOfView(what)) {
-          yield ofView(what, posted);
-        }
-        throw new HttpException(HttpException.NOT_FOUND, "there is no such page");
-      }
-    };
+    if (isOfView(what)) {
+      return ofView(what, posted);
+    }
+    if (what.startsWith(DAY)) {
+      return photos.day(editing.now(), date(what.substring(DAY.length())));
+    }
+    Reply reply = (posted.isPresent() ? POSTED : SHOWN).get(what);
+    if (reply == null) {
+      throw new HttpException(HttpException.NOT_FOUND, "there is no such page");
+    }
+    return reply.to(this, posted.orElseGet(JsonNodeFactory.instance::objectNode));
+  }
+
+  private ObjectNode card(JsonNode body) throws HttpException {
+    return cards.of(date(body.path("day").asText()), body.path("text").asText());
+  }
+
+  private ObjectNode make(JsonNode body) throws IOException {
+    Editing.Now now = editing.now();
+    sheets.start(editing, now, body.path("force").asBoolean());
+    return sheets.made(now.version());
   }
 
   private ObjectNode ofView(String what, Optional<JsonNode> posted)
@@ -109,26 +148,41 @@ final class ApiHandler implements AutoCloseable {
     return posted.isPresent() ? view.change(rest, posted.get(), now) : view.show(rest, now);
   }
 
+  /** Whether the address is one of a picture. */
+  static boolean isPicture(String path) {
+    return PICTURES.keySet().stream().anyMatch(each -> path.startsWith("/" + first(each) + "/"));
+  }
+
   /**
-   * {@code /picture/p12/1/480}: id, quarter turns, long edge; {@code /detail/p12/500/250}: id, and
-   * the middle in thousandths of its width and height; {@code /sheet/2/1}: index, run; {@code
-   * /card/7}: as numbered by {@link CardView}.
+   * @param parts of the address, between its slashes
    */
   byte[] picture(String[] parts) throws HttpException, UnusablePicture, IOException {
-    String kind = parts[1];
-    if (kind.equals("sheet") && parts.length == 4) {
-      return sheets.jpeg(number(parts[2]));
-    }
-    if (kind.equals("card") && parts.length == 3) {
-      return cards.picture(number(parts[2]));
-    }
-    if (kind.equals("picture") && parts.length == 5) {
-      return shelf.jpeg(parts[2], number(parts[3]), number(parts[4]));
-    }
-    if (kind.equals("detail") && parts.length == 5) {
-      return shelf.detail(parts[2], number(parts[3]) / 1000.0, number(parts[4]) / 1000.0);
+    for (Map.Entry<String, Picture> each : PICTURES.entrySet()) {
+      String[] known = each.getKey().split("/");
+      if (parts.length == known.length + 1 && parts[1].equals(known[0])) {
+        return each.getValue().of(this, parts);
+      }
     }
     throw new HttpException(HttpException.NOT_FOUND, "there is no such picture");
+  }
+
+  private static String first(String address) {
+    return address.split("/", 2)[0];
+  }
+
+  /** All that is answered here; a star stands for what varies. */
+  static List<Route> routes() {
+    List<Route> all = new ArrayList<>();
+    SHOWN.keySet().forEach(each -> all.add(Route.get("/api/" + each)));
+    all.add(Route.get("/api/" + DAY + "*"));
+    POSTED.keySet().forEach(each -> all.add(Route.post("/api/" + each)));
+    PICTURES.keySet().forEach(each -> all.add(Route.get("/" + each)));
+    VIEWS.forEach(
+        (view, posted) -> {
+          all.add(Route.get("/api/" + view));
+          posted.forEach(each -> all.add(Route.post("/api/" + view + "/" + each)));
+        });
+    return all;
   }
 
   /** How far the sheets are. */

@@ -6,8 +6,10 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.time.YearMonth;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.daymount.note.MonthNote;
 import org.daymount.note.NoteDay;
 import org.daymount.note.NoteMender;
@@ -26,6 +28,19 @@ import org.daymount.pipeline.RunFailed;
 final class NoteView implements ViewApi {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
+  private interface Reply {
+    ObjectNode to(NoteView note, String text, JsonNode body) throws HttpException, IOException;
+  }
+
+  private static final Map<String, Reply> POSTED =
+      Map.of(
+          "read", (note, text, body) -> note.shown(text, true),
+          "keep", (note, text, body) -> note.keep(text),
+          "mend", (note, text, body) -> note.keep(note.mended(text, body)),
+          "stop", (note, text, body) -> note.keep(note.mender.stopped(text)),
+          "back", (note, text, body) -> note.takeBack(),
+          "own", (note, text, body) -> note.writeOver(text));
+
   private final Request request;
   private final YearMonth month;
   private final NoteMender mender;
@@ -34,6 +49,11 @@ final class NoteView implements ViewApi {
     this.request = request;
     this.month = month;
     this.mender = new NoteMender(text -> NoteInUse.read(text, request, month));
+  }
+
+  /** What is posted below {@code note/}. */
+  static Set<String> posted() {
+    return POSTED.keySet();
   }
 
   @Override
@@ -47,18 +67,20 @@ final class NoteView implements ViewApi {
   @Override
   public ObjectNode change(String rest, JsonNode body, Editing.Now now)
       throws HttpException, IOException {
-    String text = body.path("text").asText();
-    switch (rest) {
-      case "read" -> {
-        return shown(text, true);
-      }
-      case "keep" -> NoteInUse.keep(request, month, text);
-      case "mend" -> NoteInUse.keep(request, month, mended(text, body));
-      case "stop" -> NoteInUse.keep(request, month, mender.stopped(text));
-      case "back" -> NoteInUse.takeBack(request, month);
-      case "own" -> writeOver(text);
-      default -> throw new HttpException(HttpException.NOT_FOUND, "there is no such page");
+    Reply reply = POSTED.get(rest);
+    if (reply == null) {
+      throw new HttpException(HttpException.NOT_FOUND, "there is no such page");
     }
+    return reply.to(this, body.path("text").asText(), body);
+  }
+
+  private ObjectNode keep(String text) throws IOException {
+    NoteInUse.keep(request, month, text);
+    return shown();
+  }
+
+  private ObjectNode takeBack() throws IOException {
+    NoteInUse.takeBack(request, month);
     return shown();
   }
 
@@ -75,9 +97,10 @@ final class NoteView implements ViewApi {
                 "line " + line + " cannot be mended with one click; change it on the left"));
   }
 
-  private void writeOver(String text) throws HttpException, IOException {
+  private ObjectNode writeOver(String text) throws HttpException, IOException {
     try {
       NoteInUse.writeOver(request, month, text);
+      return shown();
     } catch (RunFailed noNote) {
       throw new HttpException(HttpException.BAD_REQUEST, noNote.getMessage());
     }

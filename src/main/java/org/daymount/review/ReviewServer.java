@@ -12,6 +12,9 @@ import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.file.Path;
 import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
@@ -32,6 +35,12 @@ import org.daymount.start.UserFolders;
  * is the person's needs the word printed at the start.
  */
 public final class ReviewServer implements AutoCloseable {
+  private static final String ENTER = "/api/enter";
+  private static final String TICKET = "/api/ticket";
+  private static final String PROGRESS = "/api/progress";
+  private static final String OPENING = "/api/opening";
+  private static final String EARLIER = "/earlier/";
+
   private static final int LAST_WORDS =
       1; // s, so that a page still hears why the month is not open
 
@@ -104,6 +113,17 @@ public final class ReviewServer implements AutoCloseable {
     server.setExecutor(workers);
     server.createContext("/", this::handle);
     server.start();
+  }
+
+  /** All that is answered but the page's own files. */
+  static List<Route> routes() {
+    List<Route> all = new ArrayList<>(ApiHandler.routes());
+    all.add(Route.get("/api/start"));
+    StartApi.posted().forEach(each -> all.add(Route.post("/api/start/" + each)));
+    List.of(ENTER, TICKET).forEach(each -> all.add(Route.post(each)));
+    List.of(PROGRESS, OPENING, EARLIER + "*").forEach(each -> all.add(Route.get(each)));
+    all.sort(Comparator.comparing(Route::address).thenComparing(Route::method));
+    return all;
   }
 
   public int port() {
@@ -238,12 +258,12 @@ public final class ReviewServer implements AutoCloseable {
   /** What is told as it goes on, when the address asks for that. */
   private Optional<ProgressState> progress(WebExchange exchange) throws HttpException {
     String path = exchange.path();
-    if (!path.equals("/api/progress") && !path.equals("/api/opening")) {
+    if (!path.equals(PROGRESS) && !path.equals(OPENING)) {
       return Optional.empty();
     }
     gate.checkToken(exchange.key());
     exchange.needGet();
-    return Optional.of(path.equals("/api/opening") ? opening : desk().board());
+    return Optional.of(path.equals(OPENING) ? opening : desk().board());
   }
 
   private ApiResponse answer(WebExchange exchange)
@@ -256,14 +276,14 @@ public final class ReviewServer implements AutoCloseable {
       throws HttpException, UnusablePicture, IOException {
     exchange.needGet();
     String path = exchange.path();
-    if (path.matches("/(picture|detail|sheet|card)/.*")) {
+    if (ApiHandler.isPicture(path)) {
       gate.checkToken(exchange.key());
       return ApiResponse.jpeg(desk().picture(path.split("/")));
     }
-    if (start.isPresent() && path.matches("/earlier/\\d{1,3}")) {
+    if (start.isPresent() && path.matches(EARLIER + "\\d{1,3}")) {
       gate.checkToken(exchange.key());
       return ApiResponse.jpeg(
-          start.get().firstSheet(Integer.parseInt(path.substring("/earlier/".length()))));
+          start.get().firstSheet(Integer.parseInt(path.substring(EARLIER.length()))));
     }
     String file = path.equals("/") ? "review.html" : path.replaceFirst("^/", "");
     String type =
@@ -278,12 +298,12 @@ public final class ReviewServer implements AutoCloseable {
   }
 
   private ApiResponse api(WebExchange exchange) throws HttpException, IOException {
-    if (exchange.path().equals("/api/enter")) {
+    if (exchange.path().equals(ENTER)) {
       return entered(exchange);
     }
     gate.checkToken(exchange.headers().getFirst("X-Review-Token"));
     String what = exchange.path().substring("/api/".length());
-    if (what.equals("ticket")) { // asked by a second start of the program
+    if (exchange.path().equals(TICKET)) { // asked by a second start of the program
       exchange.needPost();
       return one("address", addressForOnce());
     }

@@ -11,6 +11,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import org.daymount.pipeline.RunFailed;
 import org.daymount.start.FolderBrowser;
@@ -28,6 +29,23 @@ import org.daymount.start.UserFolders;
 final class StartApi {
   private static final long LAST_ANSWER = 400; // ms, so that the page hears that it is the end
   private static final int FIRST_SHEET_MOST = 20_000_000; // bytes
+
+  private interface Reply {
+    ObjectNode to(StartApi page, JsonNode body) throws HttpException, IOException;
+  }
+
+  private static final Map<String, Reply> POSTED =
+      Map.of(
+          "folder", StartApi::folder,
+          "missing", (page, body) -> page.missing(),
+          "dates", StartApi::dates,
+          "texts", (page, body) -> page.view.texts(page.reader.wish(body)),
+          "again", (page, body) -> page.again(body.path("month").asInt(-1)),
+          "open", (page, body) -> page.open(page.reader.choice(body)),
+          "sample", (page, body) -> page.open(SampleMonth.unpack(page.user.months())),
+          "earlier", (page, body) -> page.open(page.earlier(body.path("month").asInt(-1))),
+          "show", (page, body) -> page.show(body.path("file").asText("")),
+          "quit", (page, body) -> page.quit(body.path("sure").asBoolean()));
 
   private final UserFolders user;
   private final StartSettings settings;
@@ -53,6 +71,11 @@ final class StartApi {
     return what.equals("start") || what.startsWith("start/");
   }
 
+  /** What is posted below {@code start/}. */
+  static Set<String> posted() {
+    return POSTED.keySet();
+  }
+
   /**
    * @param what the address below /api/
    * @param posted the body of what is posted; empty for GET
@@ -61,22 +84,11 @@ final class StartApi {
     if (what.equals("start") && posted.isEmpty()) {
       return start();
     }
-    JsonNode body =
-        posted.orElseThrow(
-            () -> new HttpException(HttpException.NOT_FOUND, "there is no such page"));
-    return switch (what) {
-      case "start/folder" -> folder(body);
-      case "start/missing" -> missing();
-      case "start/dates" -> dates(body);
-      case "start/texts" -> view.texts(reader.wish(body));
-      case "start/again" -> again(body.path("month").asInt(-1));
-      case "start/open" -> open(reader.choice(body));
-      case "start/sample" -> open(SampleMonth.unpack(user.months()));
-      case "start/earlier" -> open(earlier(body.path("month").asInt(-1)));
-      case "start/show" -> show(body.path("file").asText(""));
-      case "start/quit" -> quit(body.path("sure").asBoolean());
-      default -> throw new HttpException(HttpException.NOT_FOUND, "there is no such page");
-    };
+    Reply reply = POSTED.get(what.replaceFirst("^start/", ""));
+    if (reply == null || posted.isEmpty()) {
+      throw new HttpException(HttpException.NOT_FOUND, "there is no such page");
+    }
+    return reply.to(this, posted.get());
   }
 
   /** The first sheet of an earlier month. */

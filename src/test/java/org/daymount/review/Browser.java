@@ -68,8 +68,7 @@ final class Browser implements AutoCloseable {
 
   /** Firefox's, as far as all three can do the same. */
   static Browser firefox(int width, int height) throws Exception {
-    assumeTrue(
-        Firefox.isHere(), "no firefox-esr here: the review is not tested in a third engine");
+    assumeTrue(Firefox.isHere(), "no firefox-esr here: the review is not tested in a third engine");
     Firefox firefox = Firefox.start(width, height);
     return new Browser(firefox.driver(), firefox::close);
   }

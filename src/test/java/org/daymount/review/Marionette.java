@@ -82,9 +82,8 @@ final class Marionette implements CommandExecutor, AutoCloseable {
     if (name == null) {
       throw new WebDriverException(asked + " is not known to this test's " + getClass());
     }
-    String body = Contents.string(asked);
-    ObjectNode given =
-        body.isEmpty() ? JSON.createObjectNode() : (ObjectNode) JSON.readTree(body);
+    String body = asked.contentAsString();
+    ObjectNode given = body.isEmpty() ? JSON.createObjectNode() : (ObjectNode) JSON.readTree(body);
     if (address.group(2) != null) {
       given.put(rest.startsWith("/element") ? "element" : "id", address.group(2));
     }

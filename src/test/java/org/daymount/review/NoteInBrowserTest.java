@@ -86,7 +86,7 @@ class NoteInBrowserTest {
       browser.waitForText(".read h2", "1 line to look at");
       browser.click("#note-own");
       browser.driver().switchTo().alert().accept();
-      browser.waitForText("main .quiet", "as you typed it");
+      browser.waitForText("main .quiet", "note.txt, as you typed it");
       assertEquals(TYPED.replace("4 boats", "\\4 boats"), Files.readString(own));
       assertEquals(TYPED, Files.readString(out.resolve(NoteInUse.AS_TYPED)));
     }
