@@ -14,8 +14,8 @@ import org.daymount.note.NoteWriter;
 import org.daymount.output.Finished;
 import org.daymount.output.GuidePdf;
 import org.daymount.output.OutputFolder;
+import org.daymount.output.PagePictures;
 import org.daymount.output.PagesPdf;
-import org.daymount.output.PictureSource;
 import org.daymount.pipeline.AlbumAhead;
 import org.daymount.pipeline.PersonsFiles;
 import org.daymount.problem.Problem;
@@ -175,10 +175,11 @@ final class PagesCommand extends ContextCommand {
 
   private Finished write(AlbumAhead ahead, Path folder) throws IOException {
     Month month = ahead.month();
-    PictureSource none =
-        (photo, window, target) -> {
-          throw new UnusablePicture(Problem.Kind.UNREADABLE, "there are no pictures yet");
-        };
+    PagePictures none =
+        new PagePictures(
+            (photo, window, target) -> {
+              throw new UnusablePicture(Problem.Kind.UNREADABLE, "there are no pictures yet");
+            });
     try (OutputFolder output = OutputFolder.open(folder, force)) {
       output.stage("pages.pdf", new PagesPdf(none).write(month));
       output.stage("papers.pdf", new GuidePdf(none).write(month, ahead.papers()));

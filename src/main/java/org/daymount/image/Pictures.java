@@ -103,13 +103,27 @@ public final class Pictures {
    * @throws UnusablePicture with kind CUT_OFF, UNREADABLE or NOT_YET_READABLE
    */
   public BufferedImage part(Photo photo, PixelBox window, PixelSize target) throws UnusablePicture {
+    return part(photo, window, target, ReducedReader.FOR_PRINTING);
+  }
+
+  /**
+   * As {@link #part}, for looking at, not for printing: of a larger JPEG the means are decoded that
+   * leave at least one for each of the target's pixels.
+   */
+  public BufferedImage glimpse(Photo photo, PixelBox window, PixelSize target)
+      throws UnusablePicture {
+    return part(photo, window, target, ReducedReader.FOR_LOOKING);
+  }
+
+  private static BufferedImage part(Photo photo, PixelBox window, PixelSize target, int over)
+      throws UnusablePicture {
     if (!photo.size().whole().contains(window)) {
       throw new IllegalArgumentException(window + " is not inside a picture of " + photo.size());
     }
     return decoded(
         photo,
         () -> {
-          Optional<BufferedImage> reduced = reduced(photo, window, target);
+          Optional<BufferedImage> reduced = reduced(photo, window, target, over);
           return reduced.isPresent() ? reduced.get() : anyFormat(photo, window, target);
         });
   }
@@ -175,8 +189,8 @@ public final class Pictures {
         .map(read -> upright(read, stored.whole(), target, photo.orientation()));
   }
 
-  private static Optional<BufferedImage> reduced(Photo photo, PixelBox window, PixelSize target)
-      throws IOException {
+  private static Optional<BufferedImage> reduced(
+      Photo photo, PixelBox window, PixelSize target, int over) throws IOException {
     if (photo.format() != PhotoFormat.JPEG) {
       return Optional.empty();
     }
@@ -186,7 +200,7 @@ public final class Pictures {
     return notCutOff(
             photo,
             ReducedReader.read(
-                photo.file().path(), stored, storedWindow, orientation.stored(target)))
+                photo.file().path(), stored, storedWindow, orientation.stored(target), over))
         .map(read -> upright(read, storedWindow, target, orientation));
   }
 

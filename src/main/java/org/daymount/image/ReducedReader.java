@@ -28,7 +28,10 @@ import org.daymount.unit.PixelSize;
  */
 final class ReducedReader {
   /** Of a print: what is left of the picture has at least twice its pixels, each way. */
-  private static final int LEAST_OVER_TARGET = 2;
+  static final int FOR_PRINTING = 2;
+
+  /** Of a picture to be looked at: what is left has its pixels. */
+  static final int FOR_LOOKING = 1;
 
   private static final long MOST_COEFFICIENT_BYTES = 60_000_000; // of one strip
 
@@ -87,14 +90,15 @@ final class ReducedReader {
    * A window of it, and what a filter needs around it.
    *
    * @param window in stored pixels
-   * @return the smallest version that has twice as many pixels as the target each way; empty when
+   * @param over {@link #FOR_PRINTING} or {@link #FOR_LOOKING}
+   * @return the smallest version that has so many times the target's pixels each way; empty when
    *     there is none or it cannot be made here
    */
-  static Optional<Reduced> read(Path file, PixelSize stored, PixelBox window, PixelSize target)
-      throws IOException {
+  static Optional<Reduced> read(
+      Path file, PixelSize stored, PixelBox window, PixelSize target, int over) throws IOException {
     Reduction reduction = Reduction.NONE;
     for (Reduction next : Reduction.values()) {
-      int least = LEAST_OVER_TARGET * next.factor();
+      int least = over * next.factor();
       if (window.width() >= (long) least * target.width()
           && window.height() >= (long) least * target.height()) {
         reduction = next;

@@ -16,12 +16,12 @@ import org.daymount.unit.Ppi;
 public final class GuidePdf {
   private static final int PAGES_ACROSS = 5;
 
-  /** For each inch of the album; the drawings are some four times smaller. */
+  /** Of cards, for each inch of the album; the drawings are some four times smaller. */
   private static final Ppi PPI = new Ppi(64);
 
-  private final PictureSource pictures;
+  private final PagePictures pictures;
 
-  public GuidePdf(PictureSource pictures) {
+  public GuidePdf(PagePictures pictures) {
     this.pictures = pictures;
   }
 

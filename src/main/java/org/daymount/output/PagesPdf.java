@@ -13,7 +13,6 @@ import org.daymount.output.PdfText.Weight;
 import org.daymount.page.AlbumPage;
 import org.daymount.page.Leaf;
 import org.daymount.unit.PaperSize;
-import org.daymount.unit.Ppi;
 
 /**
  * pages.pdf: the album as it will look, facing pages side by side at true size. On the left lies
@@ -24,12 +23,9 @@ public final class PagesPdf {
   private static final double FOLD = 9; // between facing pages; points
   private static final double EDGE_TYPE = 9;
 
-  /** Enough to judge a crop by; the prints themselves are in sheets. */
-  private static final Ppi PPI = new Ppi(110);
+  private final PagePictures pictures;
 
-  private final PictureSource pictures;
-
-  public PagesPdf(PictureSource pictures) {
+  public PagesPdf(PagePictures pictures) {
     this.pictures = pictures;
   }
 
@@ -42,7 +38,8 @@ public final class PagesPdf {
     try (PdfFile pdf = new PdfFile(month, title)) {
       pdf.dependsOn(Recipe.of("pages", month).getBytes(StandardCharsets.UTF_8));
       PdfText text = new PdfText(pdf.document());
-      PdfPage canvas = new PdfPage(pictures, new PdfPictures(pdf.document()), text, PPI);
+      PdfPage canvas =
+          new PdfPage(pictures, new PdfPictures(pdf.document()), text, PagePictures.PPI);
       List<Leaf> leaves = month.album().leaves();
       for (int spread = 0; spread <= leaves.size(); spread++) {
         Optional<Leaf> left = spread > 0 ? Optional.of(leaves.get(spread - 1)) : Optional.empty();

@@ -14,10 +14,8 @@ import org.daymount.card.CardPainter;
 import org.daymount.card.StoryCard;
 import org.daymount.card.StoryNote;
 import org.daymount.crop.Crop;
-import org.daymount.image.Previews;
 import org.daymount.output.PdfText.Weight;
 import org.daymount.photo.Photo;
-import org.daymount.problem.UnusablePicture;
 import org.daymount.sheet.PieceContent;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;
@@ -25,15 +23,12 @@ import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelSize;
 import org.daymount.unit.Ppi;
 
-/**
- * Pages drawn into a PDF at any scale. Each picture is decoded once, at the resolution asked for.
- */
+/** Pages drawn into a PDF at any scale. */
 final class PdfPage implements PageCanvas {
-  private static final double QUALITY = 0.85;
   private static final double LETTERS = 1.6;
   private static final Color PAPER = Color.WHITE;
 
-  private final PictureSource pictures;
+  private final PagePictures pictures;
   private final PdfPictures embedder;
   private final PdfText text;
   private final Ppi ppi;
@@ -47,9 +42,9 @@ final class PdfPage implements PageCanvas {
   private record Shown(Photo photo, Crop crop) {}
 
   /**
-   * @param ppi of pictures and cards, for each inch of the album's page
+   * @param ppi of cards and notes, for each inch of the album's page
    */
-  PdfPage(PictureSource pictures, PdfPictures embedder, PdfText text, Ppi ppi) {
+  PdfPage(PagePictures pictures, PdfPictures embedder, PdfText text, Ppi ppi) {
     this.pictures = pictures;
     this.embedder = embedder;
     this.text = text;
@@ -152,11 +147,7 @@ final class PdfPage implements PageCanvas {
     Shown shown = new Shown(photo, crop);
     PDImageXObject image = embedded.get(shown);
     if (image == null) {
-      try {
-        image = embed(pictures.part(photo, crop.window(), pixels(crop.picture())));
-      } catch (UnusablePicture e) {
-        throw new IOException(photo.file() + ": " + e.getMessage(), e);
-      }
+      image = embedder.embed(pictures.jpeg(photo, crop));
       embedded.put(shown, image);
     }
     return image;
@@ -204,12 +195,7 @@ final class PdfPage implements PageCanvas {
   }
 
   private PDImageXObject embed(BufferedImage image) throws IOException {
-    return embedder.embed(
-        Previews.jpeg(image, Math.max(image.getWidth(), image.getHeight()), QUALITY));
-  }
-
-  private PixelSize pixels(PaperSize size) {
-    return size.toPixels(ppi);
+    return embedder.embed(PagePictures.jpeg(image));
   }
 
   @Override

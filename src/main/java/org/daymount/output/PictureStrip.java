@@ -45,7 +45,7 @@ final class PictureStrip {
 
   private Optional<byte[]> drawn(Photo photo, int longEdge) {
     try {
-      return Optional.of(Previews.jpeg(pictures.whole(photo, longEdge * 2), longEdge, QUALITY));
+      return Optional.of(Previews.jpeg(pictures.whole(photo, longEdge), longEdge, QUALITY));
     } catch (UnusablePicture e) {
       return Optional.empty();
     }

@@ -25,6 +25,7 @@ import org.daymount.output.KeptDrawings;
 import org.daymount.output.LighterPictures;
 import org.daymount.output.OutputException;
 import org.daymount.output.OutputFolder;
+import org.daymount.output.PagePictures;
 import org.daymount.output.PagesPdf;
 import org.daymount.output.Recipe;
 import org.daymount.output.SheetPainter;
@@ -75,6 +76,7 @@ public final class MonthWriter {
     try (OutputFolder folder = OutputFolder.open(out, force)) {
       List<String> sheets = sheets(month, folder, jobs);
       String all = Recipe.of("month", month);
+      PagePictures pagePictures = new PagePictures(pictures::glimpse, kept);
       List<Drawn> files =
           List.of(
               new Drawn(
@@ -90,11 +92,11 @@ public final class MonthWriter {
               new Drawn(
                   "pages.pdf",
                   Recipe.of("pages.pdf", all),
-                  () -> new PagesPdf(pictures::part).write(month)),
+                  () -> new PagesPdf(pagePictures).write(month)),
               new Drawn(
                   "guide.pdf",
                   Recipe.of("guide.pdf", all),
-                  () -> new GuidePdf(pictures::part).write(month)),
+                  () -> new GuidePdf(pagePictures).write(month)),
               new Drawn(
                   "index.html",
                   Recipe.of("index.html", all),

@@ -22,7 +22,7 @@ import org.daymount.page.Place;
 import org.junit.jupiter.api.Test;
 
 class GuidePdfTest {
-  private final GuidePdf writer = new GuidePdf(TestMonths::scene);
+  private final GuidePdf writer = new GuidePdf(new PagePictures(TestMonths::scene));
 
   @Test
   void everySentenceOfTheGuideCanBeReadInThePdf() throws IOException {
@@ -136,7 +136,7 @@ class GuidePdfTest {
   void writingTwiceGivesTheSameBytes() throws IOException {
     assertArrayEquals(
         writer.write(TestMonths.month(Paper.A4)),
-        new GuidePdf(TestMonths::scene).write(TestMonths.month(Paper.A4)));
+        new GuidePdf(new PagePictures(TestMonths::scene)).write(TestMonths.month(Paper.A4)));
   }
 
   private double height(Paper paper) throws IOException {
