@@ -2,6 +2,7 @@ package org.daymount.crop;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Face;
 import org.daymount.look.MainFaces;
@@ -23,6 +24,8 @@ final class CropSearch {
   private static final double AS_MUCH = 0.0002; // of all interest; a tie to the eye
   private static final double AIR_MAY_COST = 0.02; // of all interest
   private static final double LOPSIDED = 0.1; // a tenth as bad as a middle that is off
+  private static final double JOINT_MAY_COST = 0.03; // of all interest
+  private static final double HEAD_AND_CHEST = 0.3; // of those who stand
   private static final int STEPS = 2000; // offsets tried at most, evenly spread
 
   private final SlidingWindow slide;
@@ -30,6 +33,7 @@ final class CropSearch {
   private final List<Face> faces;
   private final List<WeightedBox> sure;
   private final FaceRoom room;
+  private final List<Body> bodies;
   private final boolean holdsFaces;
   private final boolean hasAir;
   private final int offset;
@@ -44,6 +48,7 @@ final class CropSearch {
             .filter(box -> box.isSure() || box.isLikely(picture))
             .toList();
     this.room = new FaceRoom(picture, slide.at(0).size(), piece, settings);
+    this.bodies = Body.of(faces, mainPersons(), picture);
 
     Offsets allowed = Offsets.all(slide);
     boolean all = true;
@@ -85,9 +90,27 @@ final class CropSearch {
     List<WeightedBox> group = alike();
     PixelBox around = group.stream().map(WeightedBox::box).reduce(PixelBox::around).orElseThrow();
     Optional<Offsets> all = holding(withFaces, around);
-    return all.isPresent() || group.size() > 1
-        ? all.orElse(withFaces)
-        : holding(withFaces, main.box()).orElse(withFaces);
+    return all.or(() -> main.isLiving() ? holdingHeads(withFaces, around) : Optional.empty())
+        .or(() -> group.size() > 1 ? Optional.of(withFaces) : Optional.empty())
+        .or(() -> holding(withFaces, main.box()))
+        .or(() -> withFaces.inside(slide.along(main.box()), slide))
+        .orElse(withFaces);
+  }
+
+  /** Of those who stand and do not fit, people or animals, the heads go before the feet. */
+  private Optional<Offsets> holdingHeads(Offsets allowed, PixelBox around) {
+    if (slide.sideways() || around.width() > around.height()) {
+      return Optional.empty();
+    }
+    int upper = (int) (HEAD_AND_CHEST * around.height()) + 1;
+    return holding(allowed, new PixelBox(around.x(), around.y(), around.width(), upper));
+  }
+
+  private List<PixelBox> mainPersons() {
+    return sure.stream()
+        .filter(box -> box.isPerson() && box.weight() >= ALSO_MAIN * sure.get(0).weight())
+        .map(WeightedBox::box)
+        .toList();
   }
 
   /** The main thing and those of its kind that are as weighty. */
@@ -105,9 +128,15 @@ final class CropSearch {
   }
 
   private double mostKept(Offsets allowed) {
+    return mostKept(allowed, at -> true);
+  }
+
+  private double mostKept(Offsets allowed, IntPredicate counts) {
     double most = 0;
     for (int at = allowed.first(); at <= allowed.last(); at += step(allowed)) {
-      most = Math.max(most, interest.kept(at));
+      if (counts.test(at)) {
+        most = Math.max(most, interest.kept(at));
+      }
     }
     return most;
   }
@@ -116,11 +145,23 @@ final class CropSearch {
     return Math.max(1, (allowed.last() - allowed.first()) / STEPS);
   }
 
+  /** Where no one is cut at a joint, if that costs next to nothing. */
   private int best(Offsets allowed, double most) {
+    double mostClear = slide.sideways() ? 0 : mostKept(allowed, this::isClearOfJoints);
+    return mostClear > 0 && mostClear >= most - JOINT_MAY_COST
+        ? best(allowed, mostClear, this::isClearOfJoints)
+        : best(allowed, most, at -> true);
+  }
+
+  private boolean isClearOfJoints(int at) {
+    return bodies.stream().noneMatch(body -> body.isCutAtJoint(slide.at(at)));
+  }
+
+  private int best(Offsets allowed, double most, IntPredicate counts) {
     int best = allowed.first();
     double least = Double.POSITIVE_INFINITY;
     for (int at = allowed.first(); at <= allowed.last(); at += step(allowed)) {
-      if (interest.kept(at) >= most - AS_MUCH) {
+      if (interest.kept(at) >= most - AS_MUCH && counts.test(at)) {
         double off = offBalance(at);
         if (off < least) {
           least = off;
@@ -158,6 +199,11 @@ final class CropSearch {
 
   List<Face> faces() {
     return faces;
+  }
+
+  /** Of the people the picture is about. */
+  List<Body> bodies() {
+    return bodies;
   }
 
   /** Share of the interest that is kept, 0 to 1. */

@@ -22,13 +22,6 @@ public final class Cropper {
   private static final double PANORAMA_KEEPS = 0.75; // of its area, or it is shown whole
   private static final double WHOLE_MAIN = 0.98; // of its length along the slide
 
-  /**
-   * Confidence in the main thing times the share of it that is lost: from here on a border is the
-   * lesser harm. It is a tenth of a thing that is more likely there than not, and a quarter of one
-   * that may as well be nothing.
-   */
-  private static final double BORDER_FROM = 0.06;
-
   private static final double FACE_ON_JOIN = 0.4; // of its worth; another picture or way is better
   private static final String MOVED =
       "moved so that no face lies where the sheets of this piece meet";
@@ -64,16 +57,13 @@ public final class Cropper {
     if (looked.photo().shape() == Shape.PANORAMA && area < PANORAMA_KEEPS) {
       return Optional.of("a panorama");
     }
+    WhiteBorder border = new WhiteBorder(placing, looked.photo().size());
     return liesAcross(looked.photo().size(), piece) && !placing.isOneOfMany()
         ? placing
             .main()
-            .filter(main -> lost(main, placing) > BORDER_FROM)
+            .filter(main -> border.isBetterThan(placing.window(), main))
             .map(main -> "no crop to " + piece + " holds the whole " + main.word())
         : Optional.empty();
-  }
-
-  private static double lost(WeightedBox main, CropSearch placing) {
-    return main.subject().confidence() * (1 - placing.keptOfMain(placing.window()));
   }
 
   private static boolean liesAcross(PixelSize picture, PaperSize piece) {

@@ -15,7 +15,16 @@ final class FaceRoom {
   private static final double DOWN = 0.20;
   private static final double AIR = 0.40; // more above the hair, where there is a choice
 
+  /**
+   * A face so high fills its window: then hair may be cut, as in a close-up (common practice in
+   * portraits, no source), but never brow or chin.
+   */
+  static final double FILLS = 0.35; // of the window's height
+
+  private static final double MOST = 0.6; // from here on no hair is asked for
+
   private final PixelSize picture;
+  private final int windowHeight;
   private final int safeEdge;
 
   /**
@@ -24,6 +33,7 @@ final class FaceRoom {
    */
   FaceRoom(PixelSize picture, PixelSize window, PaperSize piece, CropSettings settings) {
     this.picture = picture;
+    this.windowHeight = window.height();
     this.safeEdge =
         (int) Math.ceil(settings.safeEdge().inInches() * window.width() / piece.width().inInches());
   }
@@ -45,8 +55,14 @@ final class FaceRoom {
 
   private PixelBox grown(Face face, int allAround, int above) {
     int aside = (int) Math.ceil(ASIDE * face.box().width()) + allAround;
-    int up = (int) Math.ceil(UP * face.box().height()) + allAround + above;
+    int up = (int) Math.ceil(hair(face) * face.box().height()) + allAround + above;
     int down = (int) Math.ceil(DOWN * face.box().height()) + allAround;
     return face.box().grown(aside, up, aside, down).within(picture);
+  }
+
+  /** Of the face's height; less of it the more of its window a face fills. */
+  private double hair(Face face) {
+    double share = face.box().height() / (double) windowHeight;
+    return UP * Math.max(0, Math.min(1, (MOST - share) / (MOST - FILLS)));
   }
 }

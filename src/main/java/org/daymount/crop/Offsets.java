@@ -15,4 +15,11 @@ record Offsets(int first, int last) {
     int to = Math.min(last, extent.start());
     return from <= to ? Optional.of(new Offsets(from, to)) : Optional.empty();
   }
+
+  /** Those at which the window shows nothing but the extent, which is longer than it. */
+  Optional<Offsets> inside(Extent extent, SlidingWindow slide) {
+    int from = Math.max(first, extent.start());
+    int to = Math.min(last, extent.end() - slide.window());
+    return from <= to ? Optional.of(new Offsets(from, to)) : Optional.empty();
+  }
 }

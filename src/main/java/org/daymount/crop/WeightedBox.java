@@ -18,6 +18,7 @@ import org.daymount.unit.PixelSize;
  *     (sigma 0.8 of each side)
  */
 record WeightedBox(Subject subject, PixelBox box, double weight) {
+  private static final String PERSON = "person";
   private static final double SURE = 0.5;
   private static final double LIKELY = 0.25;
   private static final double LARGE = 0.2; // of the picture; so large a box is seldom nothing
@@ -33,6 +34,15 @@ record WeightedBox(Subject subject, PixelBox box, double weight) {
   /** Whether something is there, whatever it is: a bed in a dark room, a heap of machines. */
   boolean isLikely(PixelSize picture) {
     return subject.confidence() >= LIKELY && box.area() >= LARGE * picture.area();
+  }
+
+  boolean isPerson() {
+    return subject.what().equals(PERSON);
+  }
+
+  /** Someone whose head is up where they stand. */
+  boolean isLiving() {
+    return isPerson() || subject.isAnimal();
   }
 
   /** What it is called in a reason. */
@@ -53,7 +63,7 @@ record WeightedBox(Subject subject, PixelBox box, double weight) {
   }
 
   private static boolean isBodyOf(Subject subject, Face face) {
-    return subject.what().equals("person")
+    return subject.what().equals(PERSON)
         && subject.box().sharedArea(face.box()) > face.box().area() / 2;
   }
 
@@ -62,7 +72,7 @@ record WeightedBox(Subject subject, PixelBox box, double weight) {
     int width = face.box().width();
     int height = face.box().height();
     PixelBox body = face.box().grown(width, height / 2, width, 2 * height).within(picture);
-    return new Subject(body, "person", face.confidence());
+    return new Subject(body, PERSON, face.confidence());
   }
 
   private static WeightedBox of(Subject subject, PixelSize picture) {

@@ -34,32 +34,8 @@ final class ThingWorth {
   private static final Map<String, Double> WORTH = new HashMap<>();
 
   static {
-    put(
-        ANIMAL,
-        "bird",
-        "cat",
-        "dog",
-        "horse",
-        "sheep",
-        "cow",
-        "elephant",
-        "bear",
-        "zebra",
-        "giraffe");
     put(FIGURE, "person");
     put(SIGHT, "boat", "train", "plane", "motorcycle");
-    put(
-        FOOD,
-        "banana",
-        "apple",
-        "sandwich",
-        "orange",
-        "broccoli",
-        "carrot",
-        "hot dog",
-        "pizza",
-        "donut",
-        "cake");
     put(
         PLAY,
         "bus",
@@ -107,9 +83,15 @@ final class ThingWorth {
   static double of(List<Subject> things, PixelSize picture) {
     double left = 1;
     for (Subject thing : things) {
-      left *= 1 - WORTH.getOrDefault(thing.what(), ANYTHING) * prominence(thing, picture);
+      left *= 1 - worth(thing) * prominence(thing, picture);
     }
     return 1 - left;
+  }
+
+  private static double worth(Subject thing) {
+    return thing.isAnimal()
+        ? ANIMAL
+        : thing.isFood() ? FOOD : WORTH.getOrDefault(thing.what(), ANYTHING);
   }
 
   /** What a picture loses that is about a dull thing and about nothing else; 0 or less. */

@@ -36,6 +36,26 @@ class FaceRoomTest {
     assertEquals(PixelBox.edges(825, 575, 1375, 1485), room.liked(FACE));
   }
 
+  // Close-ups cut into the hair: common practice in portraits, no source.
+  @Test
+  void aFaceThatFillsItsWindowAsksForLessHairAndNeverForLessThanItself() {
+    assertEquals(1500 - 630, hairline(1050)); // .35 of 3,000 px: 60 % of it still
+    assertEquals(1500 - 576, hairline(1200)); // .40 of them: 48 %
+    assertEquals(1500, hairline(1800));
+    assertEquals(1500, hairline(2100));
+  }
+
+  private int hairline(int height) {
+    Face face = new Face(new PixelBox(1000, 1500, 800, height), 0.9);
+    return new FaceRoom(
+            new PixelSize(4000, 6000),
+            PICTURE,
+            PaperSize.inches(4, 3),
+            new CropSettings(Ppi.ppi(300), Ppi.ppi(200), Length.ZERO))
+        .head(face)
+        .y();
+  }
+
   @Test
   void nothingIsAskedForBeyondThePicture() {
     Face atTheCorner = new Face(new PixelBox(10, 20, 200, 300), 0.9);
