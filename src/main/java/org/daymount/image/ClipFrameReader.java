@@ -30,26 +30,69 @@ final class ClipFrameReader {
 
   private ClipFrameReader() {}
 
-  static BufferedImage upright(Photo photo, PixelBox window, PixelSize target) throws IOException {
+  /** Two pictures of nearly the same size tell the same. */
+  private static final double AS_LONG = 0.95;
+
+  /** What a decoded frame is made into while it is there. */
+  @FunctionalInterface
+  private interface Use {
+    BufferedImage of(CodedPlanes planes, Clip clip) throws IOException;
+  }
+
+  /** The part of it that falls on {@code target} pixels, for printing. */
+  static BufferedImage part(Photo photo, PixelBox window, PixelSize target) throws IOException {
     ExifOrientation orientation = photo.orientation();
     PixelSize stored = orientation.stored(photo.size());
-    ReadPlan plan =
-        ReadPlan.of(
-            stored,
-            Orienter.toStored(window, photo.size(), orientation),
-            orientation.stored(target));
-    BufferedImage region =
-        MemoryShare.with(
-            BYTES_A_PIXEL * stored.area(), () -> region(photo.file(), stored, plan.region()));
-    return Pictures.upright(region, thinned(plan), orientation);
+    PixelBox there = Orienter.toStored(window, photo.size(), orientation);
+    PixelSize size = orientation.stored(target);
+    return upright(
+        photo,
+        (planes, clip) -> {
+          BufferedImage whole = resampled(srgb(planes, clip, 1), 1, clip.coded(), clip.shown());
+          return there.equals(stored.whole()) && size.equals(stored)
+              ? whole
+              : Lanczos.resample(
+                  new SrgbRows(whole),
+                  new LanczosTaps(stored.width(), there.x(), there.width(), size.width()),
+                  new LanczosTaps(stored.height(), there.y(), there.height(), size.height()));
+        });
   }
 
-  /** Frames are small enough to be kept whole. */
-  private static ReadPlan thinned(ReadPlan plan) {
-    return plan.period() == 1 ? plan : new ReadPlan(plan.window(), plan.target(), plan.region(), 1);
+  /** All of it in {@code target} pixels, for looking at: from the means of 2, 4 or 8 pixels. */
+  static BufferedImage whole(Photo photo, PixelSize target) throws IOException {
+    PixelSize size = photo.orientation().stored(target);
+    return upright(
+        photo,
+        (planes, clip) -> {
+          int times = ReducedPlanes.times(clip.coded().longEdge(), size.longEdge());
+          return resampled(srgb(planes, clip, times), times, clip.coded(), size);
+        });
   }
 
-  private static BufferedImage region(PhotoFile file, PixelSize stored, PixelBox region)
+  /** All of it as it is quickest to have, about {@code longEdge} pixels long, for measuring. */
+  static BufferedImage examined(Photo photo, int longEdge) throws IOException {
+    return upright(
+        photo,
+        (planes, clip) -> {
+          int least = (int) (AS_LONG * Math.min(longEdge, clip.shown().longEdge()));
+          int times = ReducedPlanes.times(clip.coded().longEdge(), least);
+          SrgbRows rows = srgb(planes, clip, times);
+          return clip.shown().equals(clip.coded())
+              ? rows.all()
+              : resampled(rows, times, clip.coded(), clip.shown().within(longEdge));
+        });
+  }
+
+  private static BufferedImage upright(Photo photo, Use use) throws IOException {
+    PixelSize stored = photo.orientation().stored(photo.size());
+    BufferedImage picture =
+        MemoryShare.with(BYTES_A_PIXEL * stored.area(), () -> decoded(photo.file(), stored, use));
+    return photo.orientation() == ExifOrientation.TOP_LEFT
+        ? picture
+        : Orienter.upright(picture, photo.orientation());
+  }
+
+  private static BufferedImage decoded(PhotoFile file, PixelSize stored, Use use)
       throws IOException {
     Duration at = file.frame().orElseThrow().at();
     Path path = file.path();
@@ -65,7 +108,7 @@ final class ClipFrameReader {
       }
       TileCoding coding = new TileCoding(type(clip.codec()), opened.configuration(), clip.coded());
       try (TileReader reader = TileReaders.open()) {
-        return cut(pixels(reader.decode(coding, opened.coded(frame)), clip), region);
+        return use.of(reader.decode(coding, opened.coded(frame)), clip);
       }
     }
   }
@@ -83,8 +126,8 @@ final class ClipFrameReader {
     };
   }
 
-  /** The whole frame with square pixels. */
-  private static BufferedImage pixels(CodedPlanes planes, Clip clip) throws IOException {
+  /** The frame's pixels, of which {@code times} each way are one. */
+  private static SrgbRows srgb(CodedPlanes planes, Clip clip, int times) throws IOException {
     PixelSize coded = clip.coded();
     if (planes.width() < coded.width() || planes.height() < coded.height()) {
       throw new IOException(
@@ -94,18 +137,16 @@ final class ClipFrameReader {
               + coded);
     }
     CodedColour colour = colour(clip.colour(), planes);
-    TileRows rows = TileRows.ofClip(planes, colour);
+    TileRows rows = TileRows.ofClip(ReducedPlanes.of(planes, times), colour);
     BufferedImage picture =
-        new BufferedImage(coded.width(), coded.height(), BufferedImage.TYPE_INT_RGB);
-    int[] rgb = new int[coded.width()];
-    for (int y = 0; y < coded.height(); y++) {
+        new BufferedImage(
+            coded.width() / times, coded.height() / times, BufferedImage.TYPE_INT_RGB);
+    int[] rgb = new int[picture.getWidth()];
+    for (int y = 0; y < picture.getHeight(); y++) {
       rows.read(y, 0, 1, rgb.length, rgb, 0);
       picture.getRaster().setDataElements(0, y, rgb.length, 1, rgb);
     }
-    if (clip.shown().equals(coded) && Profiles.of(colour).isEmpty()) {
-      return picture;
-    }
-    return square(inSrgb(picture, colour), clip.shown());
+    return inSrgb(picture, colour);
   }
 
   private static SrgbRows inSrgb(BufferedImage picture, CodedColour colour) {
@@ -122,20 +163,16 @@ final class ClipFrameReader {
     return new SrgbRows(Profiles.applied(bytes, Profiles.of(colour).orElseThrow()));
   }
 
-  private static BufferedImage square(SrgbRows rows, PixelSize shown) {
-    if (rows.width() == shown.width() && rows.height() == shown.height()) {
+  /** Rows that stand for the whole of {@code coded} pixels, in {@code size} pixels. */
+  private static BufferedImage resampled(
+      SrgbRows rows, int times, PixelSize coded, PixelSize size) {
+    if (rows.width() == size.width() && rows.height() == size.height()) {
       return rows.all();
     }
     return Lanczos.resample(
         rows,
-        new LanczosTaps(rows.width(), 0, rows.width(), shown.width()),
-        new LanczosTaps(rows.height(), 0, rows.height(), shown.height()));
-  }
-
-  private static BufferedImage cut(BufferedImage whole, PixelBox region) {
-    return region.width() == whole.getWidth() && region.height() == whole.getHeight()
-        ? whole
-        : whole.getSubimage(region.x(), region.y(), region.width(), region.height());
+        new LanczosTaps(rows.width(), 0, coded.width() / (double) times, size.width()),
+        new LanczosTaps(rows.height(), 0, coded.height() / (double) times, size.height()));
   }
 
   /** By the container, else by the coded picture, else as is usual for its size. */

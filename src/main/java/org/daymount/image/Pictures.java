@@ -63,6 +63,9 @@ public final class Pictures {
           if (reduced.isPresent()) {
             return reduced.get();
           }
+          if (photo.format() == PhotoFormat.CLIP) {
+            return ClipFrameReader.whole(photo, target);
+          }
           return isHeif(photo) && TileReaders.isAvailable()
               ? HeifSource.shown(photo, target)
               : anyFormat(photo, photo.size().whole(), target);
@@ -81,6 +84,9 @@ public final class Pictures {
     return decoded(
         photo,
         () -> {
+          if (photo.format() == PhotoFormat.CLIP) {
+            return new Examined(ClipFrameReader.examined(photo, longEdge), Optional.empty());
+          }
           Optional<ReducedReader.Reduced> read = reducedStored(photo, target);
           BufferedImage picture =
               read.isPresent()
@@ -154,7 +160,7 @@ public final class Pictures {
   private static BufferedImage anyFormat(Photo photo, PixelBox window, PixelSize target)
       throws IOException {
     if (photo.format() == PhotoFormat.CLIP) {
-      return ClipFrameReader.upright(photo, window, target);
+      return ClipFrameReader.part(photo, window, target);
     }
     return isHeif(photo) ? heif(photo, window, target) : upright(photo, window, target);
   }

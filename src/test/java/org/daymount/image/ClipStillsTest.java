@@ -27,6 +27,7 @@ import org.daymount.photo.PhotoFormat;
 import org.daymount.photo.Taken;
 import org.daymount.problem.Problem;
 import org.daymount.problem.UnusablePicture;
+import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -257,6 +258,54 @@ class ClipStillsTest {
       }
     }
     return 10 * Math.log10(255 * 255 / Math.max(1e-9, sum / a.getWidth() / a.getHeight()));
+  }
+
+  /** ffmpeg's area filter gives means of pixels too (libswscale, flags=area). */
+  @ParameterizedTest
+  @CsvSource({"libx264,yuv420p,2", "libx264,yuv444p,4", "libx265,yuv420p10le,4"})
+  void forLookingAFrameIsTheMeansOfItsPixels(String coder, String samples, int times)
+      throws IOException {
+    Path file =
+        made(
+            "large.mp4",
+            "testsrc2=size=1280x720:rate=1:duration=1",
+            "-vf",
+            "scale=out_color_matrix=bt709:out_range=tv,format=" + samples,
+            "-c:v",
+            coder,
+            "-pix_fmt",
+            samples,
+            "-colorspace",
+            "bt709");
+    Photo photo = still(file, 0);
+    BufferedImage ours = new Pictures().examined(photo, 1280 / times).picture();
+    assertEquals(1280 / times, ours.getWidth());
+    assertEquals(720 / times, ours.getHeight());
+    BufferedImage theirs =
+        ffmpegs(
+            file,
+            "scale="
+                + (1280 / times)
+                + ":-1:in_color_matrix=bt709:in_range=tv"
+                + ":flags=area+accurate_rnd+full_chroma_int",
+            "format=gbrp");
+    assertTrue(psnr(theirs, ours) > 33, "reduced otherwise: " + psnr(theirs, ours) + " dB");
+  }
+
+  @Test
+  void aFrameAtItsOwnSizeIsNotFiltered() throws IOException {
+    Path file = clip("clip.mp4", coding("libx264", "yuv420p"));
+    Photo photo = still(file, 0);
+    BufferedImage whole = new Pictures().whole(photo, 320);
+    BufferedImage part = shown(file);
+    BufferedImage corner =
+        new Pictures().part(photo, new PixelBox(64, 32, 128, 96), new PixelSize(128, 96));
+    for (int y = 0; y < 96; y++) {
+      for (int x = 0; x < 128; x++) {
+        assertEquals(whole.getRGB(64 + x, 32 + y), corner.getRGB(x, y), x + "," + y);
+        assertEquals(whole.getRGB(x, y), part.getRGB(x, y), x + "," + y);
+      }
+    }
   }
 
   @Test

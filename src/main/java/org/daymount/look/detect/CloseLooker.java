@@ -16,6 +16,7 @@ import org.daymount.look.FrameRule;
 import org.daymount.look.Measurer;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.photo.Photo;
+import org.daymount.photo.PhotoFormat;
 import org.daymount.problem.UnusablePicture;
 import org.daymount.unit.PixelSize;
 
@@ -119,7 +120,9 @@ public final class CloseLooker {
       best.add(new Glanced(one.frame, sharpness));
     }
     seen.clear(); // their pictures are not held while others are decoded
-    for (Glanced glanced : betterThan(best, frames, first, focus, edge)) {
+    List<Glanced> better =
+        isClip(frames) ? List.of() : betterThan(best, frames, first, focus, edge);
+    for (Glanced glanced : better) {
       see(glanced.frame, edge)
           .ifPresent(
               one -> closer.put(one.frame, one.withSharpness(focus.sharpnessOf(one.forFocus()))));
@@ -135,6 +138,11 @@ public final class CloseLooker {
     if (frames.size() == 1) {
       return Detectors.WORKING_LONG_EDGE;
     }
+    if (isClip(frames)) {
+      return Math.max(
+          Detectors.WORKING_LONG_EDGE,
+          Math.min(SHARPNESS_EDGE, frames.get(0).photo().size().longEdge() / 2));
+    }
     if (frames.stream().map(frame -> frame.photo().size()).distinct().count() > 1) {
       return SHARPNESS_EDGE;
     }
@@ -145,17 +153,36 @@ public final class CloseLooker {
     return edge <= LONGEST_EDGE ? edge : SHARPNESS_EDGE;
   }
 
-  /** The sharpest by the first look, and the middle one of the others. */
+  /**
+   * Stills of one clip, which has a picture for every second and is mostly of one mind: it costs as
+   * much as two photos.
+   */
+  private static boolean isClip(List<AnalysedPhoto> frames) {
+    return frames.get(0).photo().format() == PhotoFormat.CLIP;
+  }
+
+  /**
+   * The sharpest by the first look, and the middle one of the others; of a clip, in which things
+   * come and go, the sharpest of each half.
+   */
   private static Set<AnalysedPhoto> first(List<AnalysedPhoto> frames) {
     if (frames.size() <= FIRST_FRAMES) {
       return new HashSet<>(frames);
     }
-    AnalysedPhoto leading =
-        frames.stream()
-            .max(Comparator.comparingDouble(frame -> frame.measures().sharpness()))
-            .orElseThrow();
+    if (isClip(frames)) {
+      int half = frames.size() / 2;
+      return Set.of(
+          sharpest(frames.subList(0, half)), sharpest(frames.subList(half, frames.size())));
+    }
+    AnalysedPhoto leading = sharpest(frames);
     List<AnalysedPhoto> others = frames.stream().filter(frame -> frame != leading).toList();
     return Set.of(leading, others.get(others.size() / 2));
+  }
+
+  private static AnalysedPhoto sharpest(List<AnalysedPhoto> frames) {
+    return frames.stream()
+        .max(Comparator.comparingDouble(frame -> frame.measures().sharpness()))
+        .orElseThrow();
   }
 
   /** Sharpest first, at most {@link #LATER_FRAMES}. */
