@@ -15,6 +15,7 @@ import org.daymount.unit.PixelSize;
  * @param orientation by the track's matrix
  * @param length of the clip
  * @param keyFrames those that lie inside the file, in the order of time, no two in one second
+ * @param camera what it was taken with
  * @param contentIdentifier what a live photo and its clip have in common
  */
 public record Clip(
@@ -26,6 +27,7 @@ public record Clip(
     Duration length,
     List<KeyFrame> keyFrames,
     ClipDates dates,
+    Optional<String> camera,
     Optional<String> contentIdentifier) {
   public Clip {
     keyFrames = List.copyOf(keyFrames);

@@ -82,6 +82,7 @@ public final class ClipFile implements Closeable {
             keyFrames,
             new ClipDates(
                 texts.metadata("com.apple.quicktime.creationdate"), texts.day(), instant(created)),
+            texts.camera(),
             texts.metadata("com.apple.quicktime.content.identifier"));
     return new ClipFile(channel, clip, track.configuration());
   }

@@ -47,24 +47,36 @@ final class UserTexts {
     return Optional.empty();
   }
 
-  /** ©day: in QuickTime's form (length, language, text), or as a list of values has it. */
+  /** What the clip was taken with, if it says so. */
+  Optional<String> camera() {
+    return metadata("com.apple.quicktime.model")
+        .or(() -> metadata("com.android.model"))
+        .or(() -> userData("\u00a9mod"));
+  }
+
+  /** ©day. */
   Optional<String> day() {
+    return userData("\u00a9day");
+  }
+
+  /** In QuickTime's form (length, language, text), or as a list of values has it. */
+  private Optional<String> userData(String name) {
     try {
       Optional<Box> user = movie.child("udta");
       if (user.isEmpty()) {
         return Optional.empty();
       }
       List<Box> parts = user.get().children(0);
-      Optional<Box> day = Box.first(parts, "\u00a9day");
-      if (day.isPresent()) {
-        return Optional.of(day.get().text(4)).filter(text -> !text.isEmpty());
+      Optional<Box> plain = Box.first(parts, name);
+      if (plain.isPresent()) {
+        return Optional.of(plain.get().text(4)).filter(text -> !text.isEmpty());
       }
       Optional<Box> meta = Box.first(parts, "meta");
       Optional<Box> list =
           meta.isEmpty()
               ? Optional.empty()
               : Box.first(meta.get().children(start(meta.get())), "ilst");
-      Optional<Box> listed = list.isEmpty() ? Optional.empty() : list.get().child("\u00a9day");
+      Optional<Box> listed = list.isEmpty() ? Optional.empty() : list.get().child(name);
       return listed.isEmpty() ? Optional.empty() : data(listed.get());
     } catch (UnusablePicture | RuntimeException e) {
       return Optional.empty();

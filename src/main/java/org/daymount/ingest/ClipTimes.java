@@ -1,6 +1,5 @@
 package org.daymount.ingest;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
@@ -16,16 +15,11 @@ import org.daymount.problem.Problem;
 /**
  * When a clip was taken, by the first of these that holds a date: a person's table; QuickTime's
  * creation date, the user data's, both with their offset; the movie header, which is UTC (ISO/IEC
- * 14496-12, 8.2.2), with the offset of the photo nearest in time, or as local time where the clip's
- * name says that its camera writes that; the name; the movie header in the zone of --zone or this
- * computer's; the file's own time.
+ * 14496-12, 8.2.2), with the offset that the clip's name shows, else of the photo nearest in time,
+ * or as local time where {@link LocalHeaders} knows that its camera writes that; the name; the
+ * movie header in the zone of --zone or this computer's; the file's own time.
  */
 final class ClipTimes {
-  /** A header may be written when recording ends, some seconds later than the name says. */
-  private static final Duration SLACK = Duration.ofMinutes(2);
-
-  private static final Optional<ZoneOffset> UTC_KNOWN = Optional.of(ZoneOffset.UTC);
-
   /**
    * @param remark what should be known of how it was found; empty when nothing was doubtful
    */
@@ -33,13 +27,16 @@ final class ClipTimes {
 
   private final IngestSettings settings;
   private final KnownOffsets offsets;
+  private final LocalHeaders locals;
 
   /**
    * @param photos that were read beside the clips
+   * @param clips all of them
    */
-  ClipTimes(IngestSettings settings, List<Photo> photos) {
+  ClipTimes(IngestSettings settings, List<Photo> photos, List<ClipReader.Found> clips) {
     this.settings = settings;
     this.offsets = KnownOffsets.of(photos);
+    this.locals = new LocalHeaders(photos, clips, offsets, settings.zone());
   }
 
   Judged judge(ClipReader.Found found) {
@@ -72,20 +69,13 @@ final class ClipTimes {
       return Optional.empty();
     }
     LocalDateTime utc = LocalDateTime.ofInstant(created.get(), ZoneOffset.UTC);
-    Optional<LocalDateTime> named = wallClock(found.file());
-    Optional<ZoneOffset> offset = offsets.nearest(created.get());
-    Duration slack = SLACK.plus(found.clip().length());
-    if (named.isPresent() && isNear(named.get(), utc, slack) && !offset.equals(UTC_KNOWN)) {
+    Optional<String> why = locals.why(found);
+    if (why.isPresent()) {
       return believable(utc, Optional.empty())
-          .map(
-              taken ->
-                  new Judged(
-                      taken,
-                      remark(
-                          found,
-                          "is dated by its camera's own clock, as its name is; the standard asks for"
-                              + " UTC there")));
+          .map(taken -> new Judged(taken, remark(found, why.get())));
     }
+    Optional<ZoneOffset> offset =
+        LocalHeaders.shownByName(found).or(() -> offsets.nearest(created.get()));
     return offset.flatMap(
         o ->
             believable(utc.plusSeconds(o.getTotalSeconds()), offset)
@@ -103,17 +93,6 @@ final class ClipTimes {
                 NameDate.in(found.file().lastName())
                     .filter(NameDate.Found::utc)
                     .map(name -> name.time().local().toInstant(ZoneOffset.UTC)));
-  }
-
-  private static boolean isNear(LocalDateTime a, LocalDateTime b, Duration slack) {
-    return Duration.between(a, b).abs().compareTo(slack) <= 0;
-  }
-
-  /** The local time in a name; some names tell UTC. */
-  private static Optional<LocalDateTime> wallClock(PhotoFile file) {
-    return NameDate.in(file.lastName())
-        .filter(found -> !found.utc() && found.time().hourKnown())
-        .map(found -> found.time().local());
   }
 
   private Optional<Taken> name(PhotoFile file) {

@@ -93,8 +93,11 @@ public final class FolderReader {
     if (!listing.clips().isEmpty()) {
       ClipReader clips =
           new ClipReader(settings, datesOnly ? 1 : ClipReader.MOST_STILLS, LivePairs.of(outcomes));
-      ClipTimes times = new ClipTimes(settings, photos);
-      for (ClipReader.Outcome clip : readAll(listing.clips(), clips::read, jobs, eachDone)) {
+      List<ClipReader.Outcome> read = readAll(listing.clips(), clips::read, jobs, eachDone);
+      ClipTimes times =
+          new ClipTimes(
+              settings, photos, read.stream().flatMap(clip -> clip.found().stream()).toList());
+      for (ClipReader.Outcome clip : read) {
         clip.problem().ifPresent(problems::add);
         if (clip.isMovingPart()) {
           movingParts.add(clip.file());
