@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.daymount.look.cache.Memory;
+import org.daymount.cache.Cache;
 import org.daymount.output.OutputFolder;
 import org.daymount.pipeline.Request;
 import picocli.CommandLine.Option;
@@ -30,15 +30,15 @@ final class OutOptions {
    * What earlier runs of this build measured, of the folder named, or of all that runs without
    * --out left here. Nothing where nobody can say which build this is.
    */
-  Optional<Memory> memory(CommandContext around, Request request) {
+  Cache cache(CommandContext around, Request request) {
     if (noCache) {
-      return Optional.empty();
+      return Cache.NONE;
     }
     List<Path> files =
         request.leaveOut().stream()
-            .map(folder -> around.here().resolve(folder).resolve(Memory.FILE))
+            .map(folder -> around.here().resolve(folder).resolve(Cache.FILE))
             .toList();
-    return ProgramFiles.fingerprint().map(program -> Memory.read(files, program));
+    return ProgramFiles.fingerprint().map(program -> Cache.read(files, program)).orElse(Cache.NONE);
   }
 
   /**
@@ -46,10 +46,13 @@ final class OutOptions {
    *
    * @return what to tell the person then
    */
-  static Optional<String> keep(Memory memory, Path folder) {
+  static Optional<String> keep(Cache cache, Path folder) {
+    if (cache == Cache.NONE) {
+      return Optional.empty();
+    }
     try {
       OutputFolder.make(folder);
-      memory.write(folder.resolve(Memory.FILE));
+      cache.write(folder.resolve(Cache.FILE));
       return Optional.empty();
     } catch (IOException e) {
       return Optional.of(

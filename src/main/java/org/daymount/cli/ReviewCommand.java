@@ -8,8 +8,8 @@ import java.util.HexFormat;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.stream.Stream;
+import org.daymount.cache.Cache;
 import org.daymount.image.Pictures;
-import org.daymount.look.cache.Memory;
 import org.daymount.month.MonthJson;
 import org.daymount.output.Finished;
 import org.daymount.pipeline.MonthMaker;
@@ -96,32 +96,32 @@ final class ReviewCommand extends ContextCommand {
 
   /** The page is there before the month is: it shows how far the look at the pictures has come. */
   void open(ReviewServer server, Request request) {
-    Optional<Memory> memory = out.memory(around, request);
+    Cache cache = out.cache(around, request);
     Progress terminal =
         talk.quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
     Pictures pictures = new Pictures();
     try {
       refuseSecond(request);
       Surveyed surveyed =
-          new MonthMaker(pictures, terminal.and(server.opening()), memory)
+          new MonthMaker(pictures, terminal.and(server.opening()), cache)
               .survey(request, month -> refuseSecond(request, month));
       // kept at once: whoever ends the review now need not wait for all this again
-      memory.ifPresent(m -> OutOptions.keep(m, request.out().folder(surveyed.month())));
+      OutOptions.keep(cache, request.out().folder(surveyed.month()));
       server.opening().stage("choosing pictures", 0);
       server.prepare(
           pictures,
           (month, folder, force, progress) -> {
             Finished finished =
-                sheets(pictures, progress, memory).write(month, folder, force, request.jobs());
+                sheets(pictures, progress, cache).write(month, folder, force, request.jobs());
             // what was drawn is remembered, so that the next time only what changed is drawn
-            memory.ifPresent(m -> OutOptions.keep(m, folder));
+            OutOptions.keep(cache, folder);
             return finished;
           },
           request,
           surveyed,
-          memory);
+          cache);
       terminal.end();
-      memory.ifPresent(m -> keep(m, request.out().folder(surveyed.month())));
+      keep(cache, request.out().folder(surveyed.month()));
       if (!talk.quiet) {
         around.err().println("the month is open");
         around.err().flush();
@@ -149,13 +149,13 @@ final class ReviewCommand extends ContextCommand {
     ReviewServer.refuseSecond(request.out().folder(month), Optional.of(month));
   }
 
-  private MonthWriter sheets(Pictures pictures, Progress progress, Optional<Memory> memory) {
-    return SheetsCommand.writer(
-        pictures, new MonthJson(Version.tool(), photos.verboseRecord), progress, memory);
+  private MonthWriter sheets(Pictures pictures, Progress progress, Cache cache) {
+    return new MonthWriter(
+        pictures, new MonthJson(Version.tool(), photos.verboseRecord), progress, cache);
   }
 
-  private void keep(Memory memory, Path folder) {
-    Stream.concat(memory.notes().stream(), OutOptions.keep(memory, folder).stream())
+  private void keep(Cache cache, Path folder) {
+    Stream.concat(cache.notes().stream(), OutOptions.keep(cache, folder).stream())
         .filter(note -> !talk.quiet)
         .forEach(note -> around.err().println("note: " + note));
     around.err().flush();

@@ -7,8 +7,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import org.daymount.cache.Cache;
 import org.daymount.image.Pictures;
-import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
 import org.daymount.month.MonthJson;
 import org.daymount.note.NoteTable;
@@ -67,14 +67,14 @@ final class SheetsCommand extends ContextCommand {
     Progress progress =
         talk.quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
     Pictures pictures = new Pictures();
-    Optional<Memory> memory = out.memory(around, request);
+    Cache cache = out.cache(around, request);
     AtomicReference<NoteInUse.Reading> note = new AtomicReference<>();
-    Month month = new MonthMaker(pictures, progress, memory).make(request, note::set);
+    Month month = new MonthMaker(pictures, progress, cache).make(request, note::set);
     if (!talk.json && !talk.quiet && note.get() != null) {
       noteRead(around.out(), note.get());
     }
     WarningPrinter told = new WarningPrinter(around, talk);
-    memory.ifPresent(m -> m.notes().forEach(told::note));
+    cache.notes().forEach(told::note);
     told.warnings(month);
     if (talk.strict && told.anyWarning(month)) {
       around
@@ -87,13 +87,11 @@ final class SheetsCommand extends ContextCommand {
     List<String> changed = List.of();
     if (!dryRun) {
       Finished finished =
-          writer(pictures, json, progress, memory)
+          new MonthWriter(pictures, json, progress, cache)
               .write(month, request.out().folder(month.month()), force, request.jobs());
       changed = finished.changed();
       finished.notes().forEach(told::note);
-      memory
-          .flatMap(m -> OutOptions.keep(m, request.out().folder(month.month())))
-          .ifPresent(told::note);
+      OutOptions.keep(cache, request.out().folder(month.month())).ifPresent(told::note);
     }
     if (talk.json) {
       around.out().print(new String(json.write(month), StandardCharsets.UTF_8));
@@ -101,15 +99,6 @@ final class SheetsCommand extends ContextCommand {
       summary(around.out(), month, folder, changed);
     }
     return told.anyUnusable(month) ? ExitCode.SOME_PHOTOS_UNUSABLE : ExitCode.DONE;
-  }
-
-  /** Draws only what changed, where there is a memory of earlier runs. */
-  static MonthWriter writer(
-      Pictures pictures, MonthJson json, Progress progress, Optional<Memory> memory) {
-    Optional<String> program = memory.isPresent() ? ProgramFiles.fingerprint() : Optional.empty();
-    return program.isPresent()
-        ? new MonthWriter(pictures, json, progress, memory.get(), program.get())
-        : new MonthWriter(pictures, json, progress);
   }
 
   /** What was read in the note, before anything is written. */

@@ -21,6 +21,28 @@ record FileFacts(
     String damageText,
     Optional<String> colourRemark) {
 
+  /**
+   * As it is kept from run to run: what could tell of the person stays out. Of the camera's model
+   * it is said only that there is one, of a comment nothing but that it says screenshot.
+   */
+  FileFacts impersonal() {
+    return with(
+        new Tags(
+            tags.orientation(),
+            tags.original(),
+            tags.digitized(),
+            tags.xmp(),
+            tags.pngCreation(),
+            tags.pngModified(),
+            tags.gpsUtc(),
+            tags.offsets(),
+            tags.model().map(model -> Tags.UNNAMED),
+            tags.userComment().filter(ScreenshotEvidence::saysSo),
+            tags.burst(),
+            tags.pair(),
+            tags.cameraSettings()));
+  }
+
   FileFacts with(Tags others) {
     return new FileFacts(header, others, sha256, damage, damageText, colourRemark);
   }

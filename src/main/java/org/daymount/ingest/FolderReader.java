@@ -15,6 +15,7 @@ import java.util.concurrent.Future;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.daymount.cache.Cache;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.problem.Problem;
@@ -24,21 +25,21 @@ import org.daymount.problem.Problem;
  * never ends the run.
  */
 public final class FolderReader {
-  private final KnownContents known;
+  private final Cache known;
   private final boolean datesOnly;
 
   public FolderReader() {
-    this(KnownContents.NONE);
+    this(Cache.NONE);
   }
 
   /**
    * @param known files of earlier runs, which are not read to their end again
    */
-  public FolderReader(KnownContents known) {
+  public FolderReader(Cache known) {
     this(known, false);
   }
 
-  private FolderReader(KnownContents known, boolean datesOnly) {
+  private FolderReader(Cache known, boolean datesOnly) {
     this.known = known;
     this.datesOnly = datesOnly;
   }
@@ -49,7 +50,7 @@ public final class FolderReader {
    * other photo has. Colour profiles are not looked at.
    */
   public static FolderReader forDates() {
-    return new FolderReader(KnownContents.NONE, true);
+    return new FolderReader(Cache.NONE, true);
   }
 
   /** As {@link #list(List, List)} with nothing to leave out. */

@@ -10,6 +10,7 @@ import java.time.LocalDateTime;
 import java.util.HexFormat;
 import java.util.Optional;
 import java.util.function.LongPredicate;
+import org.daymount.cache.Cache;
 import org.daymount.file.Sha256;
 import org.daymount.image.ColourCheck;
 import org.daymount.image.Completeness;
@@ -50,20 +51,20 @@ final class PhotoReader {
   private final PictureHeaders headers = new PictureHeaders();
   private final Completeness completeness = new Completeness();
   private final ColourCheck colours = new ColourCheck();
-  private final KnownContents known;
+  private final Cache known;
   private final LongPredicate isShared;
   private final boolean datesOnly;
 
   PhotoReader(IngestSettings settings) {
-    this(settings, KnownContents.NONE);
+    this(settings, Cache.NONE);
   }
 
-  PhotoReader(IngestSettings settings, KnownContents known) {
+  PhotoReader(IngestSettings settings, Cache known) {
     this(settings, known, length -> true, false);
   }
 
   private PhotoReader(
-      IngestSettings settings, KnownContents known, LongPredicate isShared, boolean datesOnly) {
+      IngestSettings settings, Cache known, LongPredicate isShared, boolean datesOnly) {
     this.settings = settings;
     this.known = known;
     this.taken = new TakenRules(settings);
@@ -77,7 +78,7 @@ final class PhotoReader {
    * @param isShared whether several files have that length
    */
   static PhotoReader forDates(IngestSettings settings, LongPredicate isShared) {
-    return new PhotoReader(settings, KnownContents.NONE, isShared, true);
+    return new PhotoReader(settings, Cache.NONE, isShared, true);
   }
 
   Outcome read(PhotoFile file) {
@@ -107,22 +108,22 @@ final class PhotoReader {
   }
 
   private FileFacts facts(Path path, BasicFileAttributes attributes) throws IOException {
-    if (known == KnownContents.NONE) {
+    if (known == Cache.NONE) {
       return read(path, attributes.size());
     }
-    byte[] kept =
-        known.content(
-            path,
-            attributes.size(),
-            attributes.lastModifiedTime(),
-            () -> FileFactsCodec.bytes(read(path, attributes.size())));
-    Optional<FileFacts> facts = FileFactsCodec.facts(kept);
-    if (facts.isEmpty()) {
-      return read(path, attributes.size());
-    }
+    String key =
+        attributes.size()
+            + " "
+            + attributes.lastModifiedTime().toMillis()
+            + " "
+            + QuickHash.of(path);
+    Optional<FileFacts> before = known.get(Cache.Keep.MEASURED, key, FileFacts.class);
+    FileFacts facts =
+        before.isPresent() ? before.get() : read(path, attributes.size()).impersonal();
+    known.put(Cache.Keep.MEASURED, key, facts);
     return settings.modelsWanted()
-        ? facts.get().with(tagReader.read(path, facts.get().header().format()))
-        : facts.get();
+        ? facts.with(tagReader.read(path, facts.header().format()))
+        : facts;
   }
 
   private FileFacts read(Path path, long bytes) throws IOException {
@@ -157,7 +158,7 @@ final class PhotoReader {
         orientation,
         told.isPresent(),
         taken.judge(tags, file, fileTime),
-        tags.model().filter(model -> !model.equals(FileFactsCodec.UNNAMED)),
+        tags.model().filter(model -> !model.equals(Tags.UNNAMED)),
         tags.burst(),
         ScreenshotEvidence.in(file, header.format(), upright, tags));
   }

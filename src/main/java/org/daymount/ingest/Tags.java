@@ -33,6 +33,9 @@ record Tags(
     Optional<String> burst,
     Optional<String> pair,
     boolean cameraSettings) {
+  /** In place of the model of a camera. */
+  static final String UNNAMED = "";
+
   static final Tags NONE =
       new Tags(
           Optional.empty(),

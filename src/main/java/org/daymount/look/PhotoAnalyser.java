@@ -22,25 +22,25 @@ public final class PhotoAnalyser {
   }
 
   private final Source source;
-  private final Remembered remembered;
+  private final LookCache remembered;
   private final Measurer measurer = new Measurer();
 
   public PhotoAnalyser(Pictures pictures) {
-    this(pictures, Remembered.NOTHING);
+    this(pictures, LookCache.NONE);
   }
 
   /**
    * @param remembered photos of earlier runs, which are not decoded again
    */
-  public PhotoAnalyser(Pictures pictures, Remembered remembered) {
+  public PhotoAnalyser(Pictures pictures, LookCache remembered) {
     this(pictures::examined, remembered);
   }
 
   PhotoAnalyser(Source source) {
-    this(source, Remembered.NOTHING);
+    this(source, LookCache.NONE);
   }
 
-  PhotoAnalyser(Source source, Remembered remembered) {
+  PhotoAnalyser(Source source, LookCache remembered) {
     this.source = source;
     this.remembered = remembered;
   }

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
+import org.daymount.cache.Cache;
 import org.daymount.image.Pictures;
 import org.daymount.month.Month;
 import org.daymount.month.MonthDay;
@@ -26,13 +27,13 @@ public final class IndexPage {
   private final PictureStrip strip;
 
   public IndexPage(Pictures pictures) {
-    this(pictures, KeptDrawings.NONE);
+    this(pictures, Cache.NONE);
   }
 
   /**
    * @param kept small pictures of earlier runs
    */
-  public IndexPage(Pictures pictures, KeptDrawings kept) {
+  public IndexPage(Pictures pictures, Cache kept) {
     this.strip = new PictureStrip(pictures, kept);
   }
 

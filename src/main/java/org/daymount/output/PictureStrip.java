@@ -4,6 +4,7 @@ import java.util.Base64;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.daymount.cache.Cache;
 import org.daymount.image.Pictures;
 import org.daymount.image.Previews;
 import org.daymount.photo.ExifOrientation;
@@ -16,12 +17,14 @@ final class PictureStrip {
   private static final double QUALITY = 0.72;
 
   private final Pictures pictures;
-  private final KeptDrawings kept;
+  private final Cache kept;
   private final Map<Key, Optional<String>> made = new ConcurrentHashMap<>();
+
+  private record SmallPicture(byte[] jpeg) {}
 
   private record Key(PhotoFile file, ExifOrientation orientation, int longEdge) {}
 
-  PictureStrip(Pictures pictures, KeptDrawings kept) {
+  PictureStrip(Pictures pictures, Cache kept) {
     this.pictures = pictures;
     this.kept = kept;
   }
@@ -35,17 +38,19 @@ final class PictureStrip {
   private Optional<String> make(Photo photo, int longEdge) {
     String recipe =
         Recipe.of("small", photo.sha256(), photo.size(), photo.orientation(), longEdge, QUALITY);
-    Optional<byte[]> jpeg = kept.drawn(recipe);
-    if (jpeg.isEmpty()) {
-      jpeg = drawn(photo, longEdge);
-      jpeg.ifPresent(bytes -> kept.keep(recipe, bytes));
+    Optional<SmallPicture> small = kept.get(Cache.Keep.DRAWN, recipe, SmallPicture.class);
+    if (small.isEmpty()) {
+      small = drawn(photo, longEdge);
+      small.ifPresent(picture -> kept.put(Cache.Keep.DRAWN, recipe, picture));
     }
-    return jpeg.map(bytes -> "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(bytes));
+    return small.map(
+        picture -> "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(picture.jpeg()));
   }
 
-  private Optional<byte[]> drawn(Photo photo, int longEdge) {
+  private Optional<SmallPicture> drawn(Photo photo, int longEdge) {
     try {
-      return Optional.of(Previews.jpeg(pictures.whole(photo, longEdge), longEdge, QUALITY));
+      return Optional.of(
+          new SmallPicture(Previews.jpeg(pictures.whole(photo, longEdge), longEdge, QUALITY)));
     } catch (UnusablePicture e) {
       return Optional.empty();
     }

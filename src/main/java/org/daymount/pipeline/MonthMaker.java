@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.daymount.cache.Cache;
 import org.daymount.choices.Choices;
 import org.daymount.choices.DaysByPerson;
 import org.daymount.choices.PersonsWord;
@@ -14,12 +15,10 @@ import org.daymount.day.Days;
 import org.daymount.image.Pictures;
 import org.daymount.ingest.FolderReader;
 import org.daymount.ingest.Ingested;
-import org.daymount.ingest.KnownContents;
 import org.daymount.ingest.Listing;
 import org.daymount.look.Analysis;
+import org.daymount.look.LookCache;
 import org.daymount.look.PhotoAnalyser;
-import org.daymount.look.Remembered;
-import org.daymount.look.cache.Memory;
 import org.daymount.look.detect.CloseLookStage;
 import org.daymount.look.detect.CloseLooks;
 import org.daymount.month.Month;
@@ -44,27 +43,28 @@ import org.daymount.sheet.SheetPacker;
 public final class MonthMaker {
   private final Pictures pictures;
   private final Progress progress;
-  private final Optional<Memory> memory;
+  private final Cache cache;
 
   // caches beside the story: they save time and change nothing
-  private final Remembered earlierRuns;
-  private final Remembered remembered;
+  private final LookCache earlierRuns;
+  private final LookCache remembered;
   private Optional<Request> trialsOf = Optional.empty();
   private Trials trials;
 
   public MonthMaker(Pictures pictures, Progress progress) {
-    this(pictures, progress, Optional.empty());
+    this(pictures, progress, Cache.NONE);
   }
 
   /**
-   * @param memory of earlier runs: saves time, changes nothing
+   * @param cache of earlier runs
    */
-  public MonthMaker(Pictures pictures, Progress progress, Optional<Memory> memory) {
+  public MonthMaker(Pictures pictures, Progress progress, Cache cache) {
     this.pictures = pictures;
     this.progress = progress;
-    this.memory = memory;
-    this.earlierRuns = memory.isPresent() ? memory.get() : Remembered.NOTHING;
-    this.remembered = memory.orElseGet(() -> Memory.empty("this run alone"));
+    this.cache = cache;
+    this.earlierRuns = new LookCache(cache);
+    this.remembered =
+        cache == Cache.NONE ? new LookCache(Cache.empty("this run alone")) : earlierRuns;
   }
 
   /**
@@ -180,11 +180,10 @@ public final class MonthMaker {
     progress.stage("finding pictures", 0);
     Listing listing = new FolderReader().list(request.photos(), request.leaveOut());
     progress.stage("reading dates", listing.pictures().size() + listing.clips().size());
-    KnownContents known = memory.isPresent() ? memory.get() : KnownContents.NONE;
-    return new FolderReader(known).read(listing, request.ingest(), request.jobs(), progress::step);
+    return new FolderReader(cache).read(listing, request.ingest(), request.jobs(), progress::step);
   }
 
-  private Analysis firstLook(Request request, List<Photo> photos, Remembered known) {
+  private Analysis firstLook(Request request, List<Photo> photos, LookCache known) {
     if (photos.isEmpty()) {
       return new Analysis(List.of(), List.of());
     }

@@ -1,7 +1,6 @@
 package org.daymount.pipeline;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -12,16 +11,15 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.daymount.cache.Cache;
 import org.daymount.image.LabJpeg;
 import org.daymount.image.Pictures;
-import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
 import org.daymount.month.MonthJson;
 import org.daymount.month.MonthSheet;
 import org.daymount.output.Finished;
 import org.daymount.output.GuidePdf;
 import org.daymount.output.IndexPage;
-import org.daymount.output.KeptDrawings;
 import org.daymount.output.LighterPictures;
 import org.daymount.output.OutputException;
 import org.daymount.output.OutputFolder;
@@ -40,22 +38,17 @@ public final class MonthWriter {
   private final Pictures pictures;
   private final MonthJson json;
   private final Progress progress;
-  private final KeptDrawings kept;
+  private final Cache kept;
 
   public MonthWriter(Pictures pictures, MonthJson json, Progress progress) {
-    this(pictures, json, progress, KeptDrawings.NONE);
+    this(pictures, json, progress, Cache.NONE);
   }
 
   /**
-   * @param memory of earlier runs: saves time, changes nothing
-   * @param program tells this program and all that its drawings depend on from any other
+   * @param kept of earlier runs: whole files as what they were {@link Written}, by the {@link
+   *     Recipe} that each was drawn from
    */
-  public MonthWriter(
-      Pictures pictures, MonthJson json, Progress progress, Memory memory, String program) {
-    this(pictures, json, progress, new RememberedDrawings(memory, program));
-  }
-
-  private MonthWriter(Pictures pictures, MonthJson json, Progress progress, KeptDrawings kept) {
+  public MonthWriter(Pictures pictures, MonthJson json, Progress progress, Cache kept) {
     this.pictures = pictures;
     this.json = json;
     this.progress = progress;
@@ -120,8 +113,7 @@ public final class MonthWriter {
 
   /** What was drawn by that recipe. */
   private Optional<Written> before(String recipe) {
-    return kept.drawn(recipe)
-        .flatMap(text -> Written.parse(new String(text, StandardCharsets.US_ASCII)));
+    return kept.get(Cache.Keep.DRAWN, recipe, Written.class);
   }
 
   /**
@@ -136,7 +128,7 @@ public final class MonthWriter {
       return before.sha256();
     }
     Written written = folder.stage(name, drawn.get());
-    kept.keep(recipe, written.text().getBytes(StandardCharsets.US_ASCII));
+    kept.put(Cache.Keep.DRAWN, recipe, written);
     return written.sha256();
   }
 

@@ -19,8 +19,8 @@ import org.daymount.ingest.Ingested;
 import org.daymount.ingest.Listing;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Analysis;
+import org.daymount.look.LookCache;
 import org.daymount.look.PhotoAnalyser;
-import org.daymount.look.Remembered;
 import org.daymount.look.detect.CloseLookStage;
 import org.daymount.look.detect.CloseLooks;
 import org.daymount.month.MonthPhoto;
@@ -78,7 +78,7 @@ public final class PhotoInspector {
         new CloseLookStage(
                 pictures,
                 jobs,
-                Remembered.NOTHING,
+                LookCache.NONE,
                 groups -> progress.stage("looking for faces and subjects", groups),
                 progress::step)
             .look(first.looked().stream().map(List::of).toList(), List.of());

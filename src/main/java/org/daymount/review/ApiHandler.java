@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.daymount.cache.Cache;
 import org.daymount.image.Pictures;
-import org.daymount.look.cache.Memory;
 import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.Surveyed;
@@ -88,12 +88,12 @@ final class ApiHandler implements AutoCloseable {
       SheetWriter writer,
       Request request,
       Surveyed surveyed,
-      Optional<Memory> memory,
+      Cache cache,
       Progress opening,
       String address)
       throws IOException {
     this.shelf = new ThumbnailCache(pictures, surveyed.photos(), request.jobs());
-    this.editing = new Editing(pictures, request, surveyed, shelf, memory, opening, address);
+    this.editing = new Editing(pictures, request, surveyed, shelf, cache, opening, address);
     this.cards = new CardView(request.cards().orElse(USUAL_CARD));
     this.months = new MonthView(request, surveyed, shelf, cards);
     this.photos = new PhotosView(shelf);

@@ -6,9 +6,9 @@ import java.time.YearMonth;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
+import org.daymount.cache.Cache;
 import org.daymount.choices.Choices;
 import org.daymount.image.Pictures;
-import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
 import org.daymount.pipeline.MonthMaker;
 import org.daymount.pipeline.NoteInUse;
@@ -61,11 +61,11 @@ final class Editing implements AutoCloseable {
       Request request,
       Surveyed surveyed,
       ThumbnailCache shelf,
-      Optional<Memory> memory,
+      Cache cache,
       Progress opening,
       String address)
       throws IOException {
-    this.maker = new MonthMaker(pictures, opening, memory);
+    this.maker = new MonthMaker(pictures, opening, cache);
     this.request = request;
     this.surveyed = surveyed;
     this.shelf = shelf;

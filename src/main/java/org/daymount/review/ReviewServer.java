@@ -19,8 +19,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.function.Function;
+import org.daymount.cache.Cache;
 import org.daymount.image.Pictures;
-import org.daymount.look.cache.Memory;
 import org.daymount.output.OutputException;
 import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
@@ -144,15 +144,11 @@ public final class ReviewServer implements AutoCloseable {
    * Makes the month ready to be shown; decodes what can still become a hero.
    *
    * @param writer makes the sheets, when asked to
-   * @param memory of earlier runs
+   * @param cache of earlier runs
    * @throws RunFailed when choices.json or the note cannot be read
    */
   public void prepare(
-      Pictures pictures,
-      SheetWriter writer,
-      Request request,
-      Surveyed surveyed,
-      Optional<Memory> memory) {
+      Pictures pictures, SheetWriter writer, Request request, Surveyed surveyed, Cache cache) {
     try {
       prepared =
           Optional.of(
@@ -161,7 +157,7 @@ public final class ReviewServer implements AutoCloseable {
                   writer,
                   request,
                   surveyed,
-                  memory,
+                  cache,
                   opening,
                   "http://127.0.0.1:" + port()));
     } catch (IOException e) {

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.daymount.cache.Cache;
 import org.daymount.image.Pictures;
-import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
 import org.daymount.month.MonthSheet;
 import org.daymount.pipeline.MonthMaker;
@@ -42,24 +42,24 @@ public final class PrintingFigures {
    */
   public static void main(String[] arguments) throws IOException {
     Path work = Path.of(arguments[0]);
-    Memory memory = Memory.empty("figures");
-    figures("sample", Path.of("sample-photos"), memory);
+    Cache cache = Cache.empty("figures");
+    figures("sample", Path.of("sample-photos"), cache);
     figures(
         "mats and pockets",
         painted(work.resolve("pockets"), day -> day <= 20 ? "two 3x4" : "4x6 on mat"),
-        memory);
-    figures("mixed", painted(work.resolve("mixed"), day -> MIXED.get(day % MIXED.size())), memory);
+        cache);
+    figures("mixed", painted(work.resolve("mixed"), day -> MIXED.get(day % MIXED.size())), cache);
   }
 
-  private static void figures(String name, Path photos, Memory memory) throws IOException {
-    List<Sheet> prints = sheets(photos, "4x6", memory);
+  private static void figures(String name, Path photos, Cache cache) throws IOException {
+    List<Sheet> prints = sheets(photos, "4x6", cache);
     int cuts = cuts(prints);
     int pages = (prints.size() + 1) / 2;
     int freeing = prints.size() / 2 * CUTS_OF_A_PAGE + prints.size() % 2 * CUTS_OF_HALF_A_PAGE;
     print(name + ", 4x6 from a lab", prints, prints.size(), cuts);
     print(name + ", 4x6 two to a letter page", prints, pages, cuts + freeing);
     for (String paper : List.of("letter", "a4")) {
-      List<Sheet> sheets = sheets(photos, paper, memory);
+      List<Sheet> sheets = sheets(photos, paper, cache);
       print(name + ", " + paper, sheets, sheets.size(), cuts(sheets));
     }
   }
@@ -81,14 +81,14 @@ public final class PrintingFigures {
   }
 
   /** The month as the command line would make it. */
-  private static List<Sheet> sheets(Path photos, String sheet, Memory memory) {
+  private static List<Sheet> sheets(Path photos, String sheet, Cache cache) {
     CommandContext around = CommandContext.ofThisComputer(System.out, System.err);
     CommandLine line = CommandLines.line(around);
     line.parseArgs("sheets", photos.toString(), "--sheet", sheet);
     SheetsCommand command =
         (SheetsCommand) line.getSubcommands().get("sheets").getCommandSpec().userObject();
     Month month =
-        new MonthMaker(new Pictures(), Progress.SILENT, Optional.of(memory))
+        new MonthMaker(new Pictures(), Progress.SILENT, cache)
             .make(
                 Requests.of(command.spec, around, command.photos, command.pages, Optional.empty()));
     return month.sheets().stream().map(MonthSheet::sheet).toList();

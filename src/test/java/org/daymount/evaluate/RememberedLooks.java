@@ -7,8 +7,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.daymount.cache.Cache;
+import org.daymount.look.LookCache;
 import org.daymount.look.Measures.CloseLook;
-import org.daymount.look.cache.Memory;
 import org.daymount.photo.Photo;
 import org.daymount.testphoto.PhotoBuilder;
 
@@ -21,12 +22,14 @@ final class RememberedLooks implements Function<BufferedImage, CloseLook> {
 
   private final Function<BufferedImage, CloseLook> detector;
   private final Path file;
-  private final Memory memory;
+  private final Cache cache;
+  private final LookCache memory;
 
   RememberedLooks(Function<BufferedImage, CloseLook> detector, Path file) {
     this.detector = detector;
     this.file = file;
-    this.memory = Memory.read(List.of(file), MAKER);
+    this.cache = Cache.read(List.of(file), MAKER);
+    this.memory = new LookCache(cache);
   }
 
   @Override
@@ -44,7 +47,7 @@ final class RememberedLooks implements Function<BufferedImage, CloseLook> {
   }
 
   void write() throws IOException {
-    memory.write(file);
+    cache.write(file);
   }
 
   private static String hash(BufferedImage picture) {

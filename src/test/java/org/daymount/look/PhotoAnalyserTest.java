@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
+import org.daymount.cache.Cache;
 import org.daymount.image.Pictures;
-import org.daymount.look.cache.Memory;
 import org.daymount.photo.Photo;
 import org.daymount.problem.Problem;
 import org.daymount.problem.UnusablePicture;
@@ -82,7 +82,7 @@ class PhotoAnalyserTest {
 
   @Test
   void onlyPhotosThatAreNewAreDecoded() {
-    Memory memory = Memory.empty("test");
+    LookCache memory = new LookCache(Cache.empty("test"));
     AtomicInteger decoded = new AtomicInteger();
     PhotoAnalyser looker =
         new PhotoAnalyser(

@@ -22,9 +22,9 @@ import javax.imageio.IIOException;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
+import org.daymount.cache.Cache;
 import org.daymount.crop.CropSettings;
 import org.daymount.image.Pictures;
-import org.daymount.look.cache.Memory;
 import org.daymount.month.Month;
 import org.daymount.month.MonthJson;
 import org.daymount.testphoto.ExifPhoto;
@@ -124,12 +124,12 @@ class EarlierRunsTest {
 
   @Test
   void aDamagedMemoryIsSaidToBeDamagedAndMadeAgain() throws IOException {
-    Path file = home.resolve("out").resolve(Memory.FILE);
+    Path file = home.resolve("out").resolve(Cache.FILE);
     byte[] whole = Files.readAllBytes(file);
     byte[] damaged = whole.clone();
     damaged[damaged.length / 2] ^= 1;
     Files.write(file, damaged);
-    List<String> notes = memory("out").notes();
+    List<String> notes = cache("this program", "out").notes();
     assertEquals(1, notes.size());
     assertTrue(notes.get(0).contains("checksum"), notes.get(0));
     assertEquals(List.of(), run());
@@ -170,19 +170,18 @@ class EarlierRunsTest {
   }
 
   private static List<String> run(String program, String out) throws IOException {
-    Memory memory = memory(out);
-    Month month =
-        new MonthMaker(new Pictures(), Progress.SILENT, Optional.of(memory)).make(request(out));
+    Cache cache = cache(program, out);
+    Month month = new MonthMaker(new Pictures(), Progress.SILENT, cache).make(request(out));
     List<String> changed =
-        new MonthWriter(new Pictures(), new MonthJson("test"), Progress.SILENT, memory, program)
+        new MonthWriter(new Pictures(), new MonthJson("test"), Progress.SILENT, cache)
             .write(month, home.resolve(out), false, 2)
             .changed();
-    memory.write(home.resolve(out).resolve(Memory.FILE));
+    cache.write(home.resolve(out).resolve(Cache.FILE));
     return changed;
   }
 
-  private static Memory memory(String out) {
-    return Memory.read(List.of(home.resolve(out).resolve(Memory.FILE)), "test");
+  private static Cache cache(String program, String out) {
+    return Cache.read(List.of(home.resolve(out).resolve(Cache.FILE)), program);
   }
 
   /** Every file but those that begin with a dot, which only later runs read. */

@@ -15,7 +15,7 @@ import java.util.concurrent.Future;
 import java.util.function.IntConsumer;
 import org.daymount.image.Pictures;
 import org.daymount.look.AnalysedPhoto;
-import org.daymount.look.Remembered;
+import org.daymount.look.LookCache;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 
@@ -27,7 +27,7 @@ import org.daymount.photo.PhotoFile;
 public final class CloseLookStage {
   private final Pictures pictures;
   private final int jobs;
-  private final Remembered remembered;
+  private final LookCache remembered;
   private final IntConsumer starting;
   private final Runnable eachDone;
 
@@ -37,7 +37,7 @@ public final class CloseLookStage {
    * @param eachDone called after each group, from any thread
    */
   public CloseLookStage(
-      Pictures pictures, int jobs, Remembered remembered, IntConsumer starting, Runnable eachDone) {
+      Pictures pictures, int jobs, LookCache remembered, IntConsumer starting, Runnable eachDone) {
     this.pictures = pictures;
     this.jobs = jobs;
     this.remembered = remembered;

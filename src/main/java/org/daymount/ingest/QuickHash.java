@@ -1,4 +1,4 @@
-package org.daymount.look.cache;
+package org.daymount.ingest;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;

@@ -1,4 +1,4 @@
-package org.daymount.look.cache;
+package org.daymount.cache;
 
 import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
@@ -25,12 +25,12 @@ import org.daymount.file.WholeFile;
  * <p>A month of 1,000 photos takes 9 MB and is read in some 30 ms; a database would bring megabytes
  * of native code for nothing that is missed here.
  */
-final class KeptValues {
+final class CacheFile {
   private static final String HEADING = "daymount measurements, may be deleted\n";
   private static final int LONGEST_KEY = 1 << 10;
   private static final int LONGEST_VALUE = 1 << 24;
 
-  private KeptValues() {}
+  private CacheFile() {}
 
   /** What a file holds, or why nothing of it can be used. */
   record Read(Map<String, byte[]> values, Optional<String> useless) {}
@@ -62,7 +62,7 @@ final class KeptValues {
         values.put(key, bytes(in, LONGEST_VALUE));
       }
       long expected = sum.getValue();
-      return in.readLong() == expected
+      return in.readLong() == expected && in.read() < 0
           ? new Read(values, Optional.empty())
           : damaged("its checksum is wrong");
     } catch (IOException e) {
