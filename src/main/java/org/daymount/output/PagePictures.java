@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.daymount.cache.Cache;
 import org.daymount.crop.Crop;
 import org.daymount.image.Previews;
 import org.daymount.photo.Photo;
@@ -23,17 +24,17 @@ public final class PagePictures {
   private static final double QUALITY = 0.85;
 
   private final PictureSource pictures;
-  private final KeptDrawings kept;
+  private final Cache kept;
   private final Map<String, byte[]> made = new ConcurrentHashMap<>();
 
   public PagePictures(PictureSource pictures) {
-    this(pictures, KeptDrawings.NONE);
+    this(pictures, Cache.NONE);
   }
 
   /**
    * @param kept pictures of earlier runs
    */
-  public PagePictures(PictureSource pictures, KeptDrawings kept) {
+  public PagePictures(PictureSource pictures, Cache kept) {
     this.pictures = pictures;
     this.kept = kept;
   }
@@ -56,7 +57,11 @@ public final class PagePictures {
             QUALITY);
     try {
       return made.computeIfAbsent(
-          recipe, key -> kept.drawn(key).orElseGet(() -> draw(photo, crop, size, key)));
+          recipe,
+          key ->
+              kept.get(Cache.Keep.DRAWN, key, KeptPicture.class)
+                  .map(KeptPicture::jpeg)
+                  .orElseGet(() -> draw(photo, crop, size, key)));
     } catch (UncheckedIOException e) {
       throw e.getCause();
     }
@@ -65,7 +70,7 @@ public final class PagePictures {
   private byte[] draw(Photo photo, Crop crop, PixelSize size, String recipe) {
     try {
       byte[] jpeg = jpeg(pictures.part(photo, crop.window(), size));
-      kept.keep(recipe, jpeg);
+      kept.put(Cache.Keep.DRAWN, recipe, new KeptPicture(jpeg));
       return jpeg;
     } catch (UnusablePicture e) {
       throw new UncheckedIOException(new IOException(photo.file() + ": " + e.getMessage(), e));

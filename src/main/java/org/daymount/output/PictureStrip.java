@@ -20,8 +20,6 @@ final class PictureStrip {
   private final Cache kept;
   private final Map<Key, Optional<String>> made = new ConcurrentHashMap<>();
 
-  private record SmallPicture(byte[] jpeg) {}
-
   private record Key(PhotoFile file, ExifOrientation orientation, int longEdge) {}
 
   PictureStrip(Pictures pictures, Cache kept) {
@@ -38,7 +36,7 @@ final class PictureStrip {
   private Optional<String> make(Photo photo, int longEdge) {
     String recipe =
         Recipe.of("small", photo.sha256(), photo.size(), photo.orientation(), longEdge, QUALITY);
-    Optional<SmallPicture> small = kept.get(Cache.Keep.DRAWN, recipe, SmallPicture.class);
+    Optional<KeptPicture> small = kept.get(Cache.Keep.DRAWN, recipe, KeptPicture.class);
     if (small.isEmpty()) {
       small = drawn(photo, longEdge);
       small.ifPresent(picture -> kept.put(Cache.Keep.DRAWN, recipe, picture));
@@ -47,10 +45,10 @@ final class PictureStrip {
         picture -> "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(picture.jpeg()));
   }
 
-  private Optional<SmallPicture> drawn(Photo photo, int longEdge) {
+  private Optional<KeptPicture> drawn(Photo photo, int longEdge) {
     try {
       return Optional.of(
-          new SmallPicture(Previews.jpeg(pictures.whole(photo, longEdge), longEdge, QUALITY)));
+          new KeptPicture(Previews.jpeg(pictures.whole(photo, longEdge), longEdge, QUALITY)));
     } catch (UnusablePicture e) {
       return Optional.empty();
     }
