@@ -14,10 +14,10 @@ final class PageCounts {
     Map<String, Integer> counts = new HashMap<>();
     List<String> words =
         List.of(
-            "a an one single ein eine eins eines einen un une una uno een um uma jeden jedno jedna ett en",
-            "two zwei deux dos due twee dois duas dwa dwie tva",
-            "three drei trois tres tre drie trzy",
-            "four vier quatre cuatro quattro quatro cztery fyra",
+            "a an one another other single ein eine eins eines einen un une una uno een um uma jeden jedno jedna ett en otra otro altra altro outra outro autre andere drugie drugi druga andra andre annan אחת אחד ואחת ואחד واحدة واحد وواحدة",
+            "two zwei deux dos due twee dois duas dwa dwie tva שתי שתיים שני שניים ושתי ושתיים ושני اثنتان اثنتين اثنان اثنين واثنتان واثنتين",
+            "three drei trois tres tre drie trzy שלוש שלושה ושלוש ثلاث ثلاثة وثلاث",
+            "four vier quatre cuatro quattro quatro cztery fyra ארבע ארבעה اربع اربعة",
             "five funf cinq cinco cinque vijf piec fem",
             "six sechs seis sei zes szesc sex",
             "seven",

@@ -48,6 +48,10 @@ final class PageGroups {
       return count <= 1;
     }
 
+    private boolean describes(Group photos) {
+      return size.isPresent() ? photos.size.isEmpty() : saysHow();
+    }
+
     private boolean saysHow() {
       return direction.isPresent() || onMat;
     }
@@ -199,12 +203,24 @@ final class PageGroups {
     }
   }
 
-  /** A way with nothing behind it that it is for: a photo that lies so. */
-  void closeWay() {
-    if (pending.count == 0 && pending.direction.isPresent()) {
-      pending.count = 1;
-      close();
+  /** A way with nothing behind it that it is for, before another: a photo that lies so. */
+  void closeWay(Orientation other) {
+    if (isPending()) {
+      if (pending.count == 0 && pending.direction.filter(way -> way != other).isPresent()) {
+        pending.count = 1;
+        close();
+      }
+      return;
     }
+    last()
+        .filter(
+            group -> group.count == 2 && group.direction.filter(way -> way != other).isPresent())
+        .ifPresent(
+            pair -> {
+              pair.count = 1; // "two photos, tall and wide"
+              pending.count = 1;
+              pending.size = pair.size;
+            });
   }
 
   /** {@code two photos, one tall, one wide}: the latter say how the former lie. */
@@ -219,12 +235,11 @@ final class PageGroups {
         first.count >= 2
             && !first.saysHow()
             && (first.size.isPresent() ? told == first.count : told <= first.count)
-            && rest.stream()
-                .allMatch(group -> group.count > 0 && group.size.isEmpty() && group.saysHow());
+            && rest.stream().allMatch(group -> group.count > 0 && group.describes(first));
     if (!describes) {
       return;
     }
-    rest.forEach(group -> group.size = first.size);
+    rest.forEach(group -> group.size = group.size.or(() -> first.size));
     first.count -= told;
     if (first.count == 0) {
       groups.remove(0);

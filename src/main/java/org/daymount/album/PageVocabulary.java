@@ -25,22 +25,25 @@ final class PageVocabulary {
     FULL_PAGE,
     POCKET_PAGE,
     STORY_CARD,
+    /** A card and no photo. */
+    CARD_ONLY,
+    NO_MAT,
     PHOTO
   }
 
   private static final String END = "(?![\\p{L}\\d-])";
-  private static final String ALONE = "(?= *(?:$|[-.,;:!()\\[\\]|*_]))";
+  private static final String ALONE = "(?= *(?:$|[-.,;:!()\\[\\]|*_+&]))";
   private static final String PHOTOS =
       "(?:(?:(?:small|little|wee|big|large|nice|good|single|separate|different|kleine|petites?|grosse|grandes?|pequenas?|duze|male|stora|sma) ){0,2}(?:[\\x{1F4F7}\\x{1F4F8}\\x{1F5BC}]|photo'?s?|photographs?|pic'?s?|pix|pictures?|snap(?:shot)?s?|shots?|foto'?s?|fotografias?|fotografie|bild(?:er)?"
-          + "|foton|images?|imagen(?:es)?|imagem|imagens|immagin[ei]|zdjecia?|zdjecie|zdjec))";
+          + "|foton|images?|imagen(?:es)?|imagem|imagens|immagin[ei]|zdjecia?|zdjecie|zdjec|תמונ(?:ה|ות|ת)(?: אחת| בודדת)?|צילומ?ים|צילום|صورة(?: واحدة)?|صور|صورتان|صورتين))";
   private static final String BEFORE_WAY =
       "(?:(?:in|as|im|als|en|au|au format|a la|na|em|w|i|format|orientation|stehend(?:es)? ) )?";
   private static final String TALL =
       BEFORE_WAY
-          + "(?:portraits?(?: format| style| orientation| way)?|tall|upright|standing up"
+          + "(?:portraits?(?: format| style| orientation| way)?|tall|upright|standing(?: up| on end)?|on end|up and down(?: ways)?"
           + "|vertical(?:s|es|is|i|e|ly)?|verticales|verticaal|vertikala?|hochformat(?:ig)?"
           + "|hochkant(?:ig)?|hoch|stehend|senkrecht|hauteur|retrato|ritratto|staande?|de pie"
-          + "|em pe|in piedi|vert|lengthways|p(?= *(?:$|[,;|)+]|on |mat|x ?\\d))|(?<=\\d)p|pionow[oyea]|pionie|staende"
+          + "|em pe|in piedi|vert|lengthways|p(?= *(?:$|[,;|)+]|on |mat|x ?\\d))|(?<=\\d)p|pionow[oyea]|pionie|stojac[aey]\\p{L}*|debout|rechtop|parad[oa]s?|staende|ל?אורך|עומד(?:ת|ות|ים)?|אנכית?|(?:بال)?طول(?:ي|ية)?|(?:ال)?عمودية?|واقفة?"
           + "|hojden)";
   private static final String WIDE =
       BEFORE_WAY
@@ -48,7 +51,21 @@ final class PageVocabulary {
           + "|horizontais|horizontaal|horisontell?a?|sideways|querformat(?:ig)?|quer|liegend"
           + "|waagrecht|waagerecht|paysage|largeur|apaisad[oa]s?|paisaje|paisagem"
           + "|deitad[oa]s?|orizzontal[ei]|liggende?|poziom[oyea]|poziomie|liggande|bredden"
-          + "|l/s|lscape|horiz|l(?= *(?:$|[,;|)+]|on |mat|x ?\\d))|(?<=\\d)l(?! of))";
+          + "|lying(?: down| flat)?(?: ways?)?|tumbad[oa]s?|acostad[oa]s?|echad[oa]s?|couchee?s?|sdraiat[aeio]|lezac[aey]\\p{L}*"
+          + "|ל?רוחב|שוכב(?:ת|ות|ים)?|אופקית?|(?:بال)?عرض(?:ي|ية)?|(?:ال)?افقية?|l/s|lscape|horiz|l(?= *(?:$|[,;|)+]|on |mat|x ?\\d))|(?<=\\d)l(?! of))";
+
+  private static final String CARD_LEAD =
+      "(?:(?:with|mit|avec|con|com|met|z|ze|med|עם|مع) )?(?:(?:an?|the|one|eine?|einer|une?|la|una|il"
+          + "|een|uma?|en|ett|my) )?(?:(?:little|small|kleine[rn]?|petite) )?";
+  private static final String CARD_NOUN =
+      "(?:card|karte|carte|tarjeta|scheda|cartoncino|biglietto|kaart(?:je)?|cartao|kart[aey]|karteczka|kort"
+          + "|כרטיס|بطاقة)";
+  private static final String STORY_CARD =
+      "(?:(?:journal(?:l?ing)?|story|text|words?|writing|note) cards?|journall?ing"
+          + "|(?:text|story|geschichten|berattelse)-?(?:karte|kaart(?:je)?|kort)|כרטיס סיפור|"
+          + CARD_NOUN
+          + "(?: (?:de|con|di|com|met|z|ze|med|mit|a|pour))?(?: (?:la|el|a|il|het|l'|der|einer))?"
+          + " ?(?:texte?|texto|testo|tekst(?:em)?|histoire|historia|historie|storia|verhaal|geschichte|قصة|نص))";
 
   private static final Map<Word, Pattern> PATTERNS =
       Map.ofEntries(
@@ -60,6 +77,9 @@ final class PageVocabulary {
                       + "|sans|aucune|sin|senza|nessuna|geen|zonder|sem|nenhuma|bez|zadnego|inga"
                       + "|inget|ingen|utan) (?:any |an? |une |ein |el |una? )?"
                       + PHOTOS
+                      + END
+                      + "|(?:בלי|ללא|אין|בלא) (?:תמונ(?:ה|ות)|צילומ?ים|צילום)|(?:רק|מלל|טקסט) (?:טקסט|מילים|מלל|בלבד|כתב)"
+                      + "|(?:بدون|بلا|لا|من دون|دون|ولا) (?:صور[ةه]?|اي صور[ةه]?)|(?:نص|كلمات|كتابة) فقط|فقط (?:نص|كلمات)"
                       + END
                       + "|(?:photos?|pics?|pictures?|fotos?) *[:=]? *(?:none|0|zero|keine?|aucune"
                       + "|geen|nenhuma)"
@@ -80,7 +100,7 @@ final class PageVocabulary {
                       + "|(?:i )?needs?:? nothing|np|(?:words?|text)(?= *(?:$|[-|]))|(?:(?:leave"
                       + "|left|keep|stays?)(?: it| this)? )?(?:blank|empty)(?: page| please)?)"
                       + ALONE
-                      + "|(?:leere? seite|leer|page blanche|vide|(?:pagina )?(?:en blanco"
+                      + "|(?:leere? seite|leer(?: lassen)?|page (?:blanche|vide)|vide|(?:laisser|deixar|dejar|lasciare) (?:vide|em branco|en blanco|(?:in )?bianco)|(?:pagina )?(?:en blanco"
                       + "|em branco|bianca|vuota|blanco)|lege pagina|leeg|pusta(?: strona)?"
                       + "|tom sida|tomt?)"
                       + ALONE)),
@@ -92,12 +112,12 @@ final class PageVocabulary {
                       + "|xx+(?= *$)|(?:no page(?: (?:today|needed|for (?:today|this|(?:this|the|that) (?:one|day))))?|n/a|drop (?:it|this|that)(?: one| day| page)?|(?:just |we can |can |please )?(?:skip(?:ped|ping|p)?|skp"
                       + "|sikp)(?: it| this(?: one| day| page)?| the day| that(?: one| day)?"
                       + "| today| day| please|[ ,!]+skip)*|nothing(?: today| here)?|noth?ing?|nil"
-                      + "|nada|nothign|notihng|omit(?:ted)?|auslassen|weglassen"
+                      + "|nada|nothign|notihng|omit(?:ted)?|(?:diesen tag |den tag |bitte )?(?:auslassen|weglassen)"
                       + "|(?:lassen wir )?(?:aus|weg)(?:gelassen)?|uberspr(?:ingen|ungen)|nichts"
                       + "|nix|keine seite|rien|sauter|a sauter|on saute|saute|pas de page|nada"
-                      + "|omitir|saltar(?:e|lo)?|salta(?:mos)?|sin pagina|niente|nulla|overslaan"
+                      + "|omitir|saltar(?:e|lo)?(?: (?:este|el) dia)?|salta(?:mos)?|sin pagina|niente|nulla|(?:deze dag )?overslaan"
                       + "|overgeslagen|sla over|niets|niks|geen pagina|nic|pomin(?:ac|iete)?"
-                      + "|hoppa over|hoppar over|ingenting|inget|pular|pula)"
+                      + "|hoppa over|hoppar over|לדלג(?: על (?:זה|היום))?|דלג[וי]?|כלום|تخط[يى]|تجاوز|اترك[هة]?|لا شيء|ingenting|inget|pular|pula)"
                       + ALONE)),
           entry(
               Word.EITHER_WAY,
@@ -117,21 +137,21 @@ final class PageVocabulary {
           entry(
               Word.MAT,
               pattern(
-                  "(?:on|with|w/|w|in|has|\\+|&|c/) ?(?:an? |the )?(?:(?:white|black|cream|gr[ae]y|colou?red|dark"
-                      + "|light|wide|narrow|thin|thick|red|blue|green) )?mats?"
+                  "(?:on|with|w/|w|in|has|\\+|&|c/) ?(?:an? |the )?(?:(?:nice|white|black|cream|gr[ae]y|colou?red|dark"
+                      + "|light|wide|narrow|thin|thick|red|blue|green) )?mats?(?: (?:a?round|behind|under)(?: (?:it|them|each|both|that))?)?"
                       + END
                       + "|mat on"
                       + END
                       + "|mats?(?:"
                       + ALONE
-                      + "|(?= \\d))|mounted(?: on (?:an? |the )?mat)?"
+                      + "|(?= \\d))|mounted(?: on (?:an? |the )?mat)?|matting"
                       + END
                       + "|matted"
                       + END
-                      + "|(?:(?:auf|mit|avec|sur|con|su|met|op|com|z|na|med|pa) )?(?:an? |un |einem )?"
+                      + "|(?:(?:auf|mit|avec|sur|con|su|met|op|com|z|na|med|pa|on|with|w/) )?(?:an? |un |une |el |il |em |um |einem |ett |een )?"
                       + "(?:passe-?partout|paspatur|paspartu|marialuisa)"
                       + END
-                      + "|(?:mit(?: einem)? rahmen|avec(?: un| une)? (?:cadre|marge)"
+                      + "|(?:mit(?: einem)? (?:rahmen|(?:rand(?: aus karton)?|karton))|auf karton|(?:עם )?פספרטו|(?:مع |ب)?(?:باسبارتو|اطار|حاشية)|avec(?: un| une)? (?:cadre|marge)"
                       + "|con(?: un)? (?:marco|cornice)|met(?: een)? (?:rand|lijst)"
                       + "|com(?: uma?)? moldura|z ramka|med ram)"
                       + END)),
@@ -141,16 +161,55 @@ final class PageVocabulary {
                   "(?:full[- ]?(?:page|bleed|size page)|whole page|ganze seite|ganzseitig|pleine page|page entiere"
                       + "|pagina (?:completa|entera|intera|inteira)|hele pagina|cala strona"
                       + "|hela sidan|helsida|toda la pagina|toda a pagina|tutta la pagina"
-                      + "|toute la page|volle seite)"
+                      + "|toute la page|volle seite|(?:עמוד|דף) (?:מלא|שלם)|صفحة كاملة|pelna strona|pagina cheia|hel sida)"
                       + END)),
           entry(
               Word.POCKET_PAGE,
-              pattern("(?:pocket page|pockets?" + ALONE + "|taschenseite)" + END)),
+              pattern(
+                  "(?:pocket pages?|pockets?"
+                      + ALONE
+                      + "|(?:taschen|hullen|steck|fick)(?:seite|sida)"
+                      + "|(?:page|pagina|seite|strona|sida)(?: (?:a|de|con|z|ze|met|med|mit|com|di))?"
+                      + " (?:pochettes?|bolsillos?|kieszonk\\p{L}+|taschen|hullen|tasche|taschine|vakjes|zakjes|bolsos?"
+                      + "|bolsinhos?|fickor)|(?:insteek|vakjes)(?:pagina|blad)|(?:עמוד|דף) כיסים|صفحة (?:جيوب|الجيوب))"
+                      + END)),
           entry(
               Word.STORY_CARD,
               pattern(
-                  "(?:an? )?(?:(?:journal|story|text)(?:l?ing)? card|journall?ing|textkarte"
-                      + "|carte (?:de )?texte|tekstkaart)"
+                  CARD_LEAD
+                      + "(?:"
+                      + STORY_CARD
+                      + END
+                      + "|"
+                      + CARD_NOUN
+                      + "s?(?: too| as well| please| auch| aussi| tambien)?"
+                      + ALONE
+                      + ")")),
+          entry(
+              Word.CARD_ONLY,
+              pattern(
+                  "(?:just|only|nur|sama|samej|tylko|solo|juste|seulement|rien que|alleen|enkel|bara|endast"
+                      + "|apenas|so|somente|רק|فقط) "
+                      + CARD_LEAD
+                      + "(?:"
+                      + STORY_CARD
+                      + END
+                      + "|"
+                      + CARD_NOUN
+                      + ALONE
+                      + ")|"
+                      + CARD_LEAD
+                      + "(?:"
+                      + STORY_CARD
+                      + "|"
+                      + CARD_NOUN
+                      + ") (?:only|alone|nur|allein|seulement|seule|solo|sola|alleen|apenas|tylko|فقط|בלבד)"
+                      + END)),
+          entry(
+              Word.NO_MAT,
+              pattern(
+                  "(?:(?:but )?(?:no|without|w/o|ohne|kein|sans|sin|senza|geen|zonder|sem|bez|utan|inget) (?:an? |the |un |une )?(?:mat(?:ting)?"
+                      + "|passe-?partout|paspatur|paspartu|marialuisa|rahmen|rand|cadre|marco|cornice)|בלי פספרטו)"
                       + END)),
           entry(Word.PHOTO, pattern("(?:" + PHOTOS + ")" + END)),
           // a picture that is turned to fit; sideways alone is a direction, as most people write it

@@ -29,7 +29,7 @@ final class DayLineReader {
   /** Words before the number, as they are spoken. */
   private static final Pattern FILLER =
       Pattern.compile(
-          "(?:(?:so|ok(?:ay)?|and|then|well|um+|uh|oh|right|now|anyway|also|und|dann|et"
+          "(?:(?:so|ok(?:ay)?|and|then|well|um+|uh|oh|right|now|anyway|also|album|diary|entry|und|dann|et"
               + "|puis|luego|poi|dan|toen|och|sedan)[ ,]+){1,6}(?:(?:on )?the +)?(?=\\d|\\p{L})");
 
   private static final Pattern TO =

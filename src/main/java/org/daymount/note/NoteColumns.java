@@ -22,11 +22,15 @@ final class NoteColumns {
       Pattern.compile(
           ".*(?:photo|pic|foto|bild|image|imag|immagin|zdjec|count|number|how many|qty"
               + "|anzahl|no\\.|#).*");
+  private static final int FEWEST_COLUMNS = 3; // under titles, with commas and blanks between
+  private static final Set<String> TITLE =
+      Set.of(
+          "date", "day", "datum", "tag", "fecha", "dia", "jour", "data", "giorno", "dag", "dzien");
   private static final Pattern NOTHING = Pattern.compile("[-\\s./]*");
   private static final Pattern TEXT_ALONE =
       Pattern.compile("(?:text|words|story|writing|texto?|texte|testo|tekst)");
 
-  private final char divider;
+  private final Divider divider;
   private final List<String> titles;
   private final List<Integer> counts;
 
@@ -41,7 +45,14 @@ final class NoteColumns {
   /** A cell as typed, without quotes and blanks around it. */
   private record Cell(int from, int to, String folded) {}
 
-  private NoteColumns(char divider, List<String> titles, List<Integer> counts) {
+  /**
+   * What divides the columns.
+   *
+   * @param most columns; 0 for any number. The last keeps what stands behind it
+   */
+  private record Divider(char mark, boolean blankBehind, int most) {}
+
+  private NoteColumns(Divider divider, List<String> titles, List<Integer> counts) {
     this.divider = divider;
     this.titles = titles;
     this.counts = counts;
@@ -51,21 +62,36 @@ final class NoteColumns {
   static Optional<NoteColumns> of(List<NoteLine> lines) {
     List<String> rows =
         lines.stream().map(NoteLine::content).filter(text -> !text.isBlank()).toList();
-    for (char divider : DIVIDERS.toCharArray()) {
-      List<List<Cell>> cells =
-          rows.stream()
-              .map(row -> cells(row, divider))
-              .filter(row -> row.size() >= (divider == '\t' ? 2 : 3))
-              .toList();
-      if (cells.size() >= FEWEST_LINES && cells.size() >= MOST_LINES * rows.size()) {
-        List<String> first = cells.get(0).stream().map(Cell::folded).toList();
-        boolean titled = first.stream().noneMatch(cell -> cell.matches(".*\\d.*"));
-        List<List<Cell>> body = titled ? cells.subList(1, cells.size()) : cells;
-        return Optional.of(
-            new NoteColumns(divider, titled ? first : List.of(), counts(body, titled, first)));
+    for (char mark : DIVIDERS.toCharArray()) {
+      Optional<NoteColumns> table = of(rows, new Divider(mark, mark != ',', 0));
+      if (table.isPresent()) {
+        return table;
       }
     }
-    return Optional.empty();
+    return rows.stream()
+        .limit(FEWEST_LINES)
+        .map(row -> cells(row, new Divider(',', true, 0)).stream().map(Cell::folded).toList())
+        .filter(
+            titles -> titles.size() >= FEWEST_COLUMNS && titles.stream().anyMatch(TITLE::contains))
+        .findFirst()
+        .flatMap(titles -> of(rows, new Divider(',', true, titles.size())))
+        .filter(table -> !table.titles.isEmpty());
+  }
+
+  private static Optional<NoteColumns> of(List<String> rows, Divider divider) {
+    List<List<Cell>> cells =
+        rows.stream()
+            .map(row -> cells(row, divider))
+            .filter(row -> row.size() >= (divider.mark() == '\t' ? 2 : 3))
+            .toList();
+    if (cells.size() < FEWEST_LINES || cells.size() < MOST_LINES * rows.size()) {
+      return Optional.empty();
+    }
+    List<String> first = cells.get(0).stream().map(Cell::folded).toList();
+    boolean titled = first.stream().noneMatch(cell -> cell.matches(".*\\d.*"));
+    List<List<Cell>> body = titled ? cells.subList(1, cells.size()) : cells;
+    return Optional.of(
+        new NoteColumns(divider, titled ? first : List.of(), counts(body, titled, first)));
   }
 
   /** Whether the line says what the columns are. */
@@ -163,7 +189,7 @@ final class NoteColumns {
         return read.words();
       }
     }
-    return PageSpec.NONE;
+    return PageSpecParser.read(text, 0, bases).words();
   }
 
   /** What stands behind the last cell with story in it. */
@@ -182,17 +208,19 @@ final class NoteColumns {
     return at;
   }
 
-  private static List<Cell> cells(String row, char divider) {
+  private static List<Cell> cells(String row, Divider divider) {
     List<Cell> cells = new ArrayList<>();
     boolean quoted = false;
     int from = 0;
     for (int i = 0; i <= row.length(); i++) {
       boolean ends = i == row.length();
-      if (!ends && row.charAt(i) == '"' && divider != '\t') {
+      boolean last = cells.size() + 1 == divider.most();
+      if (!ends && row.charAt(i) == '"' && divider.mark() != '\t') {
         quoted = !quoted;
       }
-      boolean glued = divider != ',' || ends || i + 1 == row.length() || row.charAt(i + 1) != ' ';
-      if (ends || row.charAt(i) == divider && !quoted && glued) {
+      boolean glued =
+          divider.blankBehind() || ends || i + 1 == row.length() || row.charAt(i + 1) != ' ';
+      if (ends || row.charAt(i) == divider.mark() && !quoted && glued && !last) {
         cells.add(cell(row, from, i));
         from = i + 1;
       }

@@ -24,8 +24,9 @@ public record NoteDay(
     String heading,
     String storyText,
     List<Cut> cuts) {
+  /** At the start of a line as {@link NoteLine} has them, whatever else Java takes for one. */
   private static final Pattern SAID_TO_BE_STORY =
-      Pattern.compile("^\\\\(?!o/)(?=[\\p{L}\\p{N}*#\\[-])", Pattern.MULTILINE);
+      Pattern.compile("(?<![^\\r\\n])\\\\(?!o/)(?=[\\p{L}\\p{N}*#\\[-])");
 
   /**
    * A part of the story's text that is not printed.

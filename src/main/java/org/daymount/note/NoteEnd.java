@@ -11,7 +11,7 @@ final class NoteEnd {
   private static final String LAST_WORDS =
       "(?:and )?(?:the end|(?:i'?m |we'?re )?stopping here|(?:the )?last page"
           + "|that'?s (?:it|all)(?: for now| folks)?|thats (?:it|all)|ende|schluss|fin|fine|einde"
-          + "|fim|koniec|slut)[ .!)]*";
+          + "|fim|koniec|slut|סוף|النهاية)[ .!)]*";
 
   /** Last words that sound like an end. */
   private static final Pattern CLOSING = Pattern.compile("(?:.*[.!?,;:-] *)?" + LAST_WORDS);

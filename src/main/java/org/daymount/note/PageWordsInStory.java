@@ -38,6 +38,9 @@ final class PageWordsInStory {
           " *(?:of|from|for|with|by|here|please|pls|today|thank|von|vom|mit|van|met|de|du|des|del|della|dos"
               + "|da|do|av|fran|z|ze)(?![\\p{L}\\d])");
 
+  private static final Pattern AND =
+      Pattern.compile(", (?:and )?| (?:and|und|et|y|e|en|i|och) |[.!?;]");
+
   private static final int LONGEST_LINE = 2_000; // characters; longer ones are a story
   private static final int LONGEST = 60; // characters of a phrase without a mark
 
@@ -152,9 +155,25 @@ final class PageWordsInStory {
     if (!counts) {
       return Optional.empty();
     }
+    if (!whole) {
+      return Optional.of(new Found(withRestOfSentence(read.words(), from, end), from, 0, 0, true));
+    }
     Found found = ends ? toTheEnd(from, joint, markFrom) : within(from, end, joint, markFrom);
-    return Optional.of(
-        new Found(read.words(), from, whole ? found.cutFrom : 0, whole ? found.cutTo : 0, true));
+    return Optional.of(new Found(read.words(), from, found.cutFrom, found.cutTo, true));
+  }
+
+  /** {@code One 4x6 of the cake and two 3x4 portrait}: what follows is for the page too. */
+  private PageSpec withRestOfSentence(PageSpec words, int from, int end) {
+    Matcher and = AND.matcher(line).region(end, line.length());
+    while (and.find() && !and.group().matches("[.!?;]")) {
+      PageSpecParser.Read rest = PageSpecParser.read(line, and.end(), bases);
+      int to = DayNameReader.end(CLOSING, line, rest.end());
+      if (rest.any() && rest.definite() && (to > rest.end() || to == line.length())) {
+        String said = line.substring(from, end) + ", " + line.substring(and.end(), rest.end());
+        return PageSpecParser.read(said, 0, bases).words();
+      }
+    }
+    return words;
   }
 
   /** {@code One photo of the letter}; "No photos from the museum" may be a sentence. */

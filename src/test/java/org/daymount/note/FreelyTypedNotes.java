@@ -23,6 +23,7 @@ import org.daymount.album.PageSpecParser;
  */
 final class FreelyTypedNotes {
   static final YearMonth MONTH = YearMonth.of(2026, 6);
+  private static final int LONG_ENOUGH = 12; // characters
 
   /**
    * How many days were read as meant, and what was not.
@@ -144,16 +145,31 @@ final class FreelyTypedNotes {
                   || !wanted.page().isEmpty() && page.equals(wanted.page()) && isShort(story)
               : plain(story).startsWith(plain(wanted.story()));
       boolean endRight = plain(story).endsWith(plain(wanted.end()));
-      if (onePhoto(page).equals(onePhoto(wanted.page())) && storyRight && endRight) {
+      boolean pageRight =
+          onePhoto(page).equals(onePhoto(wanted.page()))
+              || story.isEmpty() && isBlank(page) && isBlank(wanted.page());
+      if (pageRight && storyRight && endRight) {
         right++;
       } else {
-        wrong.add(file.getFileName() + " day " + day + ": " + page + " | " + story);
+        wrong.add(
+            file.getFileName()
+                + " day "
+                + day
+                + ": "
+                + page
+                + " | "
+                + story
+                + "\n    meant: "
+                + String.join(" | ", wanted.page(), wanted.story(), wanted.end()));
       }
       int own = day;
       meant.forEach(
           (other, words) -> {
-            boolean shared = plain(wanted.story()).startsWith(plain(words.story()));
-            if (!words.story().isEmpty() && !shared && hasLine(story, words.story())) {
+            boolean shared =
+                plain(wanted.story()).startsWith(plain(words.story()))
+                    || plain(words.story()).startsWith(plain(wanted.story()))
+                        && !wanted.story().isEmpty();
+            if (!words.story().isEmpty() && !shared && has(story, words.story())) {
               misplaced.add(file.getFileName() + " day " + own + " has the words of " + other);
             }
           });
@@ -169,9 +185,16 @@ final class FreelyTypedNotes {
     return new Score(right, meant.size(), wrong, misplaced);
   }
 
+  /** Without a story nothing is printed for either. */
+  private static boolean isBlank(String page) {
+    return page.equals("no photo") || page.equals("leave out");
+  }
+
   /** "one photo, upright" and "upright" make the same page. */
   private static String onePhoto(String page) {
-    return page.matches("photo (portrait|landscape)") ? page.substring(6) : page;
+    return page.matches("photo (portrait|landscape|on mat).*|photo, full page")
+        ? page.replaceFirst("photo,? ", "")
+        : page;
   }
 
   /** "of the ferry", left over from "two photos of the ferry", is no harm; other lines would be. */
@@ -180,11 +203,16 @@ final class FreelyTypedNotes {
         || !story.contains("\n") && story.matches("(?:of the|van de|vom|de la|du|del|av) .*");
   }
 
-  private static boolean hasLine(String story, String start) {
-    return story.lines().anyMatch(line -> plain(line).startsWith(plain(start)));
+  /** At the start of a line, or anywhere if it is too long for that to be chance. */
+  private static boolean has(String story, String start) {
+    return story.lines().anyMatch(line -> plain(line).startsWith(plain(start)))
+        || start.length() >= LONG_ENOUGH && plain(story).contains(plain(start));
   }
 
   private static String plain(String text) {
-    return NormalizedText.fold(text).replaceFirst("^[ *•\"-]+", "").strip();
+    return NormalizedText.fold(text)
+        .replaceAll("\\s+", " ")
+        .replaceFirst("^[ *•\"-]+", "")
+        .replaceFirst("[ .!?…]+$", "");
   }
 }

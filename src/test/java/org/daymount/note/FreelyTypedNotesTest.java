@@ -54,6 +54,12 @@ class FreelyTypedNotesTest {
     assertShare("sixth", EVEN, 0.9);
   }
 
+  @Test
+  void ofTheSeventhNotesNearlyAllDaysAreReadAsMeant() throws IOException {
+    assertShare("seventh", ODD, 0.05);
+    assertShare("seventh", EVEN, 0.95);
+  }
+
   private static void assertShare(String folder, int half, double least) throws IOException {
     FreelyTypedNotes.Score score = FreelyTypedNotes.score(NOTES.resolve(folder), half);
     String what = folder + (half == ODD ? ", odd: " : ", even: ");

@@ -1,0 +1,101 @@
+package org.daymount.album;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.daymount.album.PageVocabulary.Word;
+
+/** The text that words for a page are read from; every method gives the end of what it knows. */
+final class PageCursor {
+  private static final Pattern GAP =
+      Pattern.compile(
+          "[ ,;&+()=*_|\"{}]+|(?:and|plus|und|et|och|oraz|y|e|i|en|ve|u|but|aber|mais|pero|ma|maar|mas"
+              + "|ale|men|וגם|ו|و|with(?= (?:an? )?(?:journ|story c|card))"
+              + "|(?:with|in|at|of|a|de|zu|mit|con|avec|met|med|z|com)"
+              + "(?= (?:\\d|two|three|four|one photo|one pic)))(?![\\p{L}\\d])");
+
+  /** Words that add nothing. */
+  private static final Pattern POLITE =
+      Pattern.compile(
+          "(?:please|pls|plz|bitte|graag|alsjeblieft|aub|svp|s'il (?:te|vous) plait|por favor"
+              + "|per favore|prosze|tack|thanks|thx|each|je|chacune?|cada|elk"
+              + "|(?:in )?(?:any|which ?ever) way(?: (?:a?round|up))?|for (?:this|that)(?: (?:one|day|page))?"
+              + "(?= *(?:$|[-.,;:!()])))(?![\\p{L}\\d'])");
+
+  /** Words that add nothing to the words for a page that follow them. */
+  private static final Pattern BEFORE =
+      Pattern.compile(
+          "(?:just|only|nur|solo|seulement|juste|alleen|bara|tylko|apenas|sama|also|auch|too|maybe|perhaps|do|put"
+              + "|max(?=\\.? \\d)|about(?= \\d)|(?:up to|at least)(?= (?:\\d|two|three|four))"
+              + ")(?![\\p{L}\\d'])");
+
+  /** What may follow where no photo or no page is asked for. */
+  private static final Pattern AFTER_KIND =
+      Pattern.compile(
+          " *(?:(?:(?:needed|necessary|taken|wanted|required|at all|here|tho|though|then|nothing happened"
+              + "|for (?:today|this|(?:this|the|that) (?:one|day))|this time|again|i'?m afraid|sorry)"
+              + "(?![\\p{L}\\d']) *)+(?=$|[-.,;:!()\\[\\]|*_/])|(?:today|tonight|this morning|heute"
+              + "|aujourd'hui|hoy|oggi|vandaag|hoje|dzis|dzisiaj|idag)(?: then)? *(?=[.;!)]))");
+
+  private static final Pattern SIZED =
+      Pattern.compile(
+          "(?:small|little|wee|tiny|big|bigger|large|larger|nice|kleine[rns]?|grosse[rns]?|petite?s?"
+              + "|grande?s?|pequen[oa]s?|chic[oa]s?|piccol[aeio]|grandi|grote|male|duze|sma|stora"
+              + "|liten|stor)(?![\\p{L}\\d])");
+
+  private final String text;
+
+  PageCursor(String text) {
+    this.text = text;
+  }
+
+  String text() {
+    return text;
+  }
+
+  boolean isEnd(int at) {
+    return at >= text.length();
+  }
+
+  int end(Pattern pattern, int at) {
+    return PageVocabulary.end(pattern, text, at);
+  }
+
+  int end(Word word, int at) {
+    return PageVocabulary.end(word, text, at);
+  }
+
+  boolean is(Word word, int at) {
+    return end(word, at) > at;
+  }
+
+  Matcher matcher(Pattern pattern, int at) {
+    return pattern.matcher(text).region(at, text.length());
+  }
+
+  int polite(int at) {
+    return end(POLITE, at);
+  }
+
+  /** Behind words that add nothing, if others follow. */
+  int before(int at) {
+    return end(BEFORE, at);
+  }
+
+  int afterKind(int at) {
+    return end(AFTER_KIND, at);
+  }
+
+  /** {@code small}, which a number of photos may have before them. */
+  int adjective(int at) {
+    return end(SIZED, at);
+  }
+
+  /** Behind marks, blanks and the words that join. */
+  int gaps(int from) {
+    int at = from;
+    for (int next = end(GAP, at); next > at; next = end(GAP, at)) {
+      at = next;
+    }
+    return at;
+  }
+}

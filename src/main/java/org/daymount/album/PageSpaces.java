@@ -1,0 +1,240 @@
+package org.daymount.album;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.daymount.album.PageVocabulary.Word;
+import org.daymount.unit.Length;
+import org.daymount.unit.Orientation;
+import org.daymount.unit.PaperSize;
+import org.daymount.unit.SizeText;
+
+/** Words for the spaces of a page: numbers, sizes, ways to lie, mats, photos. */
+final class PageSpaces {
+  private static final Pattern SPACES = Pattern.compile(" +");
+  private static final Pattern ALL =
+      Pattern.compile(
+          "(?:both|all|each|beide|alle|tous|toutes|ambas|todas|ambos|todos|entramb[ei]"
+              + "|tutt[ei]|allebei|oba|obie|wszystkie|bada|alla|chaque) +(?:of them )?");
+  private static final Pattern BOTH =
+      Pattern.compile(
+          "(?:both|beide|ambas|ambos|entramb[ei]|allebei|oba|obie|bada|(?:les|tous|toutes) (?:les )?deux) +");
+  private static final Pattern COUNT_BEFORE =
+      Pattern.compile(
+          "(?:(\\d{1,2}) *(?:x(?! *-)|(?= |[pl](?![\\p{L}\\d])|[\\x{1F4F7}\\x{1F4F8}])) *"
+              + "|x ?(\\d{1,2}) +|(?:an? )?(pair|couple) (?:of )?|(\\p{L}+) +)(?=.)");
+  private static final Pattern TIMES =
+      Pattern.compile(
+          "x *(\\d{1,2})(?![\\p{L}\\d./])|(\\d{1,2}|[a-z]+) of (?:them|those" + "|these)\\)?");
+  private static final Pattern TIMES_ALONE =
+      Pattern.compile("(?:x *(\\d{1,2})|(\\d{1,2}) ?x)(?= *$)");
+
+  /** Stands for a photo behind what was said of it. */
+  private static final Pattern ONE = Pattern.compile("ones?(?= *(?:$|[^ \\p{L}\\d])| (?:and|on) )");
+
+  private static final Pattern ADDS = Pattern.compile("[+&]|\\p{L}");
+  private static final Pattern NOT_ONLY_BLANK = Pattern.compile("[^ ]");
+
+  private final PageCursor cursor;
+  private final String text;
+  private final PageGroups groups = new PageGroups();
+  private boolean afterGap = true;
+  private boolean isSized; // "one small" was read last
+
+  PageSpaces(PageCursor cursor) {
+    this.cursor = cursor;
+    this.text = cursor.text();
+  }
+
+  PageGroups groups() {
+    return groups;
+  }
+
+  /** Behind the word there; where it began if it is none. */
+  int read(int at) {
+    int next = readSize(at);
+    next = next > at ? next : readTimes(at);
+    next = next > at ? next : readModifier(at);
+    next = next > at ? next : readPhoto(at);
+    next = next > at ? next : readCount(at);
+    int sized = groups.isCounting() ? cursor.adjective(at) : at;
+    isSized = next == at && sized > at;
+    return Math.max(next, sized);
+  }
+
+  /** What stands between the words that were read and the next. */
+  void gap(String gap, int next) {
+    afterGap = NOT_ONLY_BLANK.matcher(gap).find();
+    if (afterGap && ADDS.matcher(gap).find() && wayAt(next).isPresent()) {
+      groups.closeWay(wayAt(next).get().value()); // "tall + wide"
+    }
+  }
+
+  /** Photos by number alone: {@code two photos}, {@code landscape photo}, {@code a tall one}. */
+  private int readPhoto(int at) {
+    int end = cursor.end(Word.PHOTO, at);
+    if (end == at && (groups.isPendingHow() || isSized)) {
+      end = cursor.end(ONE, at);
+    }
+    if (end == at) {
+      return at;
+    }
+    if (!groups.isCounting() && text.startsWith("صورت", at)) {
+      groups.count(2, at); // the dual says how many
+    }
+    boolean several = text.charAt(end - 1) == 's' && !groups.isCounting();
+    if (groups.endsWithSize()) {
+      return afterGap ? at : end; // "two 3x4 photos"
+    }
+    if (several) {
+      return end;
+    }
+    if (!groups.hasRoomFor(groups.pendingCount())) {
+      return at;
+    }
+    groups.close();
+    return end;
+  }
+
+  private int readSize(int at) {
+    Optional<SizeText.Found<PaperSize>> found = PageSizes.sizeAt(text, at);
+    if (found.isEmpty()) {
+      return at;
+    }
+    if (groups.endsWithPhotos()) {
+      groups.sizeOfLast(found.get().value()); // "three pics (3x4)"
+      return found.get().end();
+    }
+    if (groups.isCounting() && groups.isPendingHow() && text.startsWith("1 ", at)) {
+      return at;
+    }
+    if (!groups.hasRoomFor(groups.pendingCount())) {
+      return at;
+    }
+    groups.close(groups.pendingCount(), found.get().value());
+    return found.get().end();
+  }
+
+  /** How often what was said is wanted: {@code 3x4 x2}, {@code tall x 2}, {@code x2}. */
+  private int readTimes(int at) {
+    Matcher times = TIMES.matcher(text).region(at, text.length());
+    if (times.lookingAt()) {
+      int count = number(times.group(1) != null ? times.group(1) : times.group(2));
+      if (count > 0 && groups.times(count)) {
+        return times.end();
+      }
+    }
+    Matcher alone = TIMES_ALONE.matcher(text).region(at, text.length());
+    if (!groups.isEmpty() || groups.isPending() || !alone.lookingAt()) {
+      return at;
+    }
+    int count = number(alone.group(1) != null ? alone.group(1) : alone.group(2));
+    if (count < 1 || count > PageSpecParser.MOST_SPACES) {
+      return at;
+    }
+    groups.count(count, at);
+    groups.close();
+    return alone.end();
+  }
+
+  private int readModifier(int at) {
+    int either = cursor.end(Word.EITHER_WAY, at);
+    if (either > at) {
+      return either;
+    }
+    int both = cursor.end(BOTH, at);
+    if (both > at && groups.isEmpty() && !groups.isPending() && wayAt(both).isPresent()) {
+      groups.count(2, at);
+      return both;
+    }
+    int without = cursor.end(Word.NO_MAT, at);
+    if (without > at && (!groups.isEmpty() || groups.isPending())) {
+      return without;
+    }
+    int all = cursor.end(ALL, at);
+    int start = all > at && !groups.isEmpty() ? all : at;
+    int side = endOfSide(start);
+    if (side > start) {
+      return apply(at, start, side, PageGroups.Group::side);
+    }
+    Optional<SizeText.Found<Orientation>> way = wayAt(start);
+    if (way.isPresent()) {
+      return apply(at, start, way.get().end(), group -> group.way(way.get().value()));
+    }
+    int end = cursor.end(Word.MAT, start);
+    if (end == start) {
+      return at;
+    }
+    Optional<SizeText.Found<Length>> reveal = PageSizes.revealAt(text, end);
+    int matEnd = reveal.map(SizeText.Found::end).orElse(end);
+    return apply(at, start, matEnd, group -> group.mat(reveal.map(SizeText.Found::value)));
+  }
+
+  Optional<SizeText.Found<Orientation>> wayAt(int at) {
+    int tall = cursor.end(Word.PORTRAIT, at);
+    if (tall > at) {
+      return Optional.of(new SizeText.Found<>(Orientation.PORTRAIT, tall));
+    }
+    int wide = cursor.end(Word.LANDSCAPE, at);
+    return wide > at
+        ? Optional.of(new SizeText.Found<>(Orientation.LANDSCAPE, wide))
+        : Optional.empty();
+  }
+
+  /** {@code sideways} says so too behind a direction; without one it is the direction. */
+  private int endOfSide(int start) {
+    int end = cursor.end(Word.ON_SIDE, start);
+    return end > start || !groups.isDirected(afterGap) ? end : cursor.end(Word.SIDEWAYS, start);
+  }
+
+  private int apply(int at, int start, int end, Consumer<PageGroups.Group> change) {
+    if (start > at) {
+      groups.applyToAll(change);
+      return end;
+    }
+    boolean sizeFollows = SizeText.sizeAt(text, cursor.end(SPACES, end)).isPresent();
+    return groups.apply(at, afterGap && sizeFollows, change) ? end : at;
+  }
+
+  private int readCount(int at) {
+    Matcher count = COUNT_BEFORE.matcher(text).region(at, text.length());
+    if (!count.lookingAt()) {
+      return at;
+    }
+    int value = countOf(count);
+    if (value < 1 || value > PageSpecParser.MOST_SPACES) {
+      return at;
+    }
+    if (groups.isCounting() && !groups.isPendingHow()) {
+      return at;
+    }
+    if (groups.isCounting()) {
+      groups.close(); // "1 tall 1 wide"
+    }
+    groups.count(value, at);
+    return count.end();
+  }
+
+  /** {@code one tall}, {@code 2x 3x4}. */
+  boolean isCountedSpace(int at) {
+    Matcher count = COUNT_BEFORE.matcher(text).region(at, text.length());
+    return count.lookingAt()
+        && countOf(count) > 0
+        && (wayAt(count.end()).isPresent() || PageSizes.sizeAt(text, count.end()).isPresent());
+  }
+
+  private static int countOf(Matcher count) {
+    if (count.group(3) != null) {
+      return 2; // a pair, a couple
+    }
+    return number(
+        count.group(1) != null
+            ? count.group(1)
+            : count.group(2) != null ? count.group(2) : count.group(4));
+  }
+
+  private static int number(String said) {
+    return said.matches("\\d+") ? Integer.parseInt(said) : PageCounts.of(said);
+  }
+}
