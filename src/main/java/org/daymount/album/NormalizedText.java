@@ -79,6 +79,12 @@ public final class NormalizedText {
         return "-";
       case '：':
         return ":";
+      case '،', '、':
+        return ",";
+      case '؛':
+        return ";";
+      case '؟':
+        return "?";
       case 'ł', 'Ł':
         return "l";
       case 'ø', 'Ø':

@@ -9,7 +9,7 @@ final class PageCursor {
   private static final Pattern GAP =
       Pattern.compile(
           "[ ,;&+()=*_|\"{}]+|(?:and|plus|und|et|och|oraz|y|e|i|en|ve|u|but|aber|mais|pero|ma|maar|mas"
-              + "|ale|men|וגם|ו|و|with(?= (?:an? )?(?:journ|story c|card))"
+              + "|ale|men|وايضا|וגם|ו|و|with(?= (?:an? )?(?:journ|story c|card))"
               + "|(?:with|in|at|of|a|de|zu|mit|con|avec|met|med|z|com)"
               + "(?= (?:\\d|two|three|four|one photo|one pic)))(?![\\p{L}\\d])");
 
@@ -17,7 +17,7 @@ final class PageCursor {
   private static final Pattern POLITE =
       Pattern.compile(
           "(?:please|pls|plz|bitte|graag|alsjeblieft|aub|svp|s'il (?:te|vous) plait|por favor"
-              + "|per favore|prosze|tack|thanks|thx|each|je|chacune?|cada|elk"
+              + "|per favore|prosze|tack|thanks|thx|each(?: day| of them)?|je|chacune?|cada|elk"
               + "|(?:in )?(?:any|which ?ever) way(?: (?:a?round|up))?|for (?:this|that)(?: (?:one|day|page))?"
               + "(?= *(?:$|[-.,;:!()])))(?![\\p{L}\\d'])");
 

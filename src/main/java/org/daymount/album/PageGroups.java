@@ -1,7 +1,6 @@
 package org.daymount.album;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -14,57 +13,11 @@ import org.daymount.unit.PaperSize;
  * ahead of the next one.
  */
 final class PageGroups {
-  private final List<Group> groups = new ArrayList<>();
-  private Group pending = new Group();
+  private final List<SpaceGroup> groups = new ArrayList<>();
+  private SpaceGroup pending = new SpaceGroup();
   private int pendingFrom;
-
-  /** Spaces of one kind. */
-  static final class Group {
-    private int count;
-    private Optional<PaperSize> size = Optional.empty();
-    private Optional<Orientation> direction = Optional.empty();
-    private boolean onMat;
-    private Optional<Length> reveal = Optional.empty();
-    private boolean onSide;
-
-    void way(Orientation way) {
-      direction = Optional.of(way);
-    }
-
-    void mat(Optional<Length> said) {
-      onMat = true;
-      reveal = said;
-    }
-
-    void side() {
-      onSide = true;
-    }
-
-    private boolean saysSomething() {
-      return count > 0 || saysHow() || onSide;
-    }
-
-    private boolean isOne() {
-      return count <= 1;
-    }
-
-    private boolean describes(Group photos) {
-      return size.isPresent() ? photos.size.isEmpty() : saysHow();
-    }
-
-    private boolean saysHow() {
-      return direction.isPresent() || onMat;
-    }
-
-    private boolean contradicts(Group other) {
-      return (direction.isPresent() && other.direction.isPresent()) || (onMat && other.onMat);
-    }
-
-    private List<WantedSpace> spaces() {
-      WantedSpace space = new WantedSpace(size, direction, onMat, reveal, onSide);
-      return Collections.nCopies(Math.max(1, count), space);
-    }
-  }
+  private int countFrom;
+  private Consumer<SpaceGroup> forAll = group -> {};
 
   boolean isEmpty() {
     return groups.isEmpty();
@@ -100,11 +53,11 @@ final class PageGroups {
 
   /** Whether the space spoken of has a way already. */
   boolean isDirected(boolean afterGap) {
-    Group spoken = last().orElse(pending);
+    SpaceGroup spoken = last().orElse(pending);
     return pending.direction.isPresent() || spoken.direction.isPresent() && !afterGap;
   }
 
-  private Optional<Group> last() {
+  private Optional<SpaceGroup> last() {
     return groups.isEmpty() ? Optional.empty() : Optional.of(groups.get(groups.size() - 1));
   }
 
@@ -120,6 +73,8 @@ final class PageGroups {
 
   void count(int value, int from) {
     startPending(from);
+    pending.countedLast = pending.saysHow();
+    countFrom = from;
     pending.count = value;
   }
 
@@ -127,7 +82,7 @@ final class PageGroups {
   boolean times(int count) {
     boolean next = isPending() && pending.count == 0 && hasRoomFor(count);
     boolean before =
-        !isPending() && hasRoomFor(count - 1) && last().filter(Group::isOne).isPresent();
+        !isPending() && hasRoomFor(count - 1) && last().filter(SpaceGroup::isOne).isPresent();
     if (next) {
       pending.count = count;
       close();
@@ -137,10 +92,25 @@ final class PageGroups {
     return next || before;
   }
 
+  /** {@code two photos, two photos}: said again, in another language. */
+  boolean repeatsLast() {
+    return pending.count > 1
+        && !pending.saysHow()
+        && last().filter(group -> group.isPlain() && group.count == pending.count).isPresent();
+  }
+
+  void forgetPending() {
+    pending = new SpaceGroup();
+  }
+
+  boolean areSeveral() {
+    return groups.size() > 1;
+  }
+
   /** The space that was spoken of is done. */
   void close() {
     groups.add(pending);
-    pending = new Group();
+    pending = new SpaceGroup();
   }
 
   /** The same, with its size. */
@@ -152,10 +122,12 @@ final class PageGroups {
 
   /** {@code three pics (3x4)}. */
   void sizeOfLast(PaperSize size) {
-    last().orElseThrow().size = Optional.of(size);
+    SpaceGroup photos = last().orElseThrow();
+    photos.size = Optional.of(size);
+    photos.sizedBehind = true;
   }
 
-  void applyToAll(Consumer<Group> change) {
+  void applyToAll(Consumer<SpaceGroup> change) {
     groups.forEach(change);
   }
 
@@ -166,8 +138,8 @@ final class PageGroups {
    * @param toNext whether they can only be for the next
    * @return whether they go together with what was said of it
    */
-  boolean apply(int from, boolean toNext, Consumer<Group> change) {
-    Group probe = new Group();
+  boolean apply(int from, boolean toNext, Consumer<SpaceGroup> change) {
+    SpaceGroup probe = new SpaceGroup();
     change.accept(probe);
     boolean startsNext =
         groups.isEmpty() || isPending() || last().get().contradicts(probe) || toNext;
@@ -188,18 +160,16 @@ final class PageGroups {
   }
 
   /** {@code two tall}, with no noun behind it. */
-  void closeFew() {
+  private void closeFew() {
     if (pending.count > 0 && pending.count <= 4 && pending.saysHow()) {
       close();
     }
   }
 
-  /** A number of photos with no noun behind it. */
-  void closeCount() {
+  /** {@code a full page}: the number is no photo's. */
+  void dropOne() {
     if (pending.count == 1 && !pending.saysHow()) {
-      pending = new Group();
-    } else if (pending.count > 1) {
-      close();
+      pending = new SpaceGroup();
     }
   }
 
@@ -223,14 +193,41 @@ final class PageGroups {
             });
   }
 
+  /** {@code 4x6 and two 3x4, on mat}. */
+  void matForAll(Optional<Length> reveal) {
+    forAll = group -> group.mat(reveal);
+  }
+
+  /**
+   * Once all was said.
+   *
+   * @param end behind it
+   * @return where the words really end: before a number of something else
+   */
+  int finish(int end) {
+    boolean ofSomethingElse = pending.countedLast && pending.count > 0;
+    if (ofSomethingElse) {
+      pending.count = 0; // "landscape two trains"
+    }
+    closeFew();
+    refine();
+    groups.forEach(forAll);
+    return ofSomethingElse ? Math.min(end, countFrom) : end;
+  }
+
   /** {@code two photos, one tall, one wide}: the latter say how the former lie. */
-  void refine() {
+  private void refine() {
     if (groups.size() < 2) {
       return;
     }
-    Group first = groups.get(0);
-    List<Group> rest = groups.subList(1, groups.size());
+    SpaceGroup first = groups.get(0);
+    List<SpaceGroup> rest = groups.subList(1, groups.size());
     int told = rest.stream().mapToInt(group -> group.count).sum();
+    int others = rest.stream().mapToInt(group -> Math.max(1, group.count)).sum();
+    if (first.sizedBehind && first.count == others + 1) {
+      first.count = 1; // "two photos, 4x6 and 3x4"
+      return;
+    }
     boolean describes =
         first.count >= 2
             && !first.saysHow()

@@ -86,17 +86,16 @@ final class PageReading {
       return next;
     }
     next = next > at ? next : readLabel(at);
-    next = next > at ? next : kinds.readForm(at, groups.isCounting());
+    int form = next > at ? next : kinds.readForm(at, groups.isCounting());
+    if (form > next) {
+      groups.dropOne(); // "a full page"
+      return form;
+    }
     return next > at ? next : spaces.read(at);
   }
 
   private PageSpecParser.Read finish(int at) {
-    int end = at;
-    groups.closeFew();
-    if (kinds.hasForm()) {
-      groups.closeCount(); // "a full page"
-    }
-    groups.refine();
+    int end = groups.finish(at);
     boolean definite = kinds.any() || !groups.isEmpty();
     List<WantedSpace> wanted = groups.spaces();
     if (groups.isPending()) {

@@ -30,7 +30,7 @@ final class PageSlips {
 
   private static final Set<String> REAL_WORDS =
       Set.of("landscaped", "landscaper", "pictured", "photon", "mattes", "matter", "pasture");
-  private static final Pattern WORD = Pattern.compile("\\p{L}{5,12}(?![\\p{L}\\d])");
+  private static final Pattern WORD = Pattern.compile("\\p{L}{4,12}(?![\\p{L}\\d])");
 
   private PageSlips() {}
 

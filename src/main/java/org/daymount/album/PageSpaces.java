@@ -31,7 +31,8 @@ final class PageSpaces {
       Pattern.compile("(?:x *(\\d{1,2})|(\\d{1,2}) ?x)(?= *$)");
 
   /** Stands for a photo behind what was said of it. */
-  private static final Pattern ONE = Pattern.compile("ones?(?= *(?:$|[^ \\p{L}\\d])| (?:and|on) )");
+  private static final Pattern ONE =
+      Pattern.compile("ones?(?= *(?:$|[^ \\p{L}\\d])| (?:and|on|please|pls|plz|for) ?)");
 
   private static final Pattern ADDS = Pattern.compile("[+&]|\\p{L}");
   private static final Pattern NOT_ONLY_BLANK = Pattern.compile("[^ ]");
@@ -40,6 +41,7 @@ final class PageSpaces {
   private final String text;
   private final PageGroups groups = new PageGroups();
   private boolean afterGap = true;
+  private boolean afterComma;
   private boolean isSized; // "one small" was read last
 
   PageSpaces(PageCursor cursor) {
@@ -66,6 +68,7 @@ final class PageSpaces {
   /** What stands between the words that were read and the next. */
   void gap(String gap, int next) {
     afterGap = NOT_ONLY_BLANK.matcher(gap).find();
+    afterComma = gap.contains(",");
     if (afterGap && ADDS.matcher(gap).find() && wayAt(next).isPresent()) {
       groups.closeWay(wayAt(next).get().value()); // "tall + wide"
     }
@@ -93,7 +96,11 @@ final class PageSpaces {
     if (!groups.hasRoomFor(groups.pendingCount())) {
       return at;
     }
-    groups.close();
+    if (groups.repeatsLast()) {
+      groups.forgetPending();
+    } else {
+      groups.close();
+    }
     return end;
   }
 
@@ -156,7 +163,7 @@ final class PageSpaces {
     int start = all > at && !groups.isEmpty() ? all : at;
     int side = endOfSide(start);
     if (side > start) {
-      return apply(at, start, side, PageGroups.Group::side);
+      return apply(at, start, side, SpaceGroup::side);
     }
     Optional<SizeText.Found<Orientation>> way = wayAt(start);
     if (way.isPresent()) {
@@ -168,6 +175,11 @@ final class PageSpaces {
     }
     Optional<SizeText.Found<Length>> reveal = PageSizes.revealAt(text, end);
     int matEnd = reveal.map(SizeText.Found::end).orElse(end);
+    boolean forAll = afterComma && groups.areSeveral() && !groups.isPending();
+    if (forAll && !sizeFollows(matEnd)) {
+      groups.matForAll(reveal.map(SizeText.Found::value));
+      return matEnd; // "4x6 and two 3x4, on mat"
+    }
     return apply(at, start, matEnd, group -> group.mat(reveal.map(SizeText.Found::value)));
   }
 
@@ -188,13 +200,16 @@ final class PageSpaces {
     return end > start || !groups.isDirected(afterGap) ? end : cursor.end(Word.SIDEWAYS, start);
   }
 
-  private int apply(int at, int start, int end, Consumer<PageGroups.Group> change) {
+  private int apply(int at, int start, int end, Consumer<SpaceGroup> change) {
     if (start > at) {
       groups.applyToAll(change);
       return end;
     }
-    boolean sizeFollows = SizeText.sizeAt(text, cursor.end(SPACES, end)).isPresent();
-    return groups.apply(at, afterGap && sizeFollows, change) ? end : at;
+    return groups.apply(at, afterGap && sizeFollows(end), change) ? end : at;
+  }
+
+  private boolean sizeFollows(int end) {
+    return SizeText.sizeAt(text, cursor.end(SPACES, end)).isPresent();
   }
 
   private int readCount(int at) {

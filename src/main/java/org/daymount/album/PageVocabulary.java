@@ -41,31 +41,31 @@ final class PageVocabulary {
   private static final String TALL =
       BEFORE_WAY
           + "(?:portraits?(?: format| style| orientation| way)?|tall|upright|standing(?: up| on end)?|on end|up and down(?: ways)?"
-          + "|vertical(?:s|es|is|i|e|ly)?|verticales|verticaal|vertikala?|hochformat(?:ig)?"
-          + "|hochkant(?:ig)?|hoch|stehend|senkrecht|hauteur|retrato|ritratto|staande?|de pie"
-          + "|em pe|in piedi|vert|lengthways|p(?= *(?:$|[,;|)+]|on |mat|x ?\\d))|(?<=\\d)p|pionow[oyea]|pionie|stojac[aey]\\p{L}*|debout|rechtop|parad[oa]s?|staende|ל?אורך|עומד(?:ת|ות|ים)?|אנכית?|(?:بال)?طول(?:ي|ية)?|(?:ال)?عمودية?|واقفة?"
+          + "|vertical(?:s|es|i|e|ly)?|verticais|verticales|verticaal|vertikala?|hochformat(?:ig)?"
+          + "|hochkant(?:ig)?|hoch|stehend|senkrecht|hauteur|retrato|ritratto|staande?|de pie|ao alto|al alto|en alto"
+          + "|em pe|in piedi|vert|lengthways|p(?= *(?:$|[,;|)+]|on |mat|x ?\\d))|(?<=\\d)p|pionow[oyea]|pionie|stojac[aey]\\p{L}*|debout|rechtop|parad[oa]s?|staende|ל?אורך|עומד(?:ת|ות|ים)?|אנכית?|(?:بال)?طول(?:ي|ية)?|(?:ال)?عمودي(?:ة|تان|تين|ات)?|واقفة?"
           + "|hojden)";
   private static final String WIDE =
       BEFORE_WAY
           + "(?:landscapes?(?: format| style| orientation)?|wide|horizontal(?:s|es|e|ly)?"
           + "|horizontais|horizontaal|horisontell?a?|sideways|querformat(?:ig)?|quer|liegend"
           + "|waagrecht|waagerecht|paysage|largeur|apaisad[oa]s?|paisaje|paisagem"
-          + "|deitad[oa]s?|orizzontal[ei]|liggende?|poziom[oyea]|poziomie|liggande|bredden"
+          + "|deitad[oa]s?|ao baixo|orizzontal[ei]|liggende?|poziom[oyea]|poziomie|liggande|bredden"
           + "|lying(?: down| flat)?(?: ways?)?|tumbad[oa]s?|acostad[oa]s?|echad[oa]s?|couchee?s?|sdraiat[aeio]|lezac[aey]\\p{L}*"
-          + "|ל?רוחב|שוכב(?:ת|ות|ים)?|אופקית?|(?:بال)?عرض(?:ي|ية)?|(?:ال)?افقية?|l/s|lscape|horiz|l(?= *(?:$|[,;|)+]|on |mat|x ?\\d))|(?<=\\d)l(?! of))";
+          + "|ל?רוחב|שוכב(?:ת|ות|ים)?|אופקית?|(?:بال)?عرض(?:ي|ية)?|(?:ال)?افقي(?:ة|تان|تين|ات)?|l/s|lscape|horiz|l(?= *(?:$|[,;|)+]|on |mat|x ?\\d))|(?<=\\d)l(?! of))";
 
   private static final String CARD_LEAD =
-      "(?:(?:with|mit|avec|con|com|met|z|ze|med|עם|مع) )?(?:(?:an?|the|one|eine?|einer|une?|la|una|il"
+      "(?:(?:with|c/|w/|wel|mit|avec|con|com|met|z|ze|med|עם|مع) )?(?:(?:an?|the|one|eine?|einer|une?|la|una|il"
           + "|een|uma?|en|ett|my) )?(?:(?:little|small|kleine[rn]?|petite) )?";
   private static final String CARD_NOUN =
       "(?:card|karte|carte|tarjeta|scheda|cartoncino|biglietto|kaart(?:je)?|cartao|kart[aey]|karteczka|kort"
           + "|כרטיס|بطاقة)";
   private static final String STORY_CARD =
       "(?:(?:journal(?:l?ing)?|story|text|words?|writing|note) cards?|journall?ing"
-          + "|(?:text|story|geschichten|berattelse)-?(?:karte|kaart(?:je)?|kort)|כרטיס סיפור|"
+          + "|(?:text|tekst|story|verhaal|geschichten|berattelse)-?(?:karte|kaart(?:je)?|kort)|כרטיס סיפור|"
           + CARD_NOUN
-          + "(?: (?:de|con|di|com|met|z|ze|med|mit|a|pour))?(?: (?:la|el|a|il|het|l'|der|einer))?"
-          + " ?(?:texte?|texto|testo|tekst(?:em)?|histoire|historia|historie|storia|verhaal|geschichte|قصة|نص))";
+          + "(?: (?:de|con|col|di|com|met|z|ze|med|mit|a|pour))?(?: (?:la|el|a|il|het|l'|der|einer))?"
+          + " ?(?:texte?|texto|testo|tekst(?:em)?|histoire|historia|historie|storia|verhaal|geschichte|racconto|cuento|relato|conto|قصة|نص))";
 
   private static final Map<Word, Pattern> PATTERNS =
       Map.ofEntries(
@@ -74,7 +74,7 @@ final class PageVocabulary {
               pattern(
                   "\\x{1F6AB} ?[\\x{1F4F7}\\x{1F4F8}]|(?:no|not an?|without|w/o|w/out|(?:i |we )?(?:took|have|had|got) no"
                       + "|(?:i |we )?(?:didn'?t|did not|don'?t|do not|haven'?t|have not)(?: (?:take|have|get|got|want|need|any|taken))*|zero|keine?n?|ohne|pas de"
-                      + "|sans|aucune|sin|senza|nessuna|geen|zonder|sem|nenhuma|bez|zadnego|inga"
+                      + "|sans|aucune|sin|senza|nessuna|niente|nada de|ninguna|brak|zadnych|null|noll|nul|s/|geen|zonder|sem|nenhuma|bez|zadnego|inga"
                       + "|inget|ingen|utan) (?:any |an? |une |ein |el |una? )?"
                       + PHOTOS
                       + END
@@ -101,7 +101,7 @@ final class PageVocabulary {
                       + "|left|keep|stays?)(?: it| this)? )?(?:blank|empty)(?: page| please)?)"
                       + ALONE
                       + "|(?:leere? seite|leer(?: lassen)?|page (?:blanche|vide)|vide|(?:laisser|deixar|dejar|lasciare) (?:vide|em branco|en blanco|(?:in )?bianco)|(?:pagina )?(?:en blanco"
-                      + "|em branco|bianca|vuota|blanco)|lege pagina|leeg|pusta(?: strona)?"
+                      + "|em branco|bianca|vuota|blanco)|lege pagina|leeg(?: laten)?|pusta(?: strona)?"
                       + "|tom sida|tomt?)"
                       + ALONE)),
           entry(
@@ -117,7 +117,7 @@ final class PageVocabulary {
                       + "|nix|keine seite|rien|sauter|a sauter|on saute|saute|pas de page|nada"
                       + "|omitir|saltar(?:e|lo)?(?: (?:este|el) dia)?|salta(?:mos)?|sin pagina|niente|nulla|(?:deze dag )?overslaan"
                       + "|overgeslagen|sla over|niets|niks|geen pagina|nic|pomin(?:ac|iete)?"
-                      + "|hoppa over|hoppar over|לדלג(?: על (?:זה|היום))?|דלג[וי]?|כלום|تخط[يى]|تجاوز|اترك[هة]?|لا شيء|ingenting|inget|pular|pula)"
+                      + "|hoppa over|hoppar over|לדלג(?: על (?:זה|היום))?|דלג[וי]?|כלום|تخط[يى]|تجاوز|بدون شيء|اترك[هة]?|لا شيء|ingenting|inget|pular|pula)"
                       + ALONE)),
           entry(
               Word.EITHER_WAY,
@@ -148,17 +148,17 @@ final class PageVocabulary {
                       + END
                       + "|matted"
                       + END
-                      + "|(?:(?:auf|mit|avec|sur|con|su|met|op|com|z|na|med|pa|on|with|w/) )?(?:an? |un |une |el |il |em |um |einem |ett |een )?"
+                      + "|(?:(?:auf|mit|avec|sur|con|su|met|op|com|z|na|med|pa|on|with|w/|c/) )?(?:an? |un |une |el |il |em |um |einem |ett |een )?"
                       + "(?:passe-?partout|paspatur|paspartu|marialuisa)"
                       + END
-                      + "|(?:mit(?: einem)? (?:rahmen|(?:rand(?: aus karton)?|karton))|auf karton|(?:עם )?פספרטו|(?:مع |ب)?(?:باسبارتو|اطار|حاشية)|avec(?: un| une)? (?:cadre|marge)"
+                      + "|(?:mit(?: einem)? (?:rahmen|(?:rand(?: aus karton)?|karton))|auf karton|(?:עם )?פספרטו|(?:مع |ب)?(?:باسبارتو|اطار(?: كرتون)?|حاشية)|avec(?: un| une)? (?:cadre|marge)"
                       + "|con(?: un)? (?:marco|cornice)|met(?: een)? (?:rand|lijst)"
                       + "|com(?: uma?)? moldura|z ramka|med ram)"
                       + END)),
           entry(
               Word.FULL_PAGE,
               pattern(
-                  "(?:full[- ]?(?:page|bleed|size page)|whole page|ganze seite|ganzseitig|pleine page|page entiere"
+                  "(?:full[- ]?(?:page|pge?|bleed|size page)|whole page|ganze seite|ganzseitig|pleine page|page entiere"
                       + "|pagina (?:completa|entera|intera|inteira)|hele pagina|cala strona"
                       + "|hela sidan|helsida|toda la pagina|toda a pagina|tutta la pagina"
                       + "|toute la page|volle seite|(?:עמוד|דף) (?:מלא|שלם)|صفحة كاملة|pelna strona|pagina cheia|hel sida)"
@@ -166,12 +166,12 @@ final class PageVocabulary {
           entry(
               Word.POCKET_PAGE,
               pattern(
-                  "(?:pocket pages?|pockets?"
+                  "(?:pocket p(?:age|ge|g)s?|pockets?"
                       + ALONE
-                      + "|(?:taschen|hullen|steck|fick)(?:seite|sida)"
+                      + "|(?:taschen|hullen|steck|fick)(?:seite|sida|blad)"
                       + "|(?:page|pagina|seite|strona|sida)(?: (?:a|de|con|z|ze|met|med|mit|com|di))?"
                       + " (?:pochettes?|bolsillos?|kieszonk\\p{L}+|taschen|hullen|tasche|taschine|vakjes|zakjes|bolsos?"
-                      + "|bolsinhos?|fickor)|(?:insteek|vakjes)(?:pagina|blad)|(?:עמוד|דף) כיסים|صفحة (?:جيوب|الجيوب))"
+                      + "|bolsinhos?|bolsas?|fickor)|(?:insteek|vakjes)(?:pagina|blad)|(?:עמוד|דף) כיסים|صفحة (?:جيوب|الجيوب))"
                       + END)),
           entry(
               Word.STORY_CARD,

@@ -25,7 +25,7 @@ final class CalendarNames {
           TextStyle.FULL, TextStyle.FULL_STANDALONE, TextStyle.SHORT, TextStyle.SHORT_STANDALONE);
 
   private static final List<String> LANGUAGES =
-      List.of("de", "fr", "es", "it", "nl", "pt", "pl", "sv");
+      List.of("de", "fr", "es", "it", "nl", "pt", "pl", "sv", "he", "ar");
 
   private final Map<String, Month> months = new LinkedHashMap<>();
   private final Map<String, DayOfWeek> weekdays = new LinkedHashMap<>();

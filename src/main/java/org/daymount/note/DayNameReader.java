@@ -220,13 +220,14 @@ final class DayNameReader {
       }
       boolean announced = !bare || line.startsWith("the ", Math.max(0, from - 4));
       boolean counted = style.endsWith("day") && !style.endsWith("weekday") || named.isPresent();
-      Optional<SpelledNumbers.Found> spelled =
-          announced || counted ? SpelledNumbers.ordinalAt(line, from) : Optional.empty();
+      Optional<SpelledNumbers.Found> spelled = SpelledNumbers.ordinalAt(line, from);
       if (spelled.isEmpty() && counted) {
         spelled = SpelledNumbers.cardinalAt(line, from);
       }
-      spelled.ifPresent(
-          word -> found.add(completed(word.value(), weekday, named, word.end(), style, false)));
+      spelled
+          .map(word -> completed(word.value(), weekday, named, word.end(), style, false))
+          .filter(name -> announced || counted || name.month().isPresent()) // "first of July"
+          .ifPresent(found::add);
     }
 
     /** With the month, the year and the weekday that may stand behind the number. */

@@ -9,7 +9,7 @@ final class NoteEnd {
   private static final Pattern STOP = Pattern.compile("[ #*=-]*(?:stop|end)[ .!#*=-]*");
 
   private static final String LAST_WORDS =
-      "(?:and )?(?:the end|(?:i'?m |we'?re )?stopping here|(?:the )?last page"
+      "(?:and )?(?:(?:that'?s )?the end(?: of (?:the|my|this) .{2,20})?|(?:i'?m |we'?re )?stopping here|(?:the )?last page"
           + "|that'?s (?:it|all)(?: for now| folks)?|thats (?:it|all)|ende|schluss|fin|fine|einde"
           + "|fim|koniec|slut|סוף|النهاية)[ .!)]*";
 
@@ -48,6 +48,12 @@ final class NoteEnd {
         .reduce((before, last) -> last)
         .filter(text -> CLOSING.matcher(text.strip()).matches())
         .isPresent();
+  }
+
+  /** Whether a line closes the note, with nothing or a blank line below it. */
+  static boolean closesAt(List<NoteLine> lines, int index, int end) {
+    return CLOSING_LINE.matcher(lines.get(index).text().strip()).matches()
+        && (index + 1 >= end || lines.get(index + 1).text().isBlank());
   }
 
   /** Whether a line is no story, but says that the note is over, or who sent it. */

@@ -35,8 +35,25 @@ final class Trimmings {
         off = off.without(i, 0, line.folded().rawIndex(chat));
       }
     }
-    off = last ? withoutAtEnd(off, lines, next, NoteEnd::isNoStory) : off;
+    if (last) {
+      DayEntry ended = withoutBelowEnd(off, lines, next);
+      if (ended != off) {
+        return ended;
+      }
+      off = withoutAtEnd(off, lines, next, NoteEnd::isNoStory);
+    }
     return withoutAtEnd(off, lines, next, line -> HEADING.matcher(line.text()).matches());
+  }
+
+  /** {@code The end}, and below it what the writer has yet to do. */
+  private static DayEntry withoutBelowEnd(DayEntry day, List<NoteLine> lines, int next) {
+    DayEntry off = day;
+    boolean closed = false;
+    for (int i = day.headingEnds() + 1; i < next; i++) {
+      closed |= NoteEnd.closesAt(lines, i, next);
+      off = closed ? off.without(i, 0, lines.get(i).raw().length()) : off;
+    }
+    return off;
   }
 
   /** The last lines as far as all of them that are not blank are such. */
