@@ -58,6 +58,7 @@ public final class PersonsWord {
   private static boolean soft(Problem.Kind kind) {
     return ONLY_A_REASON.contains(kind)
         || kind == Problem.Kind.DAMAGED
+        || kind == Problem.Kind.SIDECAR_IGNORED
         || kind == Problem.Kind.COLOUR_PROFILE_IGNORED;
   }
 }

@@ -84,6 +84,6 @@ final class NoteCommand extends ContextCommand {
   private AlbumFile album() {
     return album == null
         ? AlbumFile.NONE
-        : AlbumFileParser.parse(PersonsFiles.note(around.here().resolve(album)));
+        : AlbumFileParser.parse(PersonsFiles.album(around.here().resolve(album)));
   }
 }

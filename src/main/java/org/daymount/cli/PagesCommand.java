@@ -1,7 +1,6 @@
 package org.daymount.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.Optional;
@@ -156,7 +155,7 @@ final class PagesCommand extends ContextCommand {
 
   /** The album lies beside the note, or here. */
   private Optional<Path> beside(Optional<Path> note) {
-    note.filter(path -> !Files.isRegularFile(around.here().resolve(path)))
+    note.filter(path -> !Requests.isThere(around, path))
         .ifPresent(
             path -> {
               throw new ParameterException(

@@ -3,6 +3,7 @@ package org.daymount.cli;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.time.temporal.WeekFields;
@@ -46,6 +47,7 @@ final class Requests {
       List<Path> folders = photos(spec, around, photos);
       out.ifPresent(given -> checkApart(around, folders, given));
       Optional<Path> note = note(spec, around, pages, folders);
+      note.map(around.here()::resolve).ifPresent(PersonsFiles::note); // now, not minutes later
       AlbumFile album = album(spec, around, pages.album, note);
       return new Request(
           folders,
@@ -134,20 +136,19 @@ final class Requests {
 
   private static DateTable dates(
       CommandSpec spec, CommandContext around, PhotoOptions options, List<Path> folders) {
-    Path table = options.dates == null ? folders.get(0).resolve(DATES) : options.dates;
-    Path file = around.here().resolve(table);
-    if (!Files.isRegularFile(file)) {
-      if (options.dates != null) {
-        throw new ParameterException(
-            spec.commandLine(), "there is no table of dates " + table + "; look at its spelling");
-      }
-      return DateTable.EMPTY;
+    Optional<Path> table =
+        options.dates == null
+            ? beside(around, folders.get(0).resolve(DATES))
+            : Optional.of(options.dates);
+    if (options.dates != null && !isThere(around, options.dates)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "there is no table of dates " + options.dates + "; look at its spelling");
     }
     try {
-      return DateTable.read(file, table.getFileName().toString());
-    } catch (IOException e) {
-      throw new ParameterException(
-          spec.commandLine(), table + " cannot be read; check that it may be opened");
+      return table
+          .map(path -> DateTable.read(around.here().resolve(path), path.getFileName().toString()))
+          .orElse(DateTable.EMPTY);
     } catch (IllegalArgumentException e) {
       throw new ParameterException(spec.commandLine(), e.getMessage());
     }
@@ -210,23 +211,22 @@ final class Requests {
    * @param named by the person; null: the one beside the note, if there is one
    */
   static AlbumFile album(CommandSpec spec, CommandContext around, Path named, Optional<Path> note) {
-    if (named != null && !Files.isRegularFile(around.here().resolve(named))) {
+    if (named != null && !isThere(around, named)) {
       throw new ParameterException(
           spec.commandLine(), "there is no album file " + named + "; look at its spelling");
     }
     Optional<Path> file =
         named != null
             ? Optional.of(named)
-            : note.map(beside -> beside.resolveSibling(ALBUM))
-                .filter(path -> Files.isRegularFile(around.here().resolve(path)));
-    return file.map(path -> AlbumFileParser.parse(PersonsFiles.note(around.here().resolve(path))))
+            : note.flatMap(written -> beside(around, written.resolveSibling(ALBUM)));
+    return file.map(path -> AlbumFileParser.parse(PersonsFiles.album(around.here().resolve(path))))
         .orElse(AlbumFile.NONE);
   }
 
   private static Optional<Path> note(
       CommandSpec spec, CommandContext around, PageOptions pages, List<Path> folders) {
     if (pages.note != null) {
-      if (!Files.isRegularFile(around.here().resolve(pages.note))) {
+      if (!isThere(around, pages.note)) {
         throw new ParameterException(
             spec.commandLine(),
             "there is no note "
@@ -236,6 +236,25 @@ final class Requests {
       }
       return Optional.of(pages.note);
     }
-    return Optional.of(folders.get(0).resolve(NOTE)).filter(Files::isRegularFile);
+    return beside(around, folders.get(0).resolve(NOTE));
+  }
+
+  /** Whatever it is: who reads it says what is wrong with it. */
+  static boolean isThere(CommandContext around, Path path) {
+    return Files.exists(around.here().resolve(path), LinkOption.NOFOLLOW_LINKS);
+  }
+
+  /** A text that is taken without being named; a folder of its name is none, which is said. */
+  private static Optional<Path> beside(CommandContext around, Path path) {
+    if (Files.isDirectory(around.here().resolve(path))) {
+      around
+          .err()
+          .println(
+              "note: "
+                  + TerminalEscaper.of(path.toString())
+                  + " is a folder and not used; give it another name if it is none of yours");
+      return Optional.empty();
+    }
+    return Optional.of(path).filter(there -> isThere(around, there));
   }
 }

@@ -137,6 +137,7 @@ final class WarningPrinter {
   private static boolean isUsed(Warning warning) {
     return warning.code().equals(Problem.Kind.COLOUR_PROFILE_IGNORED.code())
         || warning.code().equals(Problem.Kind.CLIP_TIME.code())
+        || warning.code().equals(Problem.Kind.SIDECAR_IGNORED.code())
         || warning.code().equals(Problem.Kind.DAMAGED.code());
   }
 

@@ -29,14 +29,8 @@ public final class WholeFile {
    * @param file replaced if it is there; its folder must be there
    */
   public static void write(Path file, byte[] bytes) throws IOException {
-    Path part = part(file);
+    Path part = part(file, bytes);
     try {
-      try (FileChannel channel = FileChannel.open(part, WRITE)) {
-        for (ByteBuffer left = ByteBuffer.wrap(bytes); left.hasRemaining(); ) {
-          channel.write(left);
-        }
-        channel.force(true);
-      }
       replace(part, file);
     } catch (IOException e) {
       Files.deleteIfExists(part);
@@ -102,9 +96,30 @@ public final class WholeFile {
     throw new IOException("too many unfinished files beside " + file);
   }
 
+  /**
+   * As {@link #part(Path)}, with the bytes in it and on the disk, ready to {@link #replace} what is
+   * there.
+   */
+  public static Path part(Path file, byte[] bytes) throws IOException {
+    Path part = part(file);
+    try (FileChannel channel = FileChannel.open(part, WRITE)) {
+      for (ByteBuffer left = ByteBuffer.wrap(bytes); left.hasRemaining(); ) {
+        channel.write(left);
+      }
+      channel.force(true);
+      return part;
+    } catch (IOException e) {
+      Files.deleteIfExists(part);
+      throw e;
+    }
+  }
+
   /** Takes away the unfinished files that runs that died left beside a file. */
   public static void clearParts(Path file) throws IOException {
     Path folder = file.toAbsolutePath().getParent();
+    if (!Files.isDirectory(folder)) {
+      return;
+    }
     String stem = stem(file);
     try (DirectoryStream<Path> all =
         Files.newDirectoryStream(folder, one -> one.getFileName().toString().startsWith(stem))) {

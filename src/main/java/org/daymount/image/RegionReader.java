@@ -1,18 +1,22 @@
 package org.daymount.image;
 
 import java.awt.Rectangle;
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_ColorSpace;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.EOFException;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Iterator;
 import java.util.Locale;
 import java.util.Optional;
 import javax.imageio.IIOException;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
+import javax.imageio.ImageTypeSpecifier;
 import javax.imageio.stream.ImageInputStream;
 import javax.imageio.stream.MemoryCacheImageInputStream;
 import org.daymount.photo.PhotoFormat;
@@ -86,7 +90,11 @@ final class RegionReader {
           });
       reader.setInput(in, false, format == PhotoFormat.PNG); // bad notes must not cost the pixels
       check(stored, new PixelSize(reader.getWidth(0), reader.getHeight(0)));
-      BufferedImage pixels = reader.read(0, params(reader, plan));
+      ImageReadParam params = params(reader, plan);
+      if (format == PhotoFormat.JPEG || format == PhotoFormat.RAW) {
+        inks(reader).ifPresent(params::setDestinationType);
+      }
+      BufferedImage pixels = reader.read(0, params);
       if (profileIgnored[0] && format == PhotoFormat.JPEG) {
         pixels = withProfile(pixels, file);
       }
@@ -100,6 +108,22 @@ final class RegionReader {
     } finally {
       reader.dispose();
     }
+  }
+
+  /**
+   * Four inks as they are, in the profile's own colours, where the reader would convert the whole
+   * picture at once: it then lies in memory four times over, twice of that outside Java's heap.
+   * {@link SrgbRows} converts a band at a time.
+   */
+  private static Optional<ImageTypeSpecifier> inks(ImageReader reader) throws IOException {
+    for (Iterator<ImageTypeSpecifier> types = reader.getImageTypes(0); types.hasNext(); ) {
+      ImageTypeSpecifier type = types.next();
+      if (type.getColorModel().getColorSpace() instanceof ICC_ColorSpace space
+          && space.getType() == ColorSpace.TYPE_CMYK) {
+        return Optional.of(type);
+      }
+    }
+    return Optional.empty();
   }
 
   /**

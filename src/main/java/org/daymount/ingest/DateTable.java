@@ -5,8 +5,6 @@ import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -21,6 +19,7 @@ import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.daymount.file.SmallFile;
 import org.daymount.photo.PhotoFile;
 
 /**
@@ -31,7 +30,7 @@ import org.daymount.photo.PhotoFile;
 public final class DateTable {
   public static final DateTable EMPTY = new DateTable(Map.of(), "");
 
-  private static final long MOST_BYTES = 4_000_000;
+  private static final int MOST_BYTES = 4_000_000;
   private static final int MOST_NAMED = 5;
 
   /** 3.6.2026: with dots the day comes first, wherever dates are written so. */
@@ -49,21 +48,24 @@ public final class DateTable {
 
   /**
    * @param name what messages call it
-   * @throws IllegalArgumentException for a line that names no file or no date; says which
-   * @throws IOException when it cannot be read
+   * @throws IllegalArgumentException when it cannot be read, or for a line that names no file or no
+   *     date; says which
    */
-  public static DateTable read(Path file, String name) throws IOException {
-    if (Files.size(file) > MOST_BYTES) {
-      throw new IllegalArgumentException(
-          name + " is too large for a table of dates (4 MB); is it another file?");
-    }
-    String text;
+  public static DateTable read(Path file, String name) {
+    byte[] bytes;
     try {
-      text = Files.readString(file);
-    } catch (CharacterCodingException e) {
-      throw new IllegalArgumentException(name + " is no text in UTF-8; save it as CSV UTF-8", e);
+      bytes = SmallFile.bytes(file, MOST_BYTES);
+    } catch (SmallFile.Odd e) {
+      throw new IllegalArgumentException(name + " " + e.getMessage(), e);
     }
-    return parse(text.startsWith("\uFEFF") ? text.substring(1) : text, name);
+    return parse(
+        SmallFile.unicode(bytes)
+            .filter(text -> text.indexOf('\0') < 0)
+            .orElseThrow(
+                () ->
+                    new IllegalArgumentException(
+                        name + " is no text in UTF-8; save it as CSV UTF-8")),
+        name);
   }
 
   static DateTable parse(String text, String name) {

@@ -94,7 +94,11 @@ final class PhotoReader {
               ? Optional.empty()
               : facts
                   .colourRemark()
-                  .map(why -> new Problem(file, Problem.Kind.COLOUR_PROFILE_IGNORED, why)),
+                  .map(why -> new Problem(file, Problem.Kind.COLOUR_PROFILE_IGNORED, why))
+                  .or(
+                      () ->
+                          Sidecar.remark(file.path(), photo.taken().from())
+                              .map(why -> new Problem(file, Problem.Kind.SIDECAR_IGNORED, why))),
           facts.tags().pair());
     } catch (UnusablePicture e) {
       return Outcome.lost(e.of(file));

@@ -57,15 +57,17 @@ final class TagReader {
     return tags(metadata, blocks);
   }
 
-  /** The dates of an XMP packet, best first; none where it cannot be read. */
-  List<String> xmpDates(byte[] packet) {
+  /** The dates of an XMP packet, best first; empty where it cannot be read. */
+  Optional<List<String>> xmpDates(byte[] packet) {
     Metadata metadata = new Metadata();
     try {
       new XmpReader().extract(packet, metadata);
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
-      return List.of();
+      return Optional.empty();
     }
-    return xmpDates(metadata);
+    boolean isRead =
+        metadata.getDirectoriesOfType(XmpDirectory.class).stream().noneMatch(Directory::hasErrors);
+    return Optional.of(xmpDates(metadata)).filter(dates -> isRead);
   }
 
   private static void readExif(byte[] exif, Metadata metadata) {

@@ -12,6 +12,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.daymount.file.SmallFile;
 
 /**
  * Keeps others from doing the same in one folder at the same time, by a lock of the system on a
@@ -21,6 +22,8 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class FolderLock implements AutoCloseable {
   /** Far behind the text: where locks are mandatory (Windows), others can still read that. */
   private static final long LOCKED_BYTE = Long.MAX_VALUE - 1;
+
+  private static final int MOST_TEXT = 1000; // bytes: an address
 
   /**
    * Held in this process, by file, with the text. Asked before the file is opened: closing any
@@ -94,7 +97,7 @@ public final class FolderLock implements AutoCloseable {
     try {
       Path key = folder.toRealPath().resolve(name);
       String held = HELD.get(key);
-      return held != null ? held : Files.readString(key).strip();
+      return held != null ? held : SmallFile.text(key, MOST_TEXT).strip();
     } catch (IOException e) {
       return "";
     }

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.YearMonth;
+import java.util.List;
 import java.util.Optional;
 import org.daymount.file.WholeFile;
 import org.daymount.note.MonthNote;
@@ -21,6 +22,7 @@ import org.daymount.note.NoteParser;
 public record NoteInUse(String text, boolean mended, Optional<String> remark) {
   public static final String MENDED = "note-mended.txt";
   public static final String AS_TYPED = "note-as-typed.txt";
+  private static final String NOT_USED = "note-not-used.txt";
 
   /** Empty when there is no note at all. */
   public static Optional<NoteInUse> of(Request request, YearMonth month) {
@@ -83,6 +85,30 @@ public record NoteInUse(String text, boolean mended, Optional<String> remark) {
     }
   }
 
+  /**
+   * Keeps a text beside the output that is used for nothing: one of two that cannot both be.
+   *
+   * @return where it is
+   */
+  public static Path aside(Request request, YearMonth month, String text) throws IOException {
+    Path folder = request.out().folder(month);
+    Files.createDirectories(folder);
+    Path kept = folder.resolve(NOT_USED);
+    write(kept, text);
+    return WholeFile.setAside(kept, kept);
+  }
+
+  /** What a review that died left unfinished of these files; the next may never write them. */
+  public static void clearParts(Request request, YearMonth month) throws IOException {
+    Path folder = request.out().folder(month);
+    for (String name : List.of(MENDED, AS_TYPED, NOT_USED)) {
+      WholeFile.clearParts(folder.resolve(name));
+    }
+    if (request.note().isPresent()) {
+      WholeFile.clearParts(target(request.note().get()));
+    }
+  }
+
   /** Goes by the person's own file again; what was mended is kept under another name. */
   public static void takeBack(Request request, YearMonth month) throws IOException {
     Path mended = request.out().folder(month).resolve(MENDED);
@@ -101,7 +127,11 @@ public record NoteInUse(String text, boolean mended, Optional<String> remark) {
             .note()
             .orElseThrow(() -> new RunFailed("there is no note of your own to write over"));
     keep(request, month, text);
-    write(Files.isSymbolicLink(own) ? own.toRealPath() : own, text);
+    write(target(own), text);
+  }
+
+  private static Path target(Path own) throws IOException {
+    return Files.isSymbolicLink(own) ? own.toRealPath() : own;
   }
 
   private static void write(Path file, String text) throws IOException {

@@ -1,28 +1,36 @@
 package org.daymount.pipeline;
 
-import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.Charset;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import org.daymount.choices.Choices;
 import org.daymount.choices.ChoicesFile;
 import org.daymount.choices.UnreadableChoices;
+import org.daymount.file.SmallFile;
 import org.daymount.note.NoteParser;
 
 /** The person's own files: choices.json, which only the review writes, and the month note. */
 public final class PersonsFiles {
+  private static final int MOST_TEXT = 250_000; // bytes: some 1,300 words a day
+  private static final int MOST_CHOICES = 20_000_000; // bytes: some 100,000 photos
+
   private PersonsFiles() {}
 
   /** As {@link #choices(Path, byte[], YearMonth)}, of the file as it is now. */
   public static Choices choices(Path file, YearMonth month) {
+    return choices(file, bytes(file), month);
+  }
+
+  /**
+   * Of choices.json; none when it is not there.
+   *
+   * @throws RunFailed when something else is in its place, or it is too large to be choices
+   */
+  public static byte[] bytes(Path file) {
     try {
-      return choices(file, Files.exists(file) ? Files.readAllBytes(file) : new byte[0], month);
-    } catch (IOException e) {
-      throw new RunFailed(file + " cannot be read; check that it may be opened");
+      return Files.exists(file) ? SmallFile.bytes(file, MOST_CHOICES) : new byte[0];
+    } catch (SmallFile.Odd e) {
+      throw new RunFailed(file + " " + e.getMessage());
     }
   }
 
@@ -67,17 +75,21 @@ public final class PersonsFiles {
     }
   }
 
-  /** UTF-8; a note from an old editor that is not is taken for Windows-1252, which never fails. */
+  /** UTF-8 or UTF-16; a note from an old editor that is neither is taken for Windows-1252. */
   public static String note(Path file) {
+    return text("the note ", file);
+  }
+
+  /** As {@link #note(Path)}, of what a person wrote about the album. */
+  public static String album(Path file) {
+    return text("the album file ", file);
+  }
+
+  private static String text(String what, Path file) {
     try {
-      byte[] bytes = Files.readAllBytes(file);
-      try {
-        return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      } catch (CharacterCodingException e) {
-        return new String(bytes, Charset.forName("windows-1252"));
-      }
-    } catch (IOException e) {
-      throw new RunFailed("the note " + file + " cannot be read; check that it may be opened");
+      return SmallFile.text(file, MOST_TEXT);
+    } catch (SmallFile.Odd e) {
+      throw new RunFailed(what + file + " " + e.getMessage());
     }
   }
 }

@@ -27,6 +27,7 @@ public record Problem(PhotoFile file, Kind kind, String text) implements Compara
     NOT_WANTED(false),
     DAMAGED(false),
     CLIP_TIME(false),
+    SIDECAR_IGNORED(false),
     COLOUR_PROFILE_IGNORED(false);
 
     private final boolean unusable;

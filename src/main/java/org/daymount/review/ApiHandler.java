@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.daymount.cache.Cache;
 import org.daymount.image.Pictures;
+import org.daymount.pipeline.NoteInUse;
 import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.Surveyed;
@@ -92,6 +93,7 @@ final class ApiHandler implements AutoCloseable {
       Progress opening,
       String address)
       throws IOException {
+    NoteInUse.clearParts(request, surveyed.month());
     this.shelf = new ThumbnailCache(pictures, surveyed.photos(), request.jobs());
     this.editing = new Editing(pictures, request, surveyed, shelf, cache, opening, address);
     this.cards = new CardView(request.cards().orElse(USUAL_CARD));

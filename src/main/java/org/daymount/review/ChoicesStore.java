@@ -4,10 +4,6 @@ import static java.nio.file.StandardOpenOption.CREATE_NEW;
 import static java.nio.file.StandardOpenOption.WRITE;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
-import java.nio.file.DirectoryStream;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -16,6 +12,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import org.daymount.choices.Choices;
 import org.daymount.choices.ChoicesFile;
+import org.daymount.file.SmallFile;
 import org.daymount.file.WholeFile;
 import org.daymount.note.NoteParser;
 import org.daymount.output.FolderLock;
@@ -32,7 +29,6 @@ import org.daymount.pipeline.RunFailed;
  */
 final class ChoicesStore implements AutoCloseable {
   private static final String LOCK = ".daymount-review";
-  private static final String PART = ".daymount-choices-";
   private static final byte[] NOTHING = {};
 
   private final Path file;
@@ -60,7 +56,7 @@ final class ChoicesStore implements AutoCloseable {
           FolderLock.take(folder, LOCK, address)
               .orElseThrow(() -> taken(Optional.of(month), folder));
       ChoicesStore store = new ChoicesStore(file, month, lock);
-      store.clearParts(folder);
+      store.clearParts();
       return store;
     } catch (IOException e) {
       throw new RunFailed(
@@ -97,22 +93,29 @@ final class ChoicesStore implements AutoCloseable {
    * @throws RunFailed when it is there and cannot be read; nothing is saved until it can be
    */
   Choices read() throws IOException {
-    byte[] bytes = bytes();
+    Optional<byte[]> bytes = Optional.empty();
     try {
-      Choices choices = PersonsFiles.choices(file, bytes, month);
-      known = bytes;
+      bytes = Optional.of(PersonsFiles.bytes(file));
+      Choices choices = PersonsFiles.choices(file, bytes.get(), month);
+      known = bytes.get();
       return choices;
     } catch (RunFailed unreadable) {
       throw new RunFailed(
           unreadable.getMessage()
-              + ". Until it can be read nothing is saved; what it holds now is kept as "
-              + copy(bytes).getFileName());
+              + ". Until it can be read nothing is saved"
+              + (bytes.isEmpty()
+                  ? ""
+                  : "; what it holds now is kept as " + copy(bytes.get()).getFileName()));
     }
   }
 
   /** Whether something else has written the file since it was last read or written here. */
-  boolean isChangedByOthers() throws IOException {
-    return !Arrays.equals(known, bytes());
+  boolean isChangedByOthers() {
+    try {
+      return !Arrays.equals(known, PersonsFiles.bytes(file));
+    } catch (RunFailed unreadable) {
+      return true;
+    }
   }
 
   /**
@@ -129,11 +132,10 @@ final class ChoicesStore implements AutoCloseable {
     try {
       OutputFolder.make(file.toAbsolutePath().getParent());
       Path target = target();
-      Path part = part(target, bytes);
+      Path part = WholeFile.part(target, bytes);
       try {
         if (known.length > 0) {
-          WholeFile.replace(
-              part(target, known), target.resolveSibling(target.getFileName() + ".bak"));
+          WholeFile.write(target.resolveSibling(target.getFileName() + ".bak"), known);
         }
         if (isChangedByOthers()) { // asked last: nothing but the move is left to do
           throw new OutputException("not saved: something else has just written " + file);
@@ -156,30 +158,12 @@ final class ChoicesStore implements AutoCloseable {
     return Files.isSymbolicLink(file) ? file.toRealPath() : file;
   }
 
-  /** A new file beside the target, on the disk before it takes the place of another. */
-  private static Path part(Path target, byte[] bytes) throws IOException {
-    for (int number = 1; ; number++) {
-      Path part = target.resolveSibling(PART + number);
-      try (FileChannel channel = FileChannel.open(part, CREATE_NEW, WRITE)) {
-        for (ByteBuffer left = ByteBuffer.wrap(bytes); left.hasRemaining(); ) {
-          channel.write(left);
-        }
-        channel.force(true);
-        return part;
-      } catch (FileAlreadyExistsException e) {
-        // the next number
-      }
-    }
-  }
-
-  /** What a killed review left; the lock is ours, so nobody is writing them. */
-  private void clearParts(Path folder) throws IOException {
-    try (DirectoryStream<Path> parts = Files.newDirectoryStream(folder, PART + "[0-9]*")) {
-      for (Path part : parts) {
-        if (Files.isRegularFile(part, LinkOption.NOFOLLOW_LINKS)) {
-          Files.delete(part);
-        }
-      }
+  /** What killed reviews left, where a link leads too; they may lie in a folder of several. */
+  private void clearParts() throws IOException {
+    if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS) || Files.exists(file)) {
+      Path target = target();
+      WholeFile.clearParts(target);
+      WholeFile.clearParts(target.resolveSibling(target.getFileName() + ".bak"));
     }
   }
 
@@ -190,14 +174,10 @@ final class ChoicesStore implements AutoCloseable {
       if (!Files.exists(copy, LinkOption.NOFOLLOW_LINKS)) {
         return Files.write(copy, bytes, CREATE_NEW, WRITE);
       }
-      if (Files.isRegularFile(copy) && Arrays.equals(Files.readAllBytes(copy), bytes)) {
+      if (SmallFile.holds(copy, bytes)) {
         return copy;
       }
     }
-  }
-
-  private byte[] bytes() throws IOException {
-    return Files.exists(file) ? Files.readAllBytes(file) : NOTHING;
   }
 
   @Override

@@ -5,17 +5,20 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.time.YearMonth;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.daymount.file.Sha256;
 import org.daymount.note.MonthNote;
 import org.daymount.note.NoteDay;
 import org.daymount.note.NoteMender;
 import org.daymount.note.NoteRemark;
 import org.daymount.note.NoteTable;
 import org.daymount.pipeline.NoteInUse;
+import org.daymount.pipeline.PersonsFiles;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.RunFailed;
 
@@ -23,7 +26,10 @@ import org.daymount.pipeline.RunFailed;
  * The month note as it was typed, and what was read in it. {@code GET note}; {@code POST note/read}
  * reads a text and keeps nothing, {@code note/keep} keeps it beside the output, {@code note/mend}
  * changes one line and keeps that, {@code note/stop} ends the album behind the last day, {@code
- * note/back} goes by the person's own file again, {@code note/own} writes over it.
+ * note/back} goes by the person's own file again, {@code note/own} writes over it, {@code
+ * note/aside} keeps a text under a name of its own and uses it for nothing. What changes something
+ * says which version of the person's own file it was typed over: when another program has written
+ * that since, nothing is done.
  */
 final class NoteView implements ViewApi {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
@@ -39,7 +45,11 @@ final class NoteView implements ViewApi {
           "mend", (note, text, body) -> note.keep(note.mended(text, body)),
           "stop", (note, text, body) -> note.keep(note.mender.stopped(text)),
           "back", (note, text, body) -> note.takeBack(),
-          "own", (note, text, body) -> note.writeOver(text));
+          "own", (note, text, body) -> note.writeOver(text),
+          "aside", (note, text, body) -> note.aside(text));
+
+  /** What changes nothing that the note's own file may have to say. */
+  private static final Set<String> FREE = Set.of("read", "aside");
 
   private final Request request;
   private final YearMonth month;
@@ -65,11 +75,14 @@ final class NoteView implements ViewApi {
   }
 
   @Override
-  public ObjectNode change(String rest, JsonNode body, Editing.Now now)
+  public synchronized ObjectNode change(String rest, JsonNode body, Editing.Now now)
       throws HttpException, IOException {
     Reply reply = POSTED.get(rest);
     if (reply == null) {
       throw new HttpException(HttpException.NOT_FOUND, "there is no such page");
+    }
+    if (!FREE.contains(rest)) {
+      checkSeen(body.path("seen").asText());
     }
     return reply.to(this, body.path("text").asText(), body);
   }
@@ -79,9 +92,34 @@ final class NoteView implements ViewApi {
     return shown();
   }
 
+  private ObjectNode aside(String text) throws IOException {
+    String kept = NoteInUse.aside(request, month, text).toString();
+    return shown().put("aside", kept);
+  }
+
   private ObjectNode takeBack() throws IOException {
     NoteInUse.takeBack(request, month);
     return shown();
+  }
+
+  /** Neither text may be lost: the one on the page is still there, and the file is as it is. */
+  private void checkSeen(String seen) throws HttpException {
+    if (!seen.equals(seen())) {
+      throw new HttpException(
+          HttpException.CONFLICT,
+          request.note().map(file -> file.getFileName().toString()).orElse("The note")
+              + " was edited in another program after this page read it. Nothing was changed; what"
+              + " you typed is still here. Keep one of the two below.");
+    }
+  }
+
+  /** A word for the person's own file as it is now. */
+  private String seen() {
+    return request
+        .note()
+        .map(PersonsFiles::note)
+        .map(text -> Sha256.hex(text.getBytes(StandardCharsets.UTF_8)))
+        .orElse("none");
   }
 
   private String mended(String text, JsonNode body) throws HttpException {
@@ -116,6 +154,7 @@ final class NoteView implements ViewApi {
     ObjectNode root = NODES.objectNode();
     root.put("text", text);
     root.put("mended", mended);
+    root.put("seen", seen());
     root.put("file", request.note().map(file -> file.getFileName().toString()).orElse(null));
     root.put("kept", request.out().name(month).resolve(NoteInUse.MENDED).toString());
     root.put("stops", !note.ending().isEmpty());

@@ -4,10 +4,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.daymount.file.SmallFile;
 import org.daymount.file.WholeFile;
 
 /** The texts a month is made with, each in a file of a known name. */
@@ -54,8 +54,9 @@ public enum MonthText {
     Files.createDirectories(out);
     Path kept = out.resolve(file);
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    WholeFile.clearParts(kept); // though nothing may be new
     if (Files.exists(kept)) {
-      if (Files.isRegularFile(kept) && Arrays.equals(Files.readAllBytes(kept), bytes)) {
+      if (SmallFile.holds(kept, bytes)) {
         return kept;
       }
       WholeFile.setAside(kept, kept);

@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.daymount.file.SmallFile;
 import org.daymount.file.WholeFile;
 
 /**
@@ -25,6 +26,7 @@ import org.daymount.file.WholeFile;
 public final class StartSettings {
   private static final String FILE = "start.json";
   private static final int MOST_MONTHS = 60;
+  private static final int MOST_BYTES = 4_000_000; // of months with long names
 
   /** What is true of one month's pictures alone. */
   private static final List<String> OF_ONE_MONTH = List.of("days", "clock", "zone");
@@ -132,7 +134,7 @@ public final class StartSettings {
       return json.createObjectNode();
     }
     try {
-      if (json.readTree(Files.readAllBytes(file)) instanceof ObjectNode root) {
+      if (json.readTree(SmallFile.bytes(file, MOST_BYTES)) instanceof ObjectNode root) {
         return root;
       }
     } catch (IOException e) {

@@ -129,7 +129,7 @@ public final class Unpacked {
     if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && sum(file).equals(sum)) {
       return;
     }
-    Path part = Files.createTempFile(file.getParent(), "part", null);
+    Path part = WholeFile.part(file);
     try (InputStream in = open(resource)) {
       Files.copy(in, part, StandardCopyOption.REPLACE_EXISTING);
       WholeFile.replace(part, file);

@@ -63,8 +63,8 @@ export const openingAddress = () => `/api/opening?key=${word}`;
 /** The status of a reply before the month is open. */
 export const NOT_YET = 503;
 
-/** The status of a reply to a change that was made on an older month. */
-const OUTDATED = 409;
+/** The status of a reply to a change that was made on an older month, or an older note. */
+export const OUTDATED = 409;
 
 export class Failure extends Error {
   constructor(message, status) {

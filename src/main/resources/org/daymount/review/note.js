@@ -1,6 +1,6 @@
 // The note as it was typed, beside what was read in it; doubtful lines are mended here.
 
-import { get, notice, post, readMonth, state } from './ask.js';
+import { get, notice, OUTDATED, post, readMonth, state } from './ask.js';
 import { counted, el, redraw } from './parts.js';
 
 export const view = {
@@ -13,6 +13,7 @@ const PAUSE = 400; // milliseconds without a key before what was typed is read
 
 function showNote(root) {
   const about = el('p', { class: 'quiet' });
+  const two = el('div', { class: 'buttons', id: 'two-notes' });
   const text = el('textarea', {
     id: 'typed',
     spellcheck: 'false',
@@ -31,6 +32,7 @@ function showNote(root) {
   root.replaceChildren(
     el('h1', {}, 'The note'),
     about,
+    two,
     el(
       'div',
       { class: 'note' },
@@ -99,14 +101,26 @@ function showNote(root) {
     asked++;
     const last = shown.text;
     try {
-      const now = await post(`note/${what}`, { text: text.value, ...more });
+      const now = await post(`note/${what}`, { text: text.value, seen: shown.seen, ...more });
       if (what !== 'own') before.push(last);
       draw(now);
       await readMonth();
-      notice('');
+      notice(now.aside ? `What you had typed here is kept in ${now.aside}.` : '');
     } catch (failure) {
       notice(failure.message);
+      if (failure.status === OUTDATED) await choose();
     }
+  }
+
+  /** Another program wrote the person's file: both texts are there, and the person says which holds. */
+  async function choose() {
+    const newest = await get('note');
+    const choice = (id, words, what) =>
+      el('button', { type: 'button', id, onclick: () => send(what, { seen: newest.seen }) }, words);
+    redraw(two, [
+      choice('keep-typed', 'Keep what is typed here', 'keep'),
+      choice('take-file', `Show ${newest.file ?? 'the note'} as it is now`, 'aside'),
+    ]);
   }
 
   async function step() {
@@ -141,6 +155,7 @@ function showNote(root) {
   function draw(now) {
     shown = now;
     text.value = now.text;
+    redraw(two, []);
     about.textContent = now.mended
       ? `Mended here and kept in ${now.kept}; ${now.file ? `${now.file} itself is as you typed it.` : 'there is no file of yours.'}`
       : now.file
@@ -228,7 +243,7 @@ function showNote(root) {
   }
 
   async function update() {
-    if (unsaved()) return; // what is being typed is not taken away
+    if (unsaved()) return; // what is being typed is not taken away, and Keep asks
     const mine = asked;
     try {
       const now = await get('note');

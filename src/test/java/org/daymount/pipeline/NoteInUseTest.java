@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.daymount.file.StopAt;
@@ -64,6 +65,21 @@ class NoteInUseTest {
     NoteInUse.writeOver(StoppedNote.request(folder), StoppedNote.JUNE, "3 written over");
     keep("3 mended again");
     assertTrue(everyText().contains(TYPED), everyText().toString());
+  }
+
+  @Test
+  void whatAReviewThatDiedLeftUnfinishedGoesThoughNothingIsKeptAgain() throws IOException {
+    keep(MENDED_BEFORE);
+    Path out = StoppedNote.request(folder).out().folder(StoppedNote.JUNE);
+    List<Path> parts = new ArrayList<>();
+    for (Path file :
+        List.of(own, out.resolve(NoteInUse.MENDED), out.resolve(NoteInUse.AS_TYPED))) {
+      String name = "." + file.getFileName() + ".daymount-part-999999999-1"; // nobody's number
+      parts.add(Files.writeString(file.resolveSibling(name), "3 hal"));
+    }
+    NoteInUse.clearParts(StoppedNote.request(folder), StoppedNote.JUNE);
+    assertTrue(parts.stream().noneMatch(Files::exists), parts.toString());
+    assertTrue(inUse().mended());
   }
 
   /** An older mended note must never stand for a newer one of the person's own. */

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,6 +29,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ChoicesStoreTest {
   private static final YearMonth JUNE = YearMonth.of(2026, 6);
   private static final String ADDRESS = "http://127.0.0.1:41234";
+
+  /** No process has a number as large: Linux's go to 2^22 (proc(5), pid_max). */
+  private static final String NOBODY = "999999999";
 
   @TempDir Path folder;
   private Path file;
@@ -163,14 +167,52 @@ class ChoicesStoreTest {
   void aPersonsOwnPartFileStaysAndOnesOfAKilledReviewGo() throws Exception {
     Files.createDirectories(folder.resolve("June"));
     Files.writeString(beside("choices.json.part"), "half a download");
-    Files.writeString(beside(".daymount-choices-1"), "{\"schema\":1,\"days\":[{\"da");
+    Path killed = beside(".choices.json.daymount-part-" + NOBODY + "-1");
+    Path before = beside(".choices.json.bak.daymount-part-" + NOBODY + "-1");
+    for (Path part : List.of(killed, before)) {
+      Files.writeString(part, "{\"schema\":1,\"days\":[{\"da");
+    }
     try (ChoicesStore store = open()) {
+      assertFalse(Files.exists(killed) || Files.exists(before), "gone, though nothing is written");
       assertEquals(Choices.NONE, store.read());
       store.write(story("whole"));
       store.write(story("whole again"));
     }
     assertEquals("half a download", Files.readString(beside("choices.json.part")));
-    assertFalse(Files.exists(beside(".daymount-choices-1")));
+  }
+
+  @Test
+  void whatAKilledReviewLeftBehindALinkGoesAndAnothersUnfinishedFileStays() throws Exception {
+    Files.createDirectories(folder.resolve("June"));
+    Path kept = folder.resolve("kept-elsewhere.json");
+    Files.writeString(kept, "{\"schema\":1}");
+    Files.createSymbolicLink(file, kept);
+    String stem = ".kept-elsewhere.json.daymount-part-";
+    Path killed = Files.writeString(folder.resolve(stem + NOBODY + "-1"), "{");
+    Path alive =
+        Files.writeString(folder.resolve(stem + ProcessHandle.current().pid() + "-9"), "{");
+    open().close();
+    assertFalse(Files.exists(killed));
+    assertTrue(Files.exists(alive));
+  }
+
+  /** Not even looked into: it may be a pipe that never ends, or as large as a disk. */
+  @Test
+  void whatCannotBeChoicesIsNamedAndNothingIsSaved() throws Exception {
+    Files.createDirectories(file);
+    try (ChoicesStore store = open()) {
+      RunFailed folder = assertThrows(RunFailed.class, store::read);
+      assertTrue(folder.getMessage().contains("is a folder; "), folder.getMessage());
+      Files.delete(file);
+      try (RandomAccessFile sparse = new RandomAccessFile(file.toFile(), "rw")) {
+        sparse.setLength(3L << 30); // more than an array holds
+      }
+      assertTrue(store.isChangedByOthers());
+      RunFailed huge = assertThrows(RunFailed.class, store::read);
+      assertTrue(huge.getMessage().contains("is larger than 20 MB"), huge.getMessage());
+      assertThrows(OutputException.class, () -> store.write(story("over it")));
+      assertEquals(3L << 30, Files.size(file));
+    }
   }
 
   @Test

@@ -92,6 +92,46 @@ class NoteInBrowserTest {
     }
   }
 
+  /** Two texts that cannot both hold: nothing is done until the person says, and both stay. */
+  @Test
+  void aNoteThatAnotherProgramEditedMeanwhileIsSaidAndNeitherTextIsLost() throws Exception {
+    Path photos = SmallMonth.paint(home.resolve("photos"));
+    Path own = Files.writeString(photos.resolve("note.txt"), TYPED);
+    Path out = home.resolve("out");
+    try (Browser browser = Browser.start(1280, 900);
+        RunningReview review =
+            RunningReview.start(photos.toString(), "--out", out.toString(), "--jobs", "2")) {
+      browser.open(review.address());
+      browser.find(".month li");
+      browser.go("#/note");
+      browser.waitForText(".read tbody", "Ferry.");
+
+      String theirs = TYPED.replace("Ferry", "Edited elsewhere");
+      Files.writeString(own, theirs);
+      typeAndKeep(browser, TYPED.replace("Ferry", "Typed here"));
+      browser.waitForText("#notice", "note.txt was edited in another program");
+      assertFalse(Files.exists(out.resolve(NoteInUse.MENDED)), "nothing is done unasked");
+      browser.click("#take-file");
+      browser.waitForText("#notice", "is kept in");
+      browser.waitForText(".read tbody", "Edited elsewhere");
+      assertEquals(
+          TYPED.replace("Ferry", "Typed here"),
+          Files.readString(out.resolve("note-not-used-1.txt")));
+      assertEquals(theirs, browser.run("return document.querySelector('#typed').value"));
+
+      String newest = TYPED.replace("Ferry", "Edited once more");
+      Files.writeString(own, newest);
+      typeAndKeep(browser, TYPED.replace("Ferry", "Typed again"));
+      browser.waitForText("#notice", "note.txt was edited in another program");
+      browser.click("#keep-typed");
+      browser.waitForText("main .quiet", "Mended here and kept");
+      browser.waitForText(".read tbody", "Typed again");
+      assertEquals(newest, Files.readString(own));
+      assertTrue(Files.readString(out.resolve(NoteInUse.MENDED)).contains("Typed again"));
+      assertEquals(List.of(), browser.all("#two-notes button"));
+    }
+  }
+
   private static void typeAndKeep(Browser browser, String text) {
     browser.run(
         "const typed = document.querySelector('#typed'); typed.value = arguments[0];"

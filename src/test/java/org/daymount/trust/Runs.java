@@ -76,17 +76,26 @@ final class Runs {
 
   /** A process of its own, not waited for; its command line stays short. */
   static Process elsewhere(List<String> arguments) throws IOException {
-    List<String> command =
-        new ArrayList<>(
-            List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx512m",
-                "org.daymount.Main"));
+    return elsewhere(List.of("-Xmx512m"), Map.of(), arguments);
+  }
+
+  /**
+   * @param options of Java
+   * @param variables of its environment, beside those of this process
+   */
+  static Process elsewhere(
+      List<String> options, Map<String, String> variables, List<String> arguments)
+      throws IOException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(options);
+    command.add("org.daymount.Main");
     command.addAll(arguments);
     ProcessBuilder builder =
         new ProcessBuilder(command)
             .redirectErrorStream(true)
             .redirectOutput(ProcessBuilder.Redirect.DISCARD);
+    builder.environment().putAll(variables);
     builder.environment().put("CLASSPATH", System.getProperty("java.class.path"));
     return builder.start();
   }
