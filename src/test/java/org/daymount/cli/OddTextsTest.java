@@ -110,8 +110,7 @@ class OddTextsTest {
     "dangling, is a link that leads to nothing",
     "zeros, is no ",
   })
-  void whatLiesBesideThePhotosUnderATextsNameIsRefused(String kind, String fact)
-      throws Exception {
+  void whatLiesBesideThePhotosUnderATextsNameIsRefused(String kind, String fact) throws Exception {
     for (String name : new String[] {"dates.csv", "note.txt", "album.txt"}) {
       Path file = photos.resolve(name);
       if (name.equals("album.txt")) {

@@ -72,8 +72,7 @@ class NoteInUseTest {
     keep(MENDED_BEFORE);
     Path out = StoppedNote.request(folder).out().folder(StoppedNote.JUNE);
     List<Path> parts = new ArrayList<>();
-    for (Path file :
-        List.of(own, out.resolve(NoteInUse.MENDED), out.resolve(NoteInUse.AS_TYPED))) {
+    for (Path file : List.of(own, out.resolve(NoteInUse.MENDED), out.resolve(NoteInUse.AS_TYPED))) {
       String name = "." + file.getFileName() + ".daymount-part-999999999-1"; // nobody's number
       parts.add(Files.writeString(file.resolveSibling(name), "3 hal"));
     }
