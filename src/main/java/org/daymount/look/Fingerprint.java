@@ -10,8 +10,14 @@ import java.util.List;
  * @param horizontal 64 bits, one per comparison with the cell to the right
  * @param vertical 64 bits, one per comparison with the cell below
  * @param moments 3 x 3 cells x 3 channels x 3 moments, each scaled to 0..1
+ * @param miniature for finding a closer crop in its whole
  */
-public record Fingerprint(long horizontal, long vertical, List<Float> moments) {
+public record Fingerprint(
+    long horizontal, long vertical, List<Float> moments, Miniature miniature) {
+  public Fingerprint(long horizontal, long vertical, List<Float> moments) {
+    this(horizontal, vertical, moments, Miniature.NONE);
+  }
+
   public Fingerprint {
     moments = List.copyOf(moments);
   }

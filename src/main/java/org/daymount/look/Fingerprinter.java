@@ -30,7 +30,7 @@ final class Fingerprinter {
         vertical |= tall.at(x, y) < tall.at(x, y + 1) ? bit : 0;
       }
     }
-    return new Fingerprint(horizontal, vertical, moments(small));
+    return new Fingerprint(horizontal, vertical, moments(small), Miniature.of(luma));
   }
 
   private static List<Float> moments(Rgb small) {

@@ -72,6 +72,9 @@ public final class Recipe {
       }
     } else if (part instanceof SaliencyMap map) {
       subjects(map);
+    } else if (part instanceof byte[] bytes) {
+      out.writeInt(bytes.length);
+      out.write(bytes);
     } else if (part instanceof CharSequence
         || part instanceof Number
         || part instanceof Boolean

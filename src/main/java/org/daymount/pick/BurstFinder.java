@@ -126,19 +126,7 @@ public final class BurstFinder {
     Fingerprint two = b.measures().fingerprint();
     return SamePicture.anyTime(one, two)
         || marked.equals(b.photo().burst())
-            && takenAtOnce(a.photo(), b.photo())
+            && SameScene.taken(a.photo(), b.photo(), AT_ONCE)
             && SamePicture.atOnce(one, two);
-  }
-
-  /** A guessed time proves nothing: files copied together share it. */
-  private static boolean takenAtOnce(Photo a, Photo b) {
-    return a.taken().from().isTrusted()
-        && b.taken().from().isTrusted()
-        && a.taken().hourKnown()
-        && b.taken().hourKnown()
-        && Duration.between(a.taken().local().orElseThrow(), b.taken().local().orElseThrow())
-                .abs()
-                .compareTo(AT_ONCE)
-            <= 0;
   }
 }

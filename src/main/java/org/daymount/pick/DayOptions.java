@@ -1,10 +1,15 @@
 package org.daymount.pick;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.daymount.album.DayPage;
 import org.daymount.album.Space;
+import org.daymount.look.AnalysedPhoto;
 import org.daymount.pick.BestAssignment.Assignment;
 
 /**
@@ -14,6 +19,7 @@ import org.daymount.pick.BestAssignment.Assignment;
 final class DayOptions {
   private static final int KEPT = 12; // ways per day that the month may choose between
   private static final double SAME_ON_ONE_PAGE = 0.9;
+  private static final double SCENE_TWICE = 2; // more than sound pictures of a day differ by
 
   private final DayPage page;
   private final List<Contender> contenders;
@@ -92,8 +98,14 @@ final class DayOptions {
         worth[i][j] = free && trial.isAcceptable() ? trial.score().total() : Double.NaN;
       }
     }
+    List<Assignment> ranked = new ArrayList<>(BestAssignment.ranked(worth, KEPT));
+    if (spaces > 1) {
+      BestAssignment.ranked(eachSceneOnce(worth), KEPT).stream()
+          .filter(assignment -> !ranked.contains(assignment))
+          .forEach(ranked::add);
+    }
     List<Way> found = new ArrayList<>();
-    for (Assignment assignment : BestAssignment.ranked(worth, KEPT)) {
+    for (Assignment assignment : ranked) {
       List<Optional<SpaceTrial>> heroes = new ArrayList<>();
       for (int i = 0; i < spaces; i++) {
         int column = assignment.columns().get(i);
@@ -110,6 +122,34 @@ final class DayOptions {
     return List.copyOf(found);
   }
 
+  /** A day of many tries at one scene would be offered in no other way. */
+  private double[][] eachSceneOnce(double[][] worth) {
+    List<Contender> bestFirst =
+        IntStream.range(0, contenders.size())
+            .boxed()
+            .filter(j -> best(worth, j) > Double.NEGATIVE_INFINITY)
+            .sorted(Comparator.comparingDouble((Integer j) -> -best(worth, j)))
+            .map(contenders::get)
+            .toList();
+    Set<Contender> again = SameScene.triedAgain(bestFirst);
+    double[][] once = new double[worth.length][];
+    for (int i = 0; i < worth.length; i++) {
+      once[i] = worth[i].clone();
+      for (int j = 0; j < once[i].length; j++) {
+        once[i][j] = again.contains(contenders.get(j)) ? Double.NaN : once[i][j];
+      }
+    }
+    return once;
+  }
+
+  private static double best(double[][] worth, int column) {
+    return Arrays.stream(worth)
+        .mapToDouble(row -> row[column])
+        .filter(value -> !Double.isNaN(value))
+        .max()
+        .orElse(Double.NEGATIVE_INFINITY);
+  }
+
   private static boolean isSettledElsewhere(
       Contender contender, List<Optional<SpaceTrial>> settled) {
     return settled.stream()
@@ -123,7 +163,12 @@ final class DayOptions {
     double sum = 0;
     for (int i = 0; i < filled.size(); i++) {
       for (int j = i + 1; j < filled.size(); j++) {
-        sum += SAME_ON_ONE_PAGE * Alike.between(filled.get(i).looked(), filled.get(j).looked());
+        AnalysedPhoto one = filled.get(i).looked();
+        AnalysedPhoto other = filled.get(j).looked();
+        sum +=
+            Math.max(
+                SAME_ON_ONE_PAGE * Alike.between(one, other),
+                SCENE_TWICE * SameScene.between(one, other));
       }
     }
     return sum;

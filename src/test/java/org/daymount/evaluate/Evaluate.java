@@ -88,8 +88,8 @@ public final class Evaluate {
   }
 
   /**
-   * @param tables some of speed, faces, crops, subjects, bursts, sharpness, exposure, copies, days;
-   *     or all
+   * @param tables some of speed, faces, crops, subjects, bursts, sharpness, exposure, copies, days,
+   *     pages, scenes; or all
    */
   void run(Set<String> tables) throws IOException {
     long masks = photos.stream().filter(photo -> photo.subject().isPresent()).count();
@@ -122,6 +122,14 @@ public final class Evaluate {
       for (String name : detectors.keySet()) {
         new DayTable(folder, detectors.get(name), out).print();
       }
+    }
+    if (wants(tables, "pages") && Files.exists(folder.resolve("days").resolve("days.json"))) {
+      for (String name : detectors.keySet()) {
+        new PageTable(folder, detectors.get(name), out).print();
+      }
+    }
+    if (wants(tables, "scenes")) {
+      SceneTable.print(photos, out);
     }
     if (wants(tables, "copies")) {
       new DuplicateTable(out).print(photos);

@@ -105,11 +105,13 @@ class LookCacheTest {
     for (int i = 0; i < weights.length; i++) {
       weights[i] = chance.nextFloat() * chance.nextFloat();
     }
+    byte[] lumas = new byte[1024];
+    chance.nextBytes(lumas);
     return new Measures(
         chance.nextDouble() * 1000,
         chance.nextDouble(),
         chance.nextDouble(),
-        new Fingerprint(chance.nextLong(), chance.nextLong(), moments),
+        new Fingerprint(chance.nextLong(), chance.nextLong(), moments, new Miniature(lumas)),
         new SaliencyMap(48, 36, weights),
         Optional.empty());
   }
