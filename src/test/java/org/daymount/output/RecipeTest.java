@@ -31,6 +31,7 @@ class RecipeTest {
           Optional.class,
           Map.class,
           SaliencyMap.class,
+          byte[].class,
           CharSequence.class,
           Number.class,
           Boolean.class,
@@ -84,6 +85,7 @@ class RecipeTest {
     assertNotEquals(
         Recipe.of("x", new SaliencyMap(2, 1, new float[] {1, 2})),
         Recipe.of("x", new SaliencyMap(1, 2, new float[] {1, 2})));
+    assertNotEquals(Recipe.of("x", new byte[] {1, 2}), Recipe.of("x", new byte[] {1, 3}));
   }
 
   @Test
