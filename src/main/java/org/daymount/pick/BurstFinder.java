@@ -14,7 +14,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Fingerprint;
-import org.daymount.photo.Photo;
 
 /**
  * Groups the photos of one day that show the same picture. A photo joins the group of any earlier

@@ -117,10 +117,7 @@ class SameSceneTest {
     Measures measures = new Measurer().measure(picture);
     Subject dog = new Subject(new PixelBox(1000, 800, 1600, 1400), "dog", 0.6 * worth);
     return new AnalysedPhoto(
-        PhotoBuilder.named(name)
-            .sha256(name)
-            .taken(Taken.at(taken, TakenFrom.ORIGINAL))
-            .photo(),
+        PhotoBuilder.named(name).sha256(name).taken(Taken.at(taken, TakenFrom.ORIGINAL)).photo(),
         measures.withClose(new Measures.CloseLook(List.of(), List.of(dog), 0)));
   }
 
@@ -148,8 +145,7 @@ class SameSceneTest {
     int height = (int) (share * SIZE.height());
     int x = (SIZE.width() - width) / 3;
     int y = (SIZE.height() - height) / 2;
-    pen.drawImage(
-        picture, 0, 0, SIZE.width(), SIZE.height(), x, y, x + width, y + height, null);
+    pen.drawImage(picture, 0, 0, SIZE.width(), SIZE.height(), x, y, x + width, y + height, null);
     pen.dispose();
     return closer;
   }
