@@ -58,10 +58,10 @@ final class TileRows {
       int other = shared ? Math.max(0, Math.min(last, (x & 1) == 0 ? own - 1 : own + 1)) : own;
       int weight = near[x & 1];
       rgb[at + i] =
-          conversion.rgb(
+          conversion.blended(
               luma[x],
-              (weight * chroma[0][own] + (4 - weight) * chroma[0][other] + 8) >> 4,
-              (weight * chroma[1][own] + (4 - weight) * chroma[1][other] + 8) >> 4);
+              weight * chroma[0][own] + (4 - weight) * chroma[0][other],
+              weight * chroma[1][own] + (4 - weight) * chroma[1][other]);
     }
   }
 

@@ -36,7 +36,8 @@ final class WideToSrgb implements SampleConversion {
   private final boolean rolled;
   private final float[] toRgb; // of cb and cr: red of cr, green of cb, green of cr, blue of cb
   private final float[] luma;
-  private final float[] difference;
+  private final float middle; // of a colour difference, in sixteenths of a step
+  private final float step; // that sixteenth, 1 for the whole signal
   private final float[] linear = new float[STEPS];
   private final float[] scenePower = new float[STEPS]; // by the root of the scene's light
   private final float[] gain = new float[STEPS]; // by the root of light over the peak
@@ -52,13 +53,13 @@ final class WideToSrgb implements SampleConversion {
     hlg = colour.transfer() == HLG;
     rolled = hlg || colour.transfer() == PQ;
     int levels = 1 << bits;
-    double step = 1 << bits - 8;
+    double unit = 1 << bits - 8;
     boolean full = colour.fullRange();
     luma = new float[levels];
-    difference = new float[levels];
+    middle = PARTS * levels / 2f;
+    step = (float) (1.0 / PARTS / (full ? levels - 1.0 : 224 * unit));
     for (int i = 0; i < levels; i++) {
-      luma[i] = (float) (full ? i / (levels - 1.0) : (i - 16 * step) / (219 * step));
-      difference[i] = (float) ((i - levels / 2) / (full ? levels - 1.0 : 224 * step));
+      luma[i] = (float) (full ? i / (levels - 1.0) : (i - 16 * unit) / (219 * unit));
     }
     double kr = colour.matrix() == BT2020 ? 0.2627 : colour.matrix() == 1 ? 0.2126 : 0.299;
     double kb = colour.matrix() == BT2020 ? 0.0593 : colour.matrix() == 1 ? 0.0722 : 0.114;
@@ -142,9 +143,18 @@ final class WideToSrgb implements SampleConversion {
 
   @Override
   public int rgb(int y, int cb, int cr) {
+    return blended(y, PARTS * cb, PARTS * cr);
+  }
+
+  /**
+   * Not rounded to whole steps: where a colour ends at the edge of sRGB, half a step of ten bits
+   * moves its darkest part by up to 17 of 255.
+   */
+  @Override
+  public int blended(int y, int cb, int cr) {
     float light = luma[y];
-    float blue = difference[cb];
-    float red = difference[cr];
+    float blue = (cb - middle) * step;
+    float red = (cr - middle) * step;
     float r = linear[index(light + toRgb[0] * red)];
     float g = linear[index(light + toRgb[1] * blue + toRgb[2] * red)];
     float b = linear[index(light + toRgb[3] * blue)];

@@ -152,9 +152,9 @@ class ZimgTest {
   }
 
   /**
-   * A frame in HEVC of 10 bits, its colours shared by four pixels each and told by its tags. Shared
-   * colours are rounded to 10 bits here and not by zimg, which shows where sRGB ends: a little red
-   * beside much green. Measured: PQ off by more than 3 in 216 of 691,200 values, HLG in 69.
+   * A frame in HEVC of 10 bits, its colours shared by four pixels each and told by its tags.
+   * Measured: of 691,200 values PQ is off by more than 2 in 4, by 4 in one of them; HLG by at most
+   * 2.
    */
   @ParameterizedTest
   @CsvSource({"smpte2084,16", "arib-std-b67,18"})
@@ -178,7 +178,7 @@ class ZimgTest {
     for (int i = 0; i < 640 * 360; i++) {
       off.add(ours.getRGB(i % 640, i / 640), code == 16 ? ofPq(wide, narrow, i) : ofHlg(wide, i));
     }
-    off.areMostlyAtMost(3);
+    off.areAtMost(4);
   }
 
   /** Colours of BT.709 at sharp edges: a colour's place is on the left of its two pixels. */
@@ -226,12 +226,6 @@ class ZimgTest {
       for (int shift = 0; shift <= 16; shift += 8) {
         counts[Math.abs((ours >> shift & 0xff) - (theirs >> shift & 0xff))]++;
       }
-    }
-
-    void areMostlyAtMost(int allowed) {
-      int others = Arrays.stream(counts).skip(allowed + 1).sum();
-      assertTrue(counts[0] > 500_000, "too few compared");
-      assertTrue(others < 400, others + " are off by more than " + allowed);
     }
 
     void areAtMost(int allowed) {
