@@ -13,6 +13,7 @@ import org.daymount.month.Month;
 import org.daymount.month.MonthJson;
 import org.daymount.note.NoteTable;
 import org.daymount.output.Finished;
+import org.daymount.output.SmallCopies;
 import org.daymount.pipeline.MonthMaker;
 import org.daymount.pipeline.MonthWriter;
 import org.daymount.pipeline.NoteInUse;
@@ -68,8 +69,9 @@ final class SheetsCommand extends ContextCommand {
         talk.quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
     Pictures pictures = new Pictures();
     Cache cache = out.cache(around, request);
+    SmallCopies copies = new SmallCopies();
     AtomicReference<NoteInUse.Reading> note = new AtomicReference<>();
-    Month month = new MonthMaker(pictures, progress, cache).make(request, note::set);
+    Month month = new MonthMaker(pictures, progress, cache, copies::add).make(request, note::set);
     if (!talk.json && !talk.quiet && note.get() != null) {
       noteRead(around.out(), note.get());
     }
@@ -87,7 +89,7 @@ final class SheetsCommand extends ContextCommand {
     List<String> changed = List.of();
     if (!dryRun) {
       Finished finished =
-          new MonthWriter(pictures, json, progress, cache)
+          new MonthWriter(pictures, json, progress, cache, copies)
               .write(month, request.out().folder(month.month()), force, request.jobs());
       changed = finished.changed();
       finished.notes().forEach(told::note);

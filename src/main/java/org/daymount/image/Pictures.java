@@ -3,6 +3,7 @@ package org.daymount.image;
 import java.awt.image.BufferedImage;
 import java.io.EOFException;
 import java.io.IOException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.daymount.photo.ExifOrientation;
@@ -88,13 +89,65 @@ public final class Pictures {
             return new Examined(ClipFrameReader.examined(photo, longEdge), Optional.empty());
           }
           Optional<ReducedReader.Reduced> read = reducedStored(photo, target);
-          BufferedImage picture =
-              read.isPresent()
-                  ? asDecoded(read.get(), photo.orientation())
-                  : anyFormat(photo, photo.size().whole(), target);
-          boolean known = read.map(ReducedReader.Reduced::isKnownSound).orElse(false);
-          return new Examined(picture, known ? Optional.empty() : JpegDamage.in(photo));
+          return read.isPresent()
+              ? examined(photo, read.get())
+              : new Examined(anyFormat(photo, photo.size().whole(), target), JpegDamage.in(photo));
         });
+  }
+
+  /**
+   * What {@link #examined} and {@link #whole} give.
+   *
+   * @param closer as {@link #whole}
+   */
+  public record Both(Examined examined, BufferedImage closer) {}
+
+  /**
+   * As {@link #examined} and {@link #whole}, the file read only once where one reading gives both.
+   *
+   * @param closerEdge the larger of the two
+   */
+  public Both both(Photo photo, int longEdge, int closerEdge) throws UnusablePicture {
+    PixelSize target = photo.size().within(closerEdge);
+    Optional<Both> both =
+        decoded(
+            photo,
+            () -> {
+              Optional<List<ReducedReader.Reduced>> read =
+                  bothStored(photo, photo.size().within(longEdge), target);
+              if (read.isEmpty()) {
+                return Optional.empty();
+              }
+              PixelBox stored = photo.orientation().stored(photo.size()).whole();
+              return Optional.of(
+                  new Both(
+                      examined(photo, read.get().get(0)),
+                      upright(read.get().get(1), stored, target, photo.orientation())));
+            });
+    return both.isPresent()
+        ? both.get()
+        : new Both(examined(photo, longEdge), whole(photo, closerEdge));
+  }
+
+  private static Optional<List<ReducedReader.Reduced>> bothStored(
+      Photo photo, PixelSize smaller, PixelSize larger) throws IOException {
+    if (photo.format() != PhotoFormat.JPEG) {
+      return Optional.empty();
+    }
+    Optional<List<ReducedReader.Reduced>> read =
+        ReducedReader.readBoth(
+            photo.file().path(),
+            photo.orientation().stored(photo.size()),
+            smaller.longEdge(),
+            larger.longEdge());
+    notCutOff(photo, read.map(both -> both.get(0)));
+    return read;
+  }
+
+  private static Examined examined(Photo photo, ReducedReader.Reduced read) throws IOException {
+    return new Examined(
+        asDecoded(read, photo.orientation()),
+        read.isKnownSound() ? Optional.empty() : JpegDamage.in(photo));
   }
 
   /**

@@ -13,6 +13,7 @@ import java.awt.image.DataBufferByte;
 import java.awt.image.Raster;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.daymount.image.jpeg.JpegRefused;
 import org.daymount.image.jpeg.ReducedJpeg;
@@ -87,6 +88,38 @@ final class ReducedReader {
   }
 
   /**
+   * The whole picture in two sizes from one reading.
+   *
+   * @param edges as of {@link #read(Path, PixelSize, int)}, the smaller first
+   * @return in the order of the edges; empty when the smaller is not an eighth or the larger is one
+   *     too, and when they cannot be made here
+   */
+  static Optional<List<Reduced>> readBoth(Path file, PixelSize stored, int smaller, int larger)
+      throws IOException {
+    Optional<Reduction> reduction = Reduction.leaving(larger, stored);
+    if (reduction.isEmpty()
+        || reduction.get() == Reduction.EIGHTH
+        || !Reduction.leaving(smaller, stored).equals(Optional.of(Reduction.EIGHTH))) {
+      return Optional.empty();
+    }
+    return MemoryShare.with(
+        need(file, stored.whole(), reduction.get()),
+        () -> decodeBoth(file, stored, reduction.get()));
+  }
+
+  private static Optional<List<Reduced>> decodeBoth(
+      Path file, PixelSize stored, Reduction reduction) throws IOException {
+    try {
+      List<ReducedJpeg> both = ReducedJpeg.decodeWithEighth(file, reduction);
+      Optional<Reduced> larger = reduced(both.get(0), stored, reduction);
+      Optional<Reduced> smaller = reduced(both.get(1), stored, Reduction.EIGHTH);
+      return larger.flatMap(one -> smaller.map(other -> List.of(other, one)));
+    } catch (JpegRefused | CMMException | IllegalArgumentException e) {
+      return Optional.empty(); // the last two: a profile that is none
+    }
+  }
+
+  /**
    * A window of it, and what a filter needs around it.
    *
    * @param window in stored pixels
@@ -144,20 +177,20 @@ final class ReducedReader {
   private static Optional<Reduced> decode(
       Path file, PixelSize stored, PixelBox region, Reduction reduction) throws IOException {
     try {
-      ReducedJpeg jpeg = ReducedJpeg.decode(file, reduction, region);
-      if (!jpeg.stored().equals(stored) || jpeg.isGrey() && jpeg.profile().isPresent()) {
-        return Optional.empty();
-      }
-      return Optional.of(
-          new Reduced(
-              picture(jpeg),
-              jpeg.area(),
-              reduction.factor(),
-              jpeg.isCutOff(),
-              jpeg.isKnownSound()));
+      return reduced(ReducedJpeg.decode(file, reduction, region), stored, reduction);
     } catch (JpegRefused | CMMException | IllegalArgumentException e) {
       return Optional.empty(); // the last two: a profile that is none
     }
+  }
+
+  private static Optional<Reduced> reduced(
+      ReducedJpeg jpeg, PixelSize stored, Reduction reduction) {
+    if (!jpeg.stored().equals(stored) || jpeg.isGrey() && jpeg.profile().isPresent()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Reduced(
+            picture(jpeg), jpeg.area(), reduction.factor(), jpeg.isCutOff(), jpeg.isKnownSound()));
   }
 
   private static BufferedImage picture(ReducedJpeg jpeg) {

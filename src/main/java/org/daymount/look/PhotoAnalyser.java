@@ -1,5 +1,6 @@
 package org.daymount.look;
 
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,10 +20,27 @@ public final class PhotoAnalyser {
   @FunctionalInterface
   interface Source {
     Pictures.Examined examined(Photo photo, int longEdge) throws UnusablePicture;
+
+    default Pictures.Both both(Photo photo, int longEdge, int closerEdge) throws UnusablePicture {
+      throw new UnsupportedOperationException("nothing is looked at ahead");
+    }
+  }
+
+  private record Decoding(Pictures pictures) implements Source {
+    @Override
+    public Pictures.Examined examined(Photo photo, int longEdge) throws UnusablePicture {
+      return pictures.examined(photo, longEdge);
+    }
+
+    @Override
+    public Pictures.Both both(Photo photo, int longEdge, int closerEdge) throws UnusablePicture {
+      return pictures.both(photo, longEdge, closerEdge);
+    }
   }
 
   private final Source source;
   private final LookCache remembered;
+  private final LookAhead ahead;
   private final Measurer measurer = new Measurer();
 
   public PhotoAnalyser(Pictures pictures) {
@@ -33,7 +51,14 @@ public final class PhotoAnalyser {
    * @param remembered photos of earlier runs, which are not decoded again
    */
   public PhotoAnalyser(Pictures pictures, LookCache remembered) {
-    this(pictures::examined, remembered);
+    this(pictures, remembered, LookAhead.NONE);
+  }
+
+  /**
+   * @param ahead looks closely at photos of its choice while they are at hand
+   */
+  public PhotoAnalyser(Pictures pictures, LookCache remembered, LookAhead ahead) {
+    this(new Decoding(pictures), remembered, ahead);
   }
 
   PhotoAnalyser(Source source) {
@@ -41,8 +66,13 @@ public final class PhotoAnalyser {
   }
 
   PhotoAnalyser(Source source, LookCache remembered) {
+    this(source, remembered, LookAhead.NONE);
+  }
+
+  private PhotoAnalyser(Source source, LookCache remembered, LookAhead ahead) {
     this.source = source;
     this.remembered = remembered;
+    this.ahead = ahead;
   }
 
   /**
@@ -87,8 +117,15 @@ public final class PhotoAnalyser {
       return new Done(new AnalysedPhoto(photo, known.get()));
     }
     Pictures.Examined examined;
+    Optional<BufferedImage> closer = Optional.empty();
     try {
-      examined = source.examined(photo, Measurer.WORKING_EDGE);
+      if (ahead.wants(photo)) {
+        Pictures.Both both = source.both(photo, Measurer.WORKING_EDGE, ahead.longEdge());
+        examined = both.examined();
+        closer = Optional.of(both.closer());
+      } else {
+        examined = source.examined(photo, Measurer.WORKING_EDGE);
+      }
     } catch (UnusablePicture e) {
       return new Failed(e.of(photo.file()));
     } catch (RuntimeException e) { // a decoder that stumbles over one file must not end the run
@@ -100,7 +137,9 @@ public final class PhotoAnalyser {
     }
     Measures measures = measurer.measure(examined.picture()).withDamage(examined.damage());
     remembered.keepFirstLook(photo, measures);
-    return new Done(new AnalysedPhoto(photo, measures));
+    AnalysedPhoto looked = new AnalysedPhoto(photo, measures);
+    closer.ifPresent(picture -> ahead.look(looked, picture));
+    return new Done(looked);
   }
 
   private static Analysis collected(List<Future<Outcome>> outcomes) {

@@ -21,20 +21,21 @@ import org.daymount.pick.Candidate;
  * too. Drawn from the month alone.
  */
 public final class IndexPage {
-  static final int HERO_EDGE = 560;
-  static final int SMALL_EDGE = 200;
+  static final int HERO_EDGE = SmallCopies.HERO_EDGE;
+  static final int SMALL_EDGE = SmallCopies.SMALL_EDGE;
 
   private final PictureStrip strip;
 
   public IndexPage(Pictures pictures) {
-    this(pictures, Cache.NONE);
+    this(pictures, Cache.NONE, new SmallCopies());
   }
 
   /**
    * @param kept small pictures of earlier runs
+   * @param copies of this run
    */
-  public IndexPage(Pictures pictures, Cache kept) {
-    this.strip = new PictureStrip(pictures, kept);
+  public IndexPage(Pictures pictures, Cache kept, SmallCopies copies) {
+    this.strip = new PictureStrip(pictures, kept, copies);
   }
 
   /** UTF-8. */

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.daymount.cache.Cache;
 import org.daymount.image.Pictures;
-import org.daymount.image.Previews;
 import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
@@ -14,17 +13,17 @@ import org.daymount.problem.UnusablePicture;
 
 /** Small copies of photos as data addresses, so that a page needs nothing beside itself. */
 final class PictureStrip {
-  private static final double QUALITY = 0.72;
-
   private final Pictures pictures;
   private final Cache kept;
+  private final SmallCopies copies;
   private final Map<Key, Optional<String>> made = new ConcurrentHashMap<>();
 
   private record Key(PhotoFile file, ExifOrientation orientation, int longEdge) {}
 
-  PictureStrip(Pictures pictures, Cache kept) {
+  PictureStrip(Pictures pictures, Cache kept, SmallCopies copies) {
     this.pictures = pictures;
     this.kept = kept;
+    this.copies = copies;
   }
 
   /** Empty when the photo can no longer be read. */
@@ -34,8 +33,7 @@ final class PictureStrip {
   }
 
   private Optional<String> make(Photo photo, int longEdge) {
-    String recipe =
-        Recipe.of("small", photo.sha256(), photo.size(), photo.orientation(), longEdge, QUALITY);
+    String recipe = SmallCopies.recipe(photo, longEdge);
     Optional<KeptPicture> small = kept.get(Cache.Keep.DRAWN, recipe, KeptPicture.class);
     if (small.isEmpty()) {
       small = drawn(photo, longEdge);
@@ -47,8 +45,7 @@ final class PictureStrip {
 
   private Optional<KeptPicture> drawn(Photo photo, int longEdge) {
     try {
-      return Optional.of(
-          new KeptPicture(Previews.jpeg(pictures.whole(photo, longEdge), longEdge, QUALITY)));
+      return Optional.of(new KeptPicture(copies.of(pictures, photo, longEdge)));
     } catch (UnusablePicture e) {
       return Optional.empty();
     }

@@ -22,7 +22,7 @@ import org.daymount.photo.PhotoFile;
 
 /** The pictures of each day that can be picked, with those that show the same moment together. */
 public record Bursts(Map<LocalDate, List<Burst>> byDay) {
-  private static final int BURSTS_A_DAY = 8; // looked at closely
+  static final int BURSTS_A_DAY = 8; // looked at closely
 
   public Bursts {
     byDay = Collections.unmodifiableMap(new TreeMap<>(byDay));

@@ -1,9 +1,11 @@
 package org.daymount.pipeline;
 
+import java.awt.image.BufferedImage;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.daymount.cache.Cache;
 import org.daymount.choices.Choices;
@@ -17,13 +19,18 @@ import org.daymount.ingest.FolderReader;
 import org.daymount.ingest.Ingested;
 import org.daymount.ingest.Listing;
 import org.daymount.look.Analysis;
+import org.daymount.look.LookAhead;
 import org.daymount.look.LookCache;
 import org.daymount.look.PhotoAnalyser;
+import org.daymount.look.detect.AheadLooks;
 import org.daymount.look.detect.CloseLookStage;
 import org.daymount.look.detect.CloseLooks;
+import org.daymount.look.detect.DetectorsOnDemand;
 import org.daymount.month.Month;
 import org.daymount.page.PagePlanner;
 import org.daymount.photo.Photo;
+import org.daymount.photo.PhotoFile;
+import org.daymount.pick.AloneByTime;
 import org.daymount.pick.Bursts;
 import org.daymount.pick.ChosenByPerson;
 import org.daymount.pick.Copies;
@@ -48,6 +55,8 @@ public final class MonthMaker {
   // caches beside the story: they save time and change nothing
   private final LookCache earlierRuns;
   private final LookCache remembered;
+  private final BiConsumer<Photo, BufferedImage> shown;
+  private Optional<DetectorsOnDemand> detectors = Optional.empty();
   private Optional<Request> trialsOf = Optional.empty();
   private Trials trials;
 
@@ -59,6 +68,16 @@ public final class MonthMaker {
    * @param cache of earlier runs
    */
   public MonthMaker(Pictures pictures, Progress progress, Cache cache) {
+    this(pictures, progress, cache, (photo, picture) -> {});
+  }
+
+  /**
+   * @param cache of earlier runs
+   * @param shown is handed photos that are looked at closely, small, from several threads
+   */
+  public MonthMaker(
+      Pictures pictures, Progress progress, Cache cache, BiConsumer<Photo, BufferedImage> shown) {
+    this.shown = shown;
     this.pictures = pictures;
     this.progress = progress;
     this.cache = cache;
@@ -83,7 +102,7 @@ public final class MonthMaker {
    * @param noteRead told what was read in the note, if there is one, before anything is laid out
    */
   public Month make(Request request, Consumer<NoteInUse.Reading> noteRead) {
-    Surveyed surveyed = survey(request);
+    Surveyed surveyed = surveyed(request, month -> {});
     Choices choices =
         PersonsFiles.choices(request.out().choices(surveyed.month()), surveyed.month());
     Picked picked = pick(request, surveyed, choices);
@@ -100,12 +119,27 @@ public final class MonthMaker {
    * @param found told the month as soon as the dates are read, before any picture is looked at
    */
   public Surveyed survey(Request request, Consumer<YearMonth> found) {
+    try {
+      return surveyed(request, found);
+    } finally {
+      detectors.ifPresent(DetectorsOnDemand::close);
+    }
+  }
+
+  /** As {@link #survey}; the detectors stay loaded for the pick that follows. */
+  private Surveyed surveyed(Request request, Consumer<YearMonth> found) {
     Ingested read = read(request);
     Days days = new DaySorter().sort(read.photos(), request.daySettings());
     YearMonth month = days.month().orElseThrow(() -> NothingToDo.noDatedPhoto(request, read));
     found.accept(month);
     Copies exact = Copies.exact(read.photos());
-    Analysis firstLook = firstLook(request, exact.withoutCopies(Wanted.of(days)), earlierRuns);
+    Set<PhotoFile> alone = AloneByTime.of(days, photo -> !exact.isCopy(photo));
+    Analysis firstLook =
+        firstLook(
+            request,
+            exact.withoutCopies(Wanted.of(days)),
+            earlierRuns,
+            cache != Cache.NONE ? ahead(request, alone) : LookAhead.NONE);
     Copies copies = exact.andSmaller(firstLook.looked());
     return new Surveyed(month, read, days, copies, firstLook);
   }
@@ -122,7 +156,9 @@ public final class MonthMaker {
     Days days = DaysByPerson.of(surveyed.days(), choices);
     Set<String> chosen = ChosenByPerson.daysByContent(choices).keySet();
     Analysis looked =
-        surveyed.firstLook().and(firstLook(request, surveyed.notYetLookedAt(chosen), remembered));
+        surveyed
+            .firstLook()
+            .and(firstLook(request, surveyed.notYetLookedAt(chosen), remembered, LookAhead.NONE));
     Bursts bursts =
         Bursts.find(
             days,
@@ -183,12 +219,25 @@ public final class MonthMaker {
     return new FolderReader(cache).read(listing, request.ingest(), request.jobs(), progress::step);
   }
 
-  private Analysis firstLook(Request request, List<Photo> photos, LookCache known) {
+  private Analysis firstLook(
+      Request request, List<Photo> photos, LookCache known, LookAhead ahead) {
     if (photos.isEmpty()) {
       return new Analysis(List.of(), List.of());
     }
     progress.stage("looking at pictures", photos.size());
-    return new PhotoAnalyser(pictures, known).first(photos, request.jobs(), progress::step);
+    return new PhotoAnalyser(pictures, known, ahead).first(photos, request.jobs(), progress::step);
+  }
+
+  /** Close looks that can be told before the first: a photo is read once for both. */
+  private LookAhead ahead(Request request, Set<PhotoFile> alone) {
+    return new AheadLooks(alone, detectors(request), remembered, shown);
+  }
+
+  private DetectorsOnDemand detectors(Request request) {
+    if (detectors.isEmpty()) {
+      detectors = Optional.of(new DetectorsOnDemand(request.jobs()));
+    }
+    return detectors.get();
   }
 
   private CloseLookStage closeLook(Request request) {
@@ -197,7 +246,9 @@ public final class MonthMaker {
         request.jobs(),
         remembered,
         groups -> progress.stage("looking for faces and subjects", groups),
-        progress::step);
+        progress::step,
+        detectors(request),
+        shown);
   }
 
   /** Those of earlier picks, as long as the request stays the same. */

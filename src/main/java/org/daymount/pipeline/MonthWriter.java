@@ -28,6 +28,7 @@ import org.daymount.output.PagesPdf;
 import org.daymount.output.Recipe;
 import org.daymount.output.SheetPainter;
 import org.daymount.output.SheetsPdf;
+import org.daymount.output.SmallCopies;
 import org.daymount.output.Written;
 
 /**
@@ -39,6 +40,7 @@ public final class MonthWriter {
   private final MonthJson json;
   private final Progress progress;
   private final Cache kept;
+  private final SmallCopies copies;
 
   public MonthWriter(Pictures pictures, MonthJson json, Progress progress) {
     this(pictures, json, progress, Cache.NONE);
@@ -49,6 +51,15 @@ public final class MonthWriter {
    *     Recipe} that each was drawn from
    */
   public MonthWriter(Pictures pictures, MonthJson json, Progress progress, Cache kept) {
+    this(pictures, json, progress, kept, new SmallCopies());
+  }
+
+  /**
+   * @param copies made when the month was
+   */
+  public MonthWriter(
+      Pictures pictures, MonthJson json, Progress progress, Cache kept, SmallCopies copies) {
+    this.copies = copies;
     this.pictures = pictures;
     this.json = json;
     this.progress = progress;
@@ -93,7 +104,7 @@ public final class MonthWriter {
               new Drawn(
                   "index.html",
                   Recipe.of("index.html", all),
-                  () -> new IndexPage(pictures, kept).write(month)),
+                  () -> new IndexPage(pictures, kept, copies).write(month)),
               new Drawn("month.json", Recipe.of("month.json", all), () -> json.write(month)));
       progress.stage("drawing album, guide and month at a glance", files.size());
       drawAll(folder, files, jobs);

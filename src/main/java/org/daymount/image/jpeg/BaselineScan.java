@@ -58,6 +58,7 @@ final class BaselineScan extends ScanReader {
     Arrays.fill(block, 0);
     block[0] = dc;
     readOthers(acLookups[n], acTables[n], steps);
+    component.putMean(blockX, blockY, dc);
     cells.put(block, component.samples(), offset, component.stride());
   }
 

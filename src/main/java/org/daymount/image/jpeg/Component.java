@@ -26,6 +26,7 @@ final class Component {
   private int bottom;
   private int unitBottom;
   private byte[] samples;
+  private byte[] blockMeans; // of the same blocks; null when they are not wanted
   private ProgressiveBlocks blocks;
   private int[] quantization;
 
@@ -40,8 +41,9 @@ final class Component {
    * Takes the memory for its samples.
    *
    * @param wanted the part of the picture whose samples are made
+   * @param alsoEighth whether the mean of each block is wanted beside them
    */
-  void allocate(UnitWindow wanted, int blockSide) {
+  void allocate(UnitWindow wanted, int blockSide, boolean alsoEighth) {
     this.blockSide = blockSide;
     left = wanted.left() * across;
     top = wanted.top() * down;
@@ -51,6 +53,27 @@ final class Component {
     stride = (right - left) * blockSide;
     samples = new byte[stride * (bottom - top) * blockSide];
     Arrays.fill(samples, GREY);
+    if (alsoEighth) {
+      blockMeans = new byte[(right - left) * (bottom - top)];
+      Arrays.fill(blockMeans, GREY);
+    }
+  }
+
+  /** The same at an eighth, as far as it was made on the way. */
+  Component eighth() {
+    Component small = new Component(id, across, down, table);
+    small.stride = right - left;
+    small.samples = blockMeans;
+    return small;
+  }
+
+  /**
+   * @param dc of a block that is wanted, multiplied by its step
+   */
+  void putMean(int blockX, int blockY, int dc) {
+    if (blockMeans != null) {
+      blockMeans[(blockY - top) * (right - left) + blockX - left] = CellMeans.ofFlatBlock(dc);
+    }
   }
 
   /**
@@ -141,6 +164,7 @@ final class Component {
           samples[offset(x, y)] = CellMeans.ofFlatBlock(blocks.dc(kept) * quantization[0]);
         } else {
           blocks.read(kept, quantization, block);
+          putMean(x, y, block[0]);
           cells.put(block, samples, offset(x, y), stride);
         }
       }

@@ -100,14 +100,20 @@ record Frame(
   }
 
   /** Takes the memory for the samples that are wanted. */
-  void allocate(UnitWindow wanted, Reduction reduction) throws JpegRefused {
+  void allocate(UnitWindow wanted, Reduction reduction, boolean alsoEighth) throws JpegRefused {
     int side = reduction.blockSide();
     if (blocks(wanted.across(), wanted.down()) * side * side > MOST_SAMPLES) {
       throw new JpegRefused("has too many pixels");
     }
     for (Component component : components) {
-      component.allocate(wanted, side);
+      component.allocate(wanted, side, alsoEighth);
     }
+  }
+
+  /** With the samples at an eighth that were made beside others. */
+  Frame eighth() {
+    List<Component> small = components.stream().map(Component::eighth).toList();
+    return new Frame(width, height, progressive, small, mostAcross, mostDown);
   }
 
   /** Of all components in a rectangle of units. */

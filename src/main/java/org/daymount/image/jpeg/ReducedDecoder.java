@@ -1,6 +1,6 @@
 package org.daymount.image.jpeg;
 
-import java.util.Optional;
+import java.util.List;
 import org.daymount.unit.PixelBox;
 
 /** Goes through a file's segments in order (figure B.2): tables, the frame, scans. */
@@ -27,6 +27,7 @@ final class ReducedDecoder {
   private boolean cutOff;
   private boolean inOrder = true; // so far, and all of it was read
   private final boolean checking;
+  private final boolean alsoEighth;
   private boolean arithmetic;
   private final ArithmeticConditioning conditioning = new ArithmeticConditioning();
   private final Progression progression = new Progression();
@@ -35,16 +36,18 @@ final class ReducedDecoder {
    * @param region stored pixels that are wanted; what lies beyond the picture is ignored
    */
   ReducedDecoder(CodedFile file, Reduction reduction, PixelBox region) throws JpegRefused {
-    this(file, reduction, region, false);
+    this(file, reduction, region, false, false);
   }
 
-  private ReducedDecoder(CodedFile file, Reduction reduction, PixelBox region, boolean checking)
+  private ReducedDecoder(
+      CodedFile file, Reduction reduction, PixelBox region, boolean checking, boolean alsoEighth)
       throws JpegRefused {
     this.file = file;
     this.in = new MarkerReader(file);
     this.reduction = reduction;
     this.region = region;
     this.checking = checking;
+    this.alsoEighth = alsoEighth;
     HuffmanTables.putUsual(dcTables, acTables);
   }
 
@@ -55,7 +58,7 @@ final class ReducedDecoder {
    * @throws JpegRefused when it is of a kind that is not checked here
    */
   static void check(CodedFile file) throws JpegRefused {
-    ReducedDecoder decoder = new ReducedDecoder(file, Reduction.HALF, null, true);
+    ReducedDecoder decoder = new ReducedDecoder(file, Reduction.HALF, null, true, false);
     decoder.readThrough();
     if (decoder.cutOff) {
       throw new JpegDamaged("it ends before its picture does");
@@ -71,6 +74,21 @@ final class ReducedDecoder {
    * is gone through once for each.
    */
   ReducedJpeg decode() throws JpegRefused {
+    readPicture();
+    return result(frame, reduction);
+  }
+
+  /** The picture at a half or a quarter, and at an eighth from the same pass. */
+  static List<ReducedJpeg> decodeWithEighth(CodedFile file, Reduction reduction, PixelBox region)
+      throws JpegRefused {
+    ReducedDecoder decoder = new ReducedDecoder(file, reduction, region, false, true);
+    decoder.readPicture();
+    return List.of(
+        decoder.result(decoder.frame, reduction),
+        decoder.result(decoder.frame.eighth(), Reduction.EIGHTH));
+  }
+
+  private void readPicture() throws JpegRefused {
     readThrough();
     check();
     if (frame.progressive()) {
@@ -96,8 +114,10 @@ final class ReducedDecoder {
       }
       frame.components().forEach(Component::forgetBlocks);
     }
-    Optional<byte[]> profile = colours.profile();
-    return new ReducedJpeg(frame, reduction, wanted.pixels(frame), profile, cutOff, inOrder);
+  }
+
+  private ReducedJpeg result(Frame made, Reduction at) throws JpegRefused {
+    return new ReducedJpeg(made, at, wanted.pixels(frame), colours.profile(), cutOff, inOrder);
   }
 
   private void readThrough() throws JpegRefused {
@@ -193,7 +213,7 @@ final class ReducedDecoder {
     if (!arithmetic) {
       frame.refuseMoreThanFits(file.length());
     }
-    frame.allocate(wanted, reduction);
+    frame.allocate(wanted, reduction, alsoEighth);
     if (progressive) {
       allocateBlocks();
     }

@@ -1,5 +1,6 @@
 package org.daymount.look.detect;
 
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -12,6 +13,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.BiConsumer;
 import java.util.function.IntConsumer;
 import org.daymount.image.Pictures;
 import org.daymount.look.AnalysedPhoto;
@@ -30,6 +32,8 @@ public final class CloseLookStage {
   private final LookCache remembered;
   private final IntConsumer starting;
   private final Runnable eachDone;
+  private final DetectorsOnDemand detectors;
+  private final BiConsumer<Photo, BufferedImage> shown;
 
   /**
    * @param remembered of earlier looks; saves time, changes nothing
@@ -38,6 +42,31 @@ public final class CloseLookStage {
    */
   public CloseLookStage(
       Pictures pictures, int jobs, LookCache remembered, IntConsumer starting, Runnable eachDone) {
+    this(
+        pictures,
+        jobs,
+        remembered,
+        starting,
+        eachDone,
+        new DetectorsOnDemand(jobs),
+        (photo, picture) -> {});
+  }
+
+  /**
+   * @param detectors closed at the end of a look
+   * @param shown is handed each photo that is looked at alone as a picture with a long edge of
+   *     {@link Detectors#WORKING_LONG_EDGE}
+   */
+  public CloseLookStage(
+      Pictures pictures,
+      int jobs,
+      LookCache remembered,
+      IntConsumer starting,
+      Runnable eachDone,
+      DetectorsOnDemand detectors,
+      BiConsumer<Photo, BufferedImage> shown) {
+    this.detectors = detectors;
+    this.shown = shown;
     this.pictures = pictures;
     this.jobs = jobs;
     this.remembered = remembered;
@@ -50,6 +79,12 @@ public final class CloseLookStage {
    * @param chosen by a person: looked at too, so that their crops cut no face
    */
   public CloseLooks look(List<List<AnalysedPhoto>> groups, List<AnalysedPhoto> chosen) {
+    try (detectors) {
+      return lookAtBoth(groups, chosen);
+    }
+  }
+
+  private CloseLooks lookAtBoth(List<List<AnalysedPhoto>> groups, List<AnalysedPhoto> chosen) {
     CloseLooks looks = look(groups);
     Set<PhotoFile> closely = new HashSet<>();
     looks.groups().values().stream()
@@ -75,9 +110,10 @@ public final class CloseLookStage {
     if (unseen.isEmpty()) {
       return new CloseLooks(seen, Optional.empty());
     }
-    try (Detectors detectors = Detectors.load(jobs)) {
+    try {
+      Detectors loaded = detectors.get();
       starting.accept(unseen.size());
-      List<List<AnalysedPhoto>> looked = lookAt(unseen, detectors);
+      List<List<AnalysedPhoto>> looked = lookAt(unseen, loaded);
       for (int i = 0; i < unseen.size(); i++) {
         seen.put(CloseLooks.files(unseen.get(i)), looked.get(i));
       }
@@ -106,8 +142,8 @@ public final class CloseLookStage {
     return group.stream().map(AnalysedPhoto::photo).toList();
   }
 
-  private List<List<AnalysedPhoto>> lookAt(List<List<AnalysedPhoto>> groups, Detectors detectors) {
-    CloseLooker looker = new CloseLooker(pictures, detectors);
+  private List<List<AnalysedPhoto>> lookAt(List<List<AnalysedPhoto>> groups, Detectors loaded) {
+    CloseLooker looker = new CloseLooker(pictures, loaded, shown);
     ExecutorService workers = Executors.newFixedThreadPool(jobs);
     try {
       List<Future<List<AnalysedPhoto>>> running = new ArrayList<>();

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import org.daymount.image.Pictures;
 import org.daymount.image.Previews;
 import org.daymount.look.AnalysedPhoto;
@@ -58,16 +59,27 @@ public final class CloseLooker {
 
   private final Source source;
   private final Finder finder;
+  private final BiConsumer<Photo, BufferedImage> shown;
 
-  public CloseLooker(Pictures pictures, Detectors detectors) {
+  /**
+   * @param shown is handed each photo that is looked at alone as a picture with a long edge of
+   *     {@link Detectors#WORKING_LONG_EDGE}
+   */
+  CloseLooker(Pictures pictures, Detectors detectors, BiConsumer<Photo, BufferedImage> shown) {
     this(
         pictures::whole,
-        (small, tagged) -> tagged ? detectors.look(small) : detectors.lookTurning(small));
+        (small, tagged) -> tagged ? detectors.look(small) : detectors.lookTurning(small),
+        shown);
   }
 
   public CloseLooker(Source source, Finder finder) {
+    this(source, finder, (photo, picture) -> {});
+  }
+
+  private CloseLooker(Source source, Finder finder, BiConsumer<Photo, BufferedImage> shown) {
     this.source = source;
     this.finder = finder;
+    this.shown = shown;
   }
 
   /**
@@ -98,11 +110,19 @@ public final class CloseLooker {
   }
 
   /**
-   * @param frames of one burst, or a single photo
+   * @param frames of one burst, or a single photo, which has nothing to compare with, so that what
+   *     the detectors need is enough
    * @return the same frames in the same order. One that can no longer be read comes back as it was,
    *     and so does one that cannot be better than those that were looked at
    */
   public List<AnalysedPhoto> look(List<AnalysedPhoto> frames) {
+    if (frames.size() == 1) {
+      AnalysedPhoto alone = frames.get(0);
+      return List.of(
+          decoded(alone, Detectors.WORKING_LONG_EDGE)
+              .map(picture -> lookAlone(alone, picture))
+              .orElse(alone));
+    }
     int edge = edge(frames);
     Set<AnalysedPhoto> first = first(frames);
     List<Seen> seen = new ArrayList<>();
@@ -131,13 +151,21 @@ public final class CloseLooker {
   }
 
   /**
+   * A photo alone, already decoded.
+   *
+   * @param picture the whole photo, with the long edge that the detectors work at
+   */
+  AnalysedPhoto lookAlone(AnalysedPhoto frame, BufferedImage picture) {
+    shown.accept(frame.photo(), picture);
+    Seen seen = seen(frame, picture);
+    return seen.withSharpness(BurstFocus.of(List.of(seen.forFocus())).sharpnessOf(seen.forFocus()));
+  }
+
+  /**
    * How large the frames are seen: one and the same for all of a burst, or their sharpness would
-   * not compare. A photo alone has nothing to compare with, so what the detectors need is enough.
+   * not compare.
    */
   private static int edge(List<AnalysedPhoto> frames) {
-    if (frames.size() == 1) {
-      return Detectors.WORKING_LONG_EDGE;
-    }
     if (isClip(frames)) {
       return Math.max(
           Detectors.WORKING_LONG_EDGE,
@@ -214,15 +242,15 @@ public final class CloseLooker {
   }
 
   private Optional<Seen> see(AnalysedPhoto frame, int edge) {
-    return decoded(frame, edge)
-        .map(
-            picture -> {
-              BufferedImage small = Previews.scaled(picture, Detectors.WORKING_LONG_EDGE);
-              CloseLook found = finder.look(small, frame.photo().orientationTagged());
-              PixelSize seenAt = new PixelSize(small.getWidth(), small.getHeight());
-              found = found.with(new Measurer().mainLook(small, BurstFocus.mainBox(found, seenAt)));
-              PixelSize shown = new PixelSize(picture.getWidth(), picture.getHeight());
-              return new Seen(frame, Detectors.scaled(found, seenAt, shown), picture);
-            });
+    return decoded(frame, edge).map(picture -> seen(frame, picture));
+  }
+
+  private Seen seen(AnalysedPhoto frame, BufferedImage picture) {
+    BufferedImage small = Previews.scaled(picture, Detectors.WORKING_LONG_EDGE);
+    CloseLook found = finder.look(small, frame.photo().orientationTagged());
+    PixelSize seenAt = new PixelSize(small.getWidth(), small.getHeight());
+    found = found.with(new Measurer().mainLook(small, BurstFocus.mainBox(found, seenAt)));
+    PixelSize whole = new PixelSize(picture.getWidth(), picture.getHeight());
+    return new Seen(frame, Detectors.scaled(found, seenAt, whole), picture);
   }
 }

@@ -1,5 +1,6 @@
 package org.daymount.image.jpeg;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -7,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -79,6 +81,33 @@ class ReducedJpegTest {
         assertSameBrightness(reduction, width, height, "-quality", "90");
       }
     }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "-quality 92",
+    "-quality 92 -sample 1x1 -restart 3B",
+    "-quality 85 -sample 2x1 -optimize",
+    "-grayscale",
+    "-progressive",
+    "-progressive -sample 2x1 -restart 9B"
+  })
+  void twoSizesFromOneReadingAreThoseOfTwo(String options) throws IOException {
+    byte[] bytes = Djpeg.compress(Djpeg.noisy(WIDTH, HEIGHT), options.split(" "));
+    Path file = Files.write(folder.resolve("both.jpg"), bytes);
+    for (Reduction reduction : List.of(Reduction.HALF, Reduction.QUARTER)) {
+      List<ReducedJpeg> both = ReducedJpeg.decodeWithEighth(file, reduction);
+      assertSame(ReducedJpeg.decode(bytes, reduction), both.get(0));
+      assertSame(ReducedJpeg.decode(bytes, Reduction.EIGHTH), both.get(1));
+      assertTrue(both.get(1).isKnownSound());
+    }
+  }
+
+  private static void assertSame(ReducedJpeg expected, ReducedJpeg actual) {
+    assertEquals(expected.size(), actual.size());
+    assertEquals(expected.area(), actual.area());
+    assertArrayEquals(expected.brightness(), actual.brightness());
+    assertArrayEquals(expected.rgb(), actual.rgb());
   }
 
   /** Without subsampling nothing is interpolated, so colours too are the reference's. */
