@@ -32,6 +32,13 @@ public final class Orienter {
     return upright;
   }
 
+  /** As {@link #upright}, for a stored picture that nobody else needs: it may be the result. */
+  static BufferedImage turned(BufferedImage stored, ExifOrientation orientation) {
+    return orientation == ExifOrientation.TOP_LEFT && stored.getType() == BufferedImage.TYPE_INT_RGB
+        ? stored
+        : upright(stored, orientation);
+  }
+
   private static int[] pixels(BufferedImage picture) {
     int width = picture.getWidth();
     int height = picture.getHeight();

@@ -273,7 +273,7 @@ public final class Pictures {
 
   private static BufferedImage asDecoded(
       ReducedReader.Reduced reduced, ExifOrientation orientation) {
-    return Orienter.upright(new SrgbRows(reduced.pixels()).all(), orientation);
+    return Orienter.turned(new SrgbRows(reduced.pixels()).all(), orientation);
   }
 
   private static BufferedImage upright(
@@ -290,7 +290,7 @@ public final class Pictures {
             new SrgbRows(reduced.pixels()),
             reduced.across(storedWindow, storedTarget.width()),
             reduced.down(storedWindow, storedTarget.height()));
-    return Orienter.upright(resampled, orientation);
+    return Orienter.turned(resampled, orientation);
   }
 
   private static BufferedImage upright(Photo photo, PixelBox window, PixelSize target)
@@ -313,7 +313,7 @@ public final class Pictures {
     BufferedImage resampled =
         Lanczos.resample(
             new SrgbRows(region), plan.across(region.getWidth()), plan.down(region.getHeight()));
-    return Orienter.upright(resampled, orientation);
+    return Orienter.turned(resampled, orientation);
   }
 
   private static String cutOff(Photo photo) {
