@@ -37,11 +37,11 @@ public final class PageSpecParser {
     }
     if (read.end() < folded.text().length()) {
       checkSizes(folded.text(), read.end());
+      String unknown = text.substring(folded.rawIndex(read.end())).strip();
       throw new IllegalArgumentException(
           "'"
-              + text.substring(folded.rawIndex(read.end())).strip()
-              + "' in '"
-              + text.strip()
+              + unknown
+              + (unknown.equals(text.strip()) ? "" : "' in '" + text.strip())
               + "' is not understood; write sizes like 4x6 or two 3x4, then portrait or landscape,"
               + " and on mat");
     }

@@ -2,6 +2,7 @@ package org.daymount.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,7 +20,10 @@ import org.daymount.ingest.IngestSettings;
 import org.daymount.look.detect.Detectors;
 import org.daymount.month.MonthPhoto;
 import org.daymount.pipeline.DaysFinder;
+import org.daymount.pipeline.PersonsFiles;
 import org.daymount.pipeline.Progress;
+import org.daymount.pipeline.Request;
+import org.daymount.pipeline.RunFailed;
 import org.daymount.review.MonthOpener;
 import org.daymount.review.ReviewServer;
 import org.daymount.start.MonthChoice;
@@ -83,9 +87,12 @@ final class MonthOpening implements MonthOpener {
   @Override
   public Optional<String> wrong(MonthChoice choice) {
     try {
-      command(choice).request();
+      Request request = command(choice).request();
+      YearMonth month = YearMonth.parse(choice.month());
+      // now, while what was chosen still stands on the page; opening would find it too
+      PersonsFiles.choices(request.out().choices(month), month);
       return Optional.empty();
-    } catch (ParameterException e) {
+    } catch (ParameterException | RunFailed e) {
       return Optional.of(e.getMessage());
     }
   }

@@ -49,6 +49,7 @@ public final class IndexPage {
         .raw("img-src data:; style-src 'unsafe-inline'\">\n")
         .element("title", "", title + " · Daymount")
         .raw("\n<style>\n")
+        .raw(resource("page.css"))
         .raw(resource("index.css"))
         .raw("</style>\n</head>\n<body>\n")
         .raw("<input type=\"checkbox\" id=\"found\"><header>\n")

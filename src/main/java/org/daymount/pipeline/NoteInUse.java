@@ -26,8 +26,17 @@ public record NoteInUse(String text, boolean mended, Optional<String> remark) {
 
   /** Empty when there is no note at all. */
   public static Optional<NoteInUse> of(Request request, YearMonth month) {
-    Path folder = request.out().folder(month);
-    Optional<String> own = request.note().map(PersonsFiles::note);
+    return of(request.note(), request.out().folder(month));
+  }
+
+  /**
+   * The same before there is a request.
+   *
+   * @param file the person's own
+   * @param folder where the month is made
+   */
+  public static Optional<NoteInUse> of(Optional<Path> file, Path folder) {
+    Optional<String> own = file.map(PersonsFiles::note);
     Path mended = folder.resolve(MENDED);
     if (!Files.exists(mended)) {
       return own.map(text -> new NoteInUse(text, false, Optional.empty()));
@@ -45,7 +54,7 @@ public record NoteInUse(String text, boolean mended, Optional<String> remark) {
                 "the note was edited after it was mended in the review, so the note's own file"
                     + " holds; what was mended is kept in "
                     + MENDED);
-    return own.map(file -> new NoteInUse(file, false, remark));
+    return own.map(written -> new NoteInUse(written, false, remark));
   }
 
   /**

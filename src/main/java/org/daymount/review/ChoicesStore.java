@@ -86,7 +86,8 @@ final class ChoicesStore implements AutoCloseable {
         month.map(m -> "a review of " + NoteParser.name(m)).orElse("a review with the same --out")
             + " is open already"
             + (address.isEmpty() ? "" : " at " + address)
-            + "; go on in its page, or end it first (Ctrl-C where it was started)");
+            + "; go on in its page, or end it first (by its button End Daymount, or Ctrl-C where it was"
+            + " started)");
   }
 
   /**

@@ -48,8 +48,8 @@ final class RequestGuard {
     if (given == null || !MessageDigest.isEqual(given.getBytes(StandardCharsets.UTF_8), token)) {
       throw new HttpException(
           HttpException.FORBIDDEN,
-          "this tab does not know the review's word; open the whole address that 'daymount review'"
-              + " printed");
+          "this tab does not know the word of this start; start Daymount again, and it opens the"
+              + " page, or open the whole address that was printed");
     }
   }
 }

@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
-import java.io.InputStream;
 import java.net.BindException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
@@ -281,16 +280,7 @@ public final class ReviewServer implements AutoCloseable {
       return ApiResponse.jpeg(
           start.get().firstSheet(Integer.parseInt(path.substring(EARLIER.length()))));
     }
-    String file = path.equals("/") ? "review.html" : path.replaceFirst("^/", "");
-    String type =
-        ApiResponse.typeOf(file)
-            .orElseThrow(() -> new HttpException(HttpException.NOT_FOUND, "there is no such page"));
-    try (InputStream in = ReviewServer.class.getResourceAsStream(file)) {
-      if (in == null) {
-        throw new HttpException(HttpException.NOT_FOUND, "there is no such page");
-      }
-      return new ApiResponse(ApiResponse.OK, type, in.readAllBytes());
-    }
+    return PageFiles.at(path);
   }
 
   private ApiResponse api(WebExchange exchange) throws HttpException, IOException {

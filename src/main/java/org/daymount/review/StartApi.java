@@ -7,14 +7,17 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.YearMonth;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CountDownLatch;
+import org.daymount.note.NoteParser;
 import org.daymount.pipeline.RunFailed;
 import org.daymount.start.FolderBrowser;
+import org.daymount.start.MadeBefore;
 import org.daymount.start.MonthChoice;
 import org.daymount.start.MonthText;
 import org.daymount.start.SampleMonth;
@@ -41,7 +44,7 @@ final class StartApi {
           "dates", StartApi::dates,
           "texts", (page, body) -> page.view.texts(page.reader.wish(body)),
           "again", (page, body) -> page.again(body.path("month").asInt(-1)),
-          "open", (page, body) -> page.open(page.reader.choice(body)),
+          "open", StartApi::openAsked,
           "sample", (page, body) -> page.open(SampleMonth.unpack(page.user.months())),
           "earlier", (page, body) -> page.open(page.earlier(body.path("month").asInt(-1))),
           "show", (page, body) -> page.show(body.path("file").asText("")),
@@ -157,6 +160,30 @@ final class StartApi {
       list.add(StartView.node(folders.folder(folder)));
     }
     month.album().forEach(root.putObject("album")::put);
+    return root;
+  }
+
+  /** Asks first where another month was made in the folder. */
+  private ObjectNode openAsked(JsonNode body) throws HttpException, IOException {
+    MonthChoice wish = reader.wish(body);
+    Optional<YearMonth> other =
+        body.path("sure").asBoolean() ? Optional.empty() : MadeBefore.otherMonth(wish);
+    if (other.isEmpty()) {
+      return open(reader.choice(body));
+    }
+    ObjectNode root = node();
+    String month = NoteParser.name(YearMonth.parse(wish.month()));
+    String before = NoteParser.name(other.get());
+    root.put(
+        "asks",
+        wish.out()
+            + " holds "
+            + before
+            + ". When the sheets of "
+            + month
+            + " are made there, those of "
+            + before
+            + " give way to them. Pictures and notes stay.");
     return root;
   }
 

@@ -6,6 +6,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
+import org.daymount.pipeline.NoteInUse;
 import org.daymount.start.FolderBrowser;
 import org.daymount.start.MonthChoice;
 import org.daymount.start.MonthText;
@@ -69,6 +71,12 @@ final class StartView {
                 one.put("file", file.toString());
                 one.put("kept", file.startsWith(wish.out()));
               });
+    }
+    Optional<Path> note = MonthText.NOTE.find(wish.folders(), wish.out());
+    if (NoteInUse.of(note, wish.out()).filter(NoteInUse::mended).isPresent()) {
+      ObjectNode mended = root.putObject(MonthText.NOTE.option());
+      mended.put("file", wish.out().resolve(NoteInUse.MENDED).toString());
+      mended.put("mended", true);
     }
     kept.albumFile().ifPresent(file -> root.put("lastAlbum", file.toString()));
     return root;

@@ -130,6 +130,13 @@ const SELDOM = [
   ]],
 ];
 
+/** The question about an option of the program, and the words of one of its values. */
+export function wordsOf(option, value) {
+  const question = [...QUESTIONS, ...SELDOM.flatMap(([, questions]) => questions)].find((each) => each.option === option);
+  const words = question?.among?.find(([each]) => each === value)?.[1];
+  return `${question?.ask ?? option.replaceAll('-', ' ')}${value ? `: ${words ?? value}` : ''}`;
+}
+
 /**
  * @param settings of the program: name, kind, hint, words and among
  * @param kept the values to begin with, by option

@@ -1,5 +1,7 @@
 // Talks with the program: one change after the other, each with the version it was made on.
 
+import { said } from './words.js';
+
 const KEPT_AS = 'review-token';
 
 export const state = { month: null, start: null };
@@ -201,7 +203,7 @@ export function notice(text, until = 'understood') {
   place.dataset.until = until;
   if (text) {
     const line = document.createElement('p');
-    line.textContent = text;
+    line.textContent = said(text);
     const close = document.createElement('button');
     close.type = 'button';
     close.textContent = 'Understood';

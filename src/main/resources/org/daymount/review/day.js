@@ -5,6 +5,7 @@ import { cropEditor } from './crop.js';
 import { SIZES, counted, dayName, el, measured, printed, recut, redraw, sizeName, takesPhotos } from './parts.js';
 import { MOVES } from './month.js';
 import { photoTiles } from './photos.js';
+import { said } from './words.js';
 
 const TYPING_PAUSE = 250; // ms before the card is drawn again
 let storySessions = 0;
@@ -68,7 +69,7 @@ function showDay(root, date) {
     selected = Math.min(selected, Math.max(0, day.spaces.length - 1));
     title.textContent = `${dayName(day)} ${state.month.title.split(' ')[0]}`;
     redraw(around, neighbours(day));
-    redraw(remarks, day.remarks.map((text) => el('li', {}, text)));
+    redraw(remarks, day.remarks.map((text) => el('li', {}, said(text))));
     redraw(page, day.spaces.map(spaceButton));
     pageWords.textContent = pageSentence(day);
     whole.update(day);
@@ -173,7 +174,7 @@ function showDay(root, date) {
   function drawCrop(space) {
     if (!space.photo) {
       cropPlace.replaceChildren(
-        el('p', { class: 'warn' }, `Missing: ${space.reasons.join('; ')}.`),
+        el('p', { class: 'warn' }, said(`Missing: ${space.reasons.join('; ')}.`)),
       );
       editor = null;
       return;
@@ -222,7 +223,7 @@ function showDay(root, date) {
     const parts = [];
     if (space.photo) {
       parts.push(el('p', { class: 'file' }, space.name));
-      parts.push(el('ul', {}, space.reasons.map((text) => el('li', {}, text))));
+      parts.push(el('ul', {}, space.reasons.map((text) => el('li', {}, said(text)))));
     } else if (space.chosenBy === 'person') {
       parts.push(
         el(
@@ -381,7 +382,7 @@ function spaceLabel(space) {
 
 function pageSentence(day) {
   if (day.outside) {
-    return 'This day was not asked for with --days.';
+    return said('This day was not asked for with --days.');
   }
   if (day.kind === 'left_out') {
     return 'This day is left out of the album.';
@@ -514,7 +515,7 @@ function storyPart(date) {
       if (text !== input.value) {
         return;
       }
-      const only = state.month.cards ? '' : ' Cards are printed when a size is chosen for them, on the start page or with --cards.';
+      const only = state.month.cards ? '' : said(' Cards are printed when a size is chosen for them with --cards.');
       words.textContent = [...set.notes.map((note) => `${note}.`), only].join(' ').trim();
       // those that stay as they are stay where they are, and are not fetched again
       const before = new Map([...cards.children].map((img) => [`${img.dataset.card} ${img.alt}`, img]));

@@ -3,6 +3,7 @@
 import { change, state } from './ask.js';
 import { drawnPage } from './pages.js';
 import { counted, dayName, el, redraw } from './parts.js';
+import { said } from './words.js';
 
 export const view = { path: '', words: () => 'Month', show: showMonth };
 
@@ -28,7 +29,7 @@ function showMonth(root) {
       `${yours > 0 ? `, ${yours} chosen by you` : ''}` +
       `${toLookAt > 0 ? `, ${counted(toLookAt, 'day')} to look at` : ''}. Kept in ${month.out}.`;
     hint.hidden = month.days.length < 2;
-    redraw(remarks, month.remarks.map((text) => el('li', {}, text)));
+    redraw(remarks, month.remarks.map((text) => el('li', {}, said(text))));
     const first = month.album.firstWeekday;
     redraw(weekdays, WEEK.map((_, i) => el('li', {}, WEEK[(first - 1 + i) % WEEK.length])));
     const cells = month.days.map(dayCell);

@@ -2,6 +2,7 @@
 
 import { get, notice, OUTDATED, post, readMonth, state } from './ask.js';
 import { counted, el, redraw } from './parts.js';
+import { said } from './words.js';
 
 export const view = {
   path: 'note',
@@ -23,7 +24,7 @@ function showNote(root) {
   const marks = el('div', { class: 'marks', 'aria-hidden': 'true' });
   const days = el('tbody', {});
   const doubts = el('ul', { class: 'doubts' });
-  const doubtsTitle = el('h2', {});
+  const doubtsTitle = el('h2', {}, 'Reading the note …');
   const ends = el('p', {});
   const keep = el('button', { type: 'button', class: 'main', id: 'keep', onclick: () => send('keep') }, 'Keep this');
   const back = el('button', { type: 'button', id: 'note-back', onclick: () => step() }, 'Take the last change back');
@@ -223,7 +224,7 @@ function showNote(root) {
       'li',
       {},
       el('p', {}, el('b', {}, `Line ${remark.line}: `), el('q', {}, line.trim())),
-      el('p', { class: 'quiet' }, remark.text),
+      el('p', { class: 'quiet' }, said(remark.text)),
       el(
         'div',
         { class: 'buttons' },

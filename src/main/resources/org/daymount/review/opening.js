@@ -35,7 +35,7 @@ export function showOpening(root) {
     };
     events.onerror = () => {
       events.close();
-      failed(new Error('the review has ended; the window it was started in says why'));
+      failed(new Error('Daymount has ended; start it again'));
     };
   });
 }

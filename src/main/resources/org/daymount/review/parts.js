@@ -159,8 +159,8 @@ export function confirmed(question, yes, no) {
       el(
         'div',
         { class: 'buttons' },
-        el('button', { type: 'button', class: 'main', 'data-at': 'yes', onclick: answer('yes') }, yes),
-        el('button', { type: 'button', 'data-at': 'no', onclick: answer('') }, no),
+        el('button', { type: 'button', 'data-at': 'yes', onclick: answer('yes') }, yes),
+        el('button', { type: 'button', class: 'main', autofocus: true, 'data-at': 'no', onclick: answer('') }, no),
       ),
     );
     dialog.addEventListener('close', () => {

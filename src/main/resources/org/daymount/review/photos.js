@@ -3,6 +3,7 @@
 import { change, get, pictureAddress, state } from './ask.js';
 import { showSideBySide } from './side.js';
 import { DRAGGED, dayName, el } from './parts.js';
+import { said } from './words.js';
 
 const opened = new Set(); // bursts a person unfolded
 
@@ -149,7 +150,7 @@ function inWords(photo, where) {
     return { chosen: `chosen by you for ${there}`, proposed: `proposed for ${there}`, next: `next best for ${there}` }[place.how];
   });
   if (photo.problem) {
-    words.push(photo.problem === 'you left it out' ? photo.problem : `left out: ${photo.problem}`);
+    words.push(photo.problem === 'you left it out' ? photo.problem : said(`left out: ${photo.problem}`));
   }
   return words;
 }

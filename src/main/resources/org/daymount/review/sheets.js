@@ -3,6 +3,7 @@
 import { get, post, notice, progressAddress, sheetAddress, state } from './ask.js';
 import { counted, dayName, el, sizeName } from './parts.js';
 import { progressPart } from './progress.js';
+import { said } from './words.js';
 
 export const view = { path: 'sheets', words: () => 'Sheets', show: showSheets };
 
@@ -28,7 +29,7 @@ function alike(warnings) {
 }
 
 const text = (warning) =>
-  `${warning.file && !warning.text.includes(warning.file) ? `${warning.file}: ` : ''}${warning.text}`;
+  said(`${warning.file && !warning.text.includes(warning.file) ? `${warning.file}: ` : ''}${warning.text}`);
 
 /** The program's words, which say what to do, and the way there. */
 function inWords(warning) {
@@ -74,8 +75,9 @@ function showSheets(root) {
       { class: 'quiet' },
       `Prints of ${sizeName(state.month.sheet, state.month.units)}. They are written to ${state.month.out}, with the guide for cutting and mounting.`,
     ),
-    el('div', { class: 'buttons' }, make, trueSize, replace),
+    el('div', { class: 'buttons' }, make, trueSize),
     words,
+    replace,
     progress.node,
     files,
     told,
@@ -123,7 +125,7 @@ function showSheets(root) {
       idle: '',
       running: '',
       done: `Made: ${now.words}.`,
-      failed: `Not made: ${now.words}`,
+      failed: `Not made: ${said(now.words)}`,
     }[now.kind];
   }
 
@@ -142,7 +144,7 @@ function showSheets(root) {
         ? 'These were made before. Make them again if something was changed since; only what changed is drawn.'
         : 'Nothing is made yet. Look through the month as long as you like: the sheets are made as it stands then.';
     }
-    drawFiles(made.files, made.state.kind === 'running');
+    drawFiles(replace.hidden ? made.files : [], made.state.kind === 'running'); // not the one in the way
     drawTold(made.warnings);
     trueSize.hidden = made.sheets.length === 0;
     list.replaceChildren(

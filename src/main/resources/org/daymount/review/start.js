@@ -189,8 +189,10 @@ export function showStart(root) {
         return;
       }
       for (const [name, part] of Object.entries(texts)) {
-        const { file, kept } = found[name];
-        part.say(!file ? '' : kept
+        const { file, kept, mended } = found[name];
+        part.say(!file ? '' : mended
+          ? `What you mended on the page The note is used (${file}), unless you put another here; it is kept then.`
+          : kept
           ? `What was kept the last time is used (${file}), unless you put another here; then that one is kept beside it.`
           : `The one beside the pictures is used (${file}), unless you put another here.`);
       }
@@ -221,7 +223,15 @@ export function showStart(root) {
 
   async function begin(path, body) {
     try {
-      await post(path, body);
+      const answer = await post(path, body);
+      if (answer.asks) {
+        if (!(await confirmed(answer.asks, 'Use this folder all the same', 'Take another folder'))) {
+          document.querySelector('.seldom').open = true;
+          out.focus();
+          return;
+        }
+        await post(path, { ...body, sure: true });
+      }
       location.hash = '#/';
       location.reload(); // the month is opened, and shown, as after any start
     } catch (failure) {

@@ -117,6 +117,11 @@ final class Browser implements AutoCloseable {
             Map.of("width", width, "height", height, "deviceScaleFactor", scale, "mobile", false));
   }
 
+  /** As large as the window again. */
+  void windowSize() {
+    ((ChromeDriver) driver).executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
+  }
+
   /** A screen that is touched. */
   void touch(int width, int height) {
     ChromeDriver chrome = (ChromeDriver) driver;
@@ -133,10 +138,15 @@ final class Browser implements AutoCloseable {
 
   /** As if the person had set this on their computer. */
   void media(String feature, String value) {
+    media(Map.of(feature, value));
+  }
+
+  /** Whatever is not named is as usual. */
+  void media(Map<String, String> features) {
+    List<Map<String, String>> all = new ArrayList<>();
+    features.forEach((name, value) -> all.add(Map.of("name", name, "value", value)));
     ((ChromeDriver) driver)
-        .executeCdpCommand(
-            "Emulation.setEmulatedMedia",
-            Map.of("features", List.of(Map.of("name", feature, "value", value))));
+        .executeCdpCommand("Emulation.setEmulatedMedia", Map.of("features", all));
   }
 
   void open(String address) {
@@ -296,16 +306,22 @@ final class Browser implements AutoCloseable {
    * No violation of any rule axe-core 4 knows (WCAG 2.0 to 2.2, A and AA, and its best practices).
    */
   void checkAccessible(String view) throws IOException {
+    assertEquals(List.of(), inaccessible(), view);
+  }
+
+  /** What of it is violated, in words. */
+  @SuppressWarnings("unchecked")
+  List<Object> inaccessible() throws IOException {
     if (driver.executeScript("return typeof axe").equals("undefined")) {
       driver.executeScript(axe());
     }
-    Object found =
+    return (List<Object>)
         driver.executeAsyncScript(
-            "const done = arguments[arguments.length - 1];axe.run(document).then(r =>"
+            "const done = arguments[arguments.length - 1];"
+                + "axe.run(document, {resultTypes: ['violations']}).then(r =>"
                 + " done(r.violations.map(v => v.id + ': ' + v.help + ' at ' + v.nodes.map(n =>"
                 + " n.target.join(' ') + ' ' + n.failureSummary).join(' | '))), e => done(['axe"
                 + " failed: ' + e]))");
-    assertEquals(List.of(), found, view);
   }
 
   private static String axe() throws IOException {

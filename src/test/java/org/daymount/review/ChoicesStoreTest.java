@@ -118,7 +118,8 @@ class ChoicesStoreTest {
       RunFailed refused = assertThrows(RunFailed.class, () -> open().close());
       assertEquals(
           "a review of June 2026 is open already at http://127.0.0.1:41234; go on in its page, or"
-              + " end it first (Ctrl-C where it was started)",
+              + " end it first (by its button End Daymount, or Ctrl-C where it"
+              + " was started)",
           refused.getMessage());
       store.read();
       store.write(story("still mine"));

@@ -32,8 +32,7 @@ class ClipInBrowserTest {
   @TempDir Path home;
 
   /** Four seconds, a key frame a second; the camera moves over a painted scene. */
-  private void clip(Path file) throws IOException {
-    Path scene = home.resolve("scene.png");
+  static void clip(Path scene, Path file) throws IOException {
     ImageIO.write(SmallMonth.scene(2400, 1200, 9), "png", scene.toFile());
     Tool.orSkip("ffmpeg", "-version")
         .run(
@@ -50,7 +49,7 @@ class ClipInBrowserTest {
   void theFramesOfAClipAreListedAndAnyCanBeChosen() throws Exception {
     Path photos = SmallMonth.paint(home.resolve("pictures"));
     Files.delete(photos.resolve("nodate.jpg"));
-    clip(photos.resolve(CLIP));
+    clip(home.resolve("scene.png"), photos.resolve(CLIP));
     Path out = home.resolve("out");
     String[] arguments = {
       photos.toString(), "--out", out.toString(), "--days", "1-8", "--jobs", "2"

@@ -42,7 +42,8 @@ class SecondReviewTest {
       assertEquals(
           "error: a review with the same --out is open already at "
               + ADDRESS
-              + "; go on in its page, or end it first (Ctrl-C where it was started)",
+              + "; go on in its page, or end it first (by its button End Daymount, or Ctrl-C where it"
+              + " was started)",
           text.toString(StandardCharsets.UTF_8).strip());
       assertFalse(Files.exists(out.resolve(".daymount-cache")), "something was written");
     } finally {

@@ -226,7 +226,8 @@ class WaysInBrowserTest {
       phone.open(review.address());
       phone.find(".month li");
       assertEquals(true, phone.run("return matchMedia('(pointer: coarse)').matches"));
-      for (String view : List.of("#/", "#/day/2026-06-02", "#/undated", "#/sheets", "#/note")) {
+      for (String view :
+          List.of("#/", "#/pages", "#/day/2026-06-02", "#/undated", "#/sheets", "#/note")) {
         phone.go(view);
         phone.find("h1");
         phone.saved();
