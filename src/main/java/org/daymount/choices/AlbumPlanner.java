@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.daymount.album.AlbumDefaults;
-import org.daymount.album.AlbumRemark;
 import org.daymount.album.BasePage;
 import org.daymount.album.DayPage;
 import org.daymount.album.PageDivision;
@@ -20,6 +19,7 @@ import org.daymount.album.Space;
 import org.daymount.album.WantedSpace;
 import org.daymount.note.MonthNote;
 import org.daymount.note.NoteParser;
+import org.daymount.problem.Warning;
 import org.daymount.unit.Orientation;
 
 /**
@@ -38,7 +38,7 @@ public final class AlbumPlanner {
   private final Optional<MonthNote> note;
   private final AlbumDefaults defaults;
   private final Choices choices;
-  private final List<AlbumRemark> remarks = new ArrayList<>();
+  private final List<Warning> remarks = new ArrayList<>();
 
   private AlbumPlanner(
       YearMonth month,
@@ -98,11 +98,11 @@ public final class AlbumPlanner {
     if (said.isEmpty()) {
       // Only now is the month known against which the note's weekdays and days can be checked.
       NoteParser.dateRemarks(note.get().days(), month)
-          .forEach(remark -> remarks.add(AlbumRemark.general("note", "note, " + remark)));
+          .forEach(remark -> remarks.add(Warning.general(Warning.Kind.NOTE, "note, " + remark)));
     } else if (!said.get().equals(month)) {
       remarks.add(
-          AlbumRemark.general(
-              "note-month",
+          Warning.general(
+              Warning.Kind.NOTE_MONTH,
               "the note is for "
                   + NoteParser.name(said.get())
                   + " and the album for "
@@ -127,8 +127,8 @@ public final class AlbumPlanner {
       return; // a few words about single days, not a month that was told and broken off
     }
     remarks.add(
-        AlbumRemark.general(
-            "note-ends",
+        Warning.general(
+            Warning.Kind.NOTE_ENDS,
             stopped
                 ? "the note stops after day " + day + ", so the days after it have no page"
                 : "the note ends with day "
@@ -161,9 +161,9 @@ public final class AlbumPlanner {
   private DayPage ofBase(LocalDate date, PageSpec words, BasePage base, Optional<String> story) {
     if (!words.spaces().isEmpty()) {
       remarks.add(
-          AlbumRemark.on(
+          Warning.on(
               date,
-              "base",
+              Warning.Kind.BASE,
               "its page "
                   + base.name()
                   + " is made already and says what it holds; the sizes beside its name are not"
@@ -193,9 +193,9 @@ public final class AlbumPlanner {
         spaces.addAll(space.with(defaults));
       } catch (IllegalArgumentException revealTooWide) {
         remarks.add(
-            AlbumRemark.on(
+            Warning.on(
                 date,
-                "reveal",
+                Warning.Kind.REVEAL,
                 revealTooWide.getMessage()
                     + ", so it is planned without a mat; give a smaller reveal"));
         spaces.addAll(withoutMat(space));
@@ -216,9 +216,9 @@ public final class AlbumPlanner {
     DayPage base = asNoted.getOrDefault(from, own);
     if (!asNoted.containsKey(from)) {
       remarks.add(
-          AlbumRemark.on(
+          Warning.on(
               date,
-              "swap",
+              Warning.Kind.SWAP,
               "its page was swapped with that of " + from + ", which is not in this month"));
     }
     DayChoice choice = choices.day(date);
@@ -231,8 +231,10 @@ public final class AlbumPlanner {
     if (!wanted.test(date)) {
       if (note.flatMap(given -> given.on(date, month)).isPresent()) {
         remarks.add(
-            AlbumRemark.on(
-                date, "outside-days", "the note speaks of it, but --days leaves it out"));
+            Warning.on(
+                date,
+                Warning.Kind.OUTSIDE_DAYS,
+                "the note speaks of it, but --days leaves it out"));
       }
       return new DayPage(date, DayPage.Kind.LEFT_OUT, List.of(), story);
     }
@@ -249,9 +251,9 @@ public final class AlbumPlanner {
       }
       if (place >= spaces.size()) {
         remarks.add(
-            AlbumRemark.on(
+            Warning.on(
                 date,
-                "no-such-space",
+                Warning.Kind.NO_SUCH_SPACE,
                 "something was chosen in the review for space "
                     + (place + 1)
                     + ", but its page has "
@@ -260,9 +262,9 @@ public final class AlbumPlanner {
       } else if (each.getValue().direction().equals(Optional.of(Orientation.SQUARE))
           && !spaces.get(place).size().isSquare()) {
         remarks.add(
-            AlbumRemark.on(
+            Warning.on(
                 date,
-                "no-such-direction",
+                Warning.Kind.NO_SUCH_DIRECTION,
                 "space " + (place + 1) + " is to lie square, but is not; it lies as it was"));
       }
     }
@@ -273,7 +275,8 @@ public final class AlbumPlanner {
     SpaceChoice onIt = space.withSize(Optional.empty()).withDirection(Optional.empty());
     return onIt.equals(SpaceChoice.NONE)
         && remarks.stream()
-            .anyMatch(r -> r.code().equals("page-conflict") && r.day().equals(Optional.of(date)));
+            .anyMatch(
+                r -> r.kind() == Warning.Kind.PAGE_CONFLICT && r.day().equals(Optional.of(date)));
   }
 
   private Optional<String> story(
@@ -286,9 +289,9 @@ public final class AlbumPlanner {
       return written;
     }
     remarks.add(
-        AlbumRemark.on(
+        Warning.on(
             date,
-            "story-conflict",
+            Warning.Kind.STORY_CONFLICT,
             "its story was written in the review ("
                 + start(written)
                 + ") and changed in the note since ("
@@ -305,9 +308,9 @@ public final class AlbumPlanner {
     String now = PageSpecParser.text(base);
     if (choice.pageReplaced().filter(before -> !before.equals(now)).isPresent()) {
       remarks.add(
-          AlbumRemark.on(
+          Warning.on(
               date,
-              "page-conflict",
+              Warning.Kind.PAGE_CONFLICT,
               "its page was changed in the review (from "
                   + choice.pageReplaced().get()
                   + ") and in the note or the defaults since (to "
@@ -341,8 +344,10 @@ public final class AlbumPlanner {
           space.onSide());
     } catch (IllegalArgumentException revealTooWide) {
       remarks.add(
-          AlbumRemark.on(
-              date, "reveal", revealTooWide.getMessage() + ", so its size is left as it was"));
+          Warning.on(
+              date,
+              Warning.Kind.REVEAL,
+              revealTooWide.getMessage() + ", so its size is left as it was"));
       return space;
     }
   }

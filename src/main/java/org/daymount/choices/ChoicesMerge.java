@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.daymount.album.AlbumRemark;
 import org.daymount.photo.Photo;
+import org.daymount.problem.Warning;
 
 /**
  * Brings choices up to the photos that are there now. A renamed or moved photo is found by its
@@ -22,7 +22,7 @@ import org.daymount.photo.Photo;
  *     since a photo that is away today may be back tomorrow
  * @param missing contents chosen for a space that no file has now
  */
-public record ChoicesMerge(Choices choices, Set<String> missing, List<AlbumRemark> remarks) {
+public record ChoicesMerge(Choices choices, Set<String> missing, List<Warning> remarks) {
   public ChoicesMerge {
     missing = Set.copyOf(missing);
     remarks = List.copyOf(remarks);
@@ -30,7 +30,7 @@ public record ChoicesMerge(Choices choices, Set<String> missing, List<AlbumRemar
 
   public static ChoicesMerge of(Choices choices, Collection<Photo> photos) {
     PhotoFinder finder = new PhotoFinder(photos);
-    List<AlbumRemark> remarks = new ArrayList<>();
+    List<Warning> remarks = new ArrayList<>();
     Set<String> missing = new TreeSet<>();
     Map<LocalDate, DayChoice> days = new TreeMap<>();
     choices
@@ -47,7 +47,7 @@ public record ChoicesMerge(Choices choices, Set<String> missing, List<AlbumRemar
       DayChoice day,
       PhotoFinder finder,
       Set<String> missing,
-      List<AlbumRemark> remarks) {
+      List<Warning> remarks) {
     Map<Integer, SpaceChoice> spaces = new HashMap<>();
     day.spaces()
         .forEach(
@@ -84,7 +84,7 @@ public record ChoicesMerge(Choices choices, Set<String> missing, List<AlbumRemar
   }
 
   /** Why a crop is dropped, where the picture itself is the one that was chosen. */
-  private static Optional<AlbumRemark> cropRemark(
+  private static Optional<Warning> cropRemark(
       LocalDate date, int place, SpaceChoice space, PhotoFinder.Found found) {
     if (space.crop().isEmpty()
         || found.match() == PhotoFinder.Match.CHANGED
@@ -96,48 +96,47 @@ public record ChoicesMerge(Choices choices, Set<String> missing, List<AlbumRemar
     String of = "the crop of " + photo.file() + " in space " + (place + 1);
     if (!crop.sha256().equals(photo.sha256())) {
       return Optional.of(
-          AlbumRemark.on(
+          Warning.on(
               date,
-              "crop-dropped",
+              Warning.Kind.CROP_DROPPED,
               of
                   + " was drawn on another picture, so it is not used; draw it again in the review"));
     }
     return fits(crop, found.photo())
         ? Optional.empty()
         : Optional.of(
-            AlbumRemark.on(
+            Warning.on(
                 date,
-                "crop-dropped",
+                Warning.Kind.CROP_DROPPED,
                 of
                     + " reaches beyond the picture ("
                     + photo.size()
                     + "), so it is not used; draw it again in the review"));
   }
 
-  private static Optional<AlbumRemark> remark(
-      LocalDate date, PhotoKey key, PhotoFinder.Found found) {
+  private static Optional<Warning> remark(LocalDate date, PhotoKey key, PhotoFinder.Found found) {
     return switch (found.match()) {
       case SAME -> Optional.empty();
       case RENAMED ->
           Optional.of(
-              AlbumRemark.on(
+              Warning.on(
                   date,
-                  "photo-renamed",
+                  Warning.Kind.PHOTO_RENAMED,
                   "the chosen " + key.file() + " is now " + found.photo().get().file()));
       case CHANGED ->
           Optional.of(
-              AlbumRemark.on(
+              Warning.on(
                   date,
-                  "photo-changed",
+                  Warning.Kind.PHOTO_CHANGED,
                   "the chosen "
                       + key.file()
                       + " was changed since; it is used as it is now, and a crop drawn on it is"
                       + " dropped. Look at it in the review"));
       case MISSING ->
           Optional.of(
-              AlbumRemark.on(
+              Warning.on(
                   date,
-                  "photo-missing",
+                  Warning.Kind.PHOTO_MISSING,
                   "the chosen "
                       + key.file()
                       + " is not there any more; put it back, or choose another in the review"));
@@ -145,7 +144,7 @@ public record ChoicesMerge(Choices choices, Set<String> missing, List<AlbumRemar
   }
 
   private static Map<String, PhotoChoice> merge(
-      Map<String, PhotoChoice> chosen, PhotoFinder finder, List<AlbumRemark> remarks) {
+      Map<String, PhotoChoice> chosen, PhotoFinder finder, List<Warning> remarks) {
     Map<String, PhotoChoice> merged = new TreeMap<>();
     // What was said of a content goes before what was said of a file that has it now.
     chosen.values().stream()
@@ -168,8 +167,8 @@ public record ChoicesMerge(Choices choices, Set<String> missing, List<AlbumRemar
                 PhotoKey now = key(found.photo().get());
                 if (merged.putIfAbsent(now.sha256(), as(choice, now)) == null) {
                   remarks.add(
-                      AlbumRemark.general(
-                          "photo-changed",
+                      Warning.general(
+                          Warning.Kind.PHOTO_CHANGED,
                           now.file()
                               + " was changed since the review spoke of it; what was said still"
                               + " holds"));
@@ -179,11 +178,11 @@ public record ChoicesMerge(Choices choices, Set<String> missing, List<AlbumRemar
     return merged;
   }
 
-  private static Optional<AlbumRemark> photoRemark(PhotoChoice choice, PhotoFinder.Found found) {
+  private static Optional<Warning> photoRemark(PhotoChoice choice, PhotoFinder.Found found) {
     if (found.photo().isEmpty()) {
       return Optional.of(
-          AlbumRemark.general(
-              "photo-missing",
+          Warning.general(
+              Warning.Kind.PHOTO_MISSING,
               choice.photo().file()
                   + ", of which choices.json speaks, is not among the photos; what was said of it"
                   + " is kept"));
@@ -191,8 +190,8 @@ public record ChoicesMerge(Choices choices, Set<String> missing, List<AlbumRemar
     Photo photo = found.photo().get();
     return choice.day().isPresent() && photo.taken().from().isTrusted()
         ? Optional.of(
-            AlbumRemark.general(
-                "day-known",
+            Warning.general(
+                Warning.Kind.DAY_KNOWN,
                 photo.file()
                     + " was given "
                     + choice.day().get()

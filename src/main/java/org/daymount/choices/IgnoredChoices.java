@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.daymount.album.AlbumRemark;
+import org.daymount.problem.Warning;
 
 /**
  * What choices.json holds that comes to nothing, whatever the photos and the note are: it is kept,
@@ -14,17 +14,15 @@ import org.daymount.album.AlbumRemark;
  * {@link AlbumPlanner}.
  */
 public final class IgnoredChoices {
-  private static final String UNKNOWN = "unknown-choice";
-
   private final YearMonth month;
-  private final List<AlbumRemark> remarks = new ArrayList<>();
+  private final List<Warning> remarks = new ArrayList<>();
 
   private IgnoredChoices(YearMonth month) {
     this.month = month;
   }
 
   /** In the order of the file. */
-  public static List<AlbumRemark> of(Choices choices, YearMonth month) {
+  public static List<Warning> of(Choices choices, YearMonth month) {
     IgnoredChoices ignored = new IgnoredChoices(month);
     ignored.unknown(Optional.empty(), "choices.json", choices.other());
     choices.days().forEach(ignored::day);
@@ -35,8 +33,8 @@ public final class IgnoredChoices {
   private void day(LocalDate date, DayChoice day) {
     if (!YearMonth.from(date).equals(month)) {
       remarks.add(
-          AlbumRemark.general(
-              "choices-month",
+          Warning.general(
+              Warning.Kind.CHOICES_MONTH,
               "choices.json speaks of " + date + ", which is not in " + month + "; it is kept"));
       return;
     }
@@ -50,9 +48,9 @@ public final class IgnoredChoices {
       space.crop().ifPresent(crop -> unknown(on, "the crop of " + where, crop.other()));
       if (space.photo().isEmpty() && (space.crop().isPresent() || space.quarterTurns() != 0)) {
         remarks.add(
-            AlbumRemark.on(
+            Warning.on(
                 date,
-                "crop-alone",
+                Warning.Kind.CROP_ALONE,
                 where
                     + " has a crop or a turn without a picture, so that is not used; choose the"
                     + " picture in the review"));
@@ -68,8 +66,8 @@ public final class IgnoredChoices {
         .ifPresent(
             day ->
                 remarks.add(
-                    AlbumRemark.general(
-                        "choices-month",
+                    Warning.general(
+                        Warning.Kind.CHOICES_MONTH,
                         photo.photo().file()
                             + " was given "
                             + day
@@ -81,8 +79,9 @@ public final class IgnoredChoices {
   private void unknown(Optional<LocalDate> day, String where, UnknownFields other) {
     for (String field : other.fields().keySet()) {
       remarks.add(
-          new AlbumRemark(
-              UNKNOWN,
+          new Warning(
+              Warning.Kind.UNKNOWN_CHOICE,
+              Optional.empty(),
               day,
               where
                   + " has a field '"

@@ -10,21 +10,21 @@ import java.util.Set;
 import org.daymount.month.Month;
 import org.daymount.month.MonthDay;
 import org.daymount.month.MonthSpace;
-import org.daymount.month.Warning;
 import org.daymount.problem.Problem;
+import org.daymount.problem.Warning;
 
 /** What a finished month has to say to the person at the terminal. */
 final class WarningPrinter {
   /** Named one by one only when asked; else counted. */
-  private static final Set<String> COUNTED =
+  private static final Set<Problem.Kind> COUNTED =
       Set.of(
-          Problem.Kind.OTHER_MONTH.code(),
-          Problem.Kind.OTHER_DAYS.code(),
-          Problem.Kind.NOT_WANTED.code(),
-          Problem.Kind.COPY.code(),
-          Problem.Kind.SMALLER_COPY.code(),
-          Problem.Kind.SCREENSHOT.code(),
-          Problem.Kind.VIDEO.code());
+          Problem.Kind.OTHER_MONTH,
+          Problem.Kind.OTHER_DAYS,
+          Problem.Kind.NOT_WANTED,
+          Problem.Kind.COPY,
+          Problem.Kind.SMALLER_COPY,
+          Problem.Kind.SCREENSHOT,
+          Problem.Kind.VIDEO);
 
   private final PrintWriter err;
   private final ReportOptions talk;
@@ -39,24 +39,24 @@ final class WarningPrinter {
   }
 
   void warnings(List<Warning> warnings) {
-    Map<String, List<Warning>> counted = new LinkedHashMap<>();
+    Map<Problem.Kind, List<Warning>> counted = new LinkedHashMap<>();
     Map<String, List<LocalDate>> sameOnDays = new LinkedHashMap<>();
     for (Warning warning : warnings) {
-      if (warning.code().equals("missing-picture") && warning.day().isPresent()) {
+      if (warning.kind() == Warning.Kind.MISSING_PICTURE && warning.day().isPresent()) {
         sameOnDays
             .computeIfAbsent(warning.text(), text -> new ArrayList<>())
             .add(warning.day().get());
         continue;
       }
-      if (COUNTED.contains(warning.code()) && !talk.verbose) {
-        counted.computeIfAbsent(warning.code(), code -> new ArrayList<>()).add(warning);
+      if (warning.kind() instanceof Problem.Kind kind && COUNTED.contains(kind) && !talk.verbose) {
+        counted.computeIfAbsent(kind, of -> new ArrayList<>()).add(warning);
       } else if (!talk.quiet || isUnusable(warning)) {
         err.println(line(warning));
       }
     }
     if (!talk.quiet) {
       sameOnDays.forEach((text, days) -> err.println("note: " + DayRuns.of(days) + ": " + text));
-      counted.forEach((code, list) -> err.println(counted(code, list)));
+      counted.forEach((kind, list) -> err.println(counted(kind, list)));
     }
     err.flush();
   }
@@ -73,7 +73,7 @@ final class WarningPrinter {
   }
 
   boolean anyWarning(List<Warning> warnings) {
-    return warnings.stream().anyMatch(warning -> !COUNTED.contains(warning.code()));
+    return warnings.stream().anyMatch(warning -> !COUNTED.contains(warning.kind()));
   }
 
   boolean anyUnusable(Month month) {
@@ -125,20 +125,15 @@ final class WarningPrinter {
   }
 
   private static boolean isUnusable(Warning warning) {
-    for (Problem.Kind kind : Problem.Kind.values()) {
-      if (kind.code().equals(warning.code())) {
-        return kind.isUnusable();
-      }
-    }
-    return false;
+    return warning.kind() instanceof Problem.Kind kind && kind.isUnusable();
   }
 
   /** Said of a picture that can be used all the same. */
   private static boolean isUsed(Warning warning) {
-    return warning.code().equals(Problem.Kind.COLOUR_PROFILE_IGNORED.code())
-        || warning.code().equals(Problem.Kind.CLIP_TIME.code())
-        || warning.code().equals(Problem.Kind.SIDECAR_IGNORED.code())
-        || warning.code().equals(Problem.Kind.DAMAGED.code());
+    return warning.kind() == Problem.Kind.COLOUR_PROFILE_IGNORED
+        || warning.kind() == Problem.Kind.CLIP_TIME
+        || warning.kind() == Problem.Kind.SIDECAR_IGNORED
+        || warning.kind() == Problem.Kind.DAMAGED;
   }
 
   private static String line(Warning warning) {
@@ -149,17 +144,17 @@ final class WarningPrinter {
     return line.append(TerminalEscaper.of(warning.text())).toString();
   }
 
-  private static String counted(String code, List<Warning> list) {
+  private static String counted(Problem.Kind kind, List<Warning> list) {
     boolean one = list.size() == 1;
     String what =
-        switch (code) {
-          case "other-month" -> one ? "of another month" : "of other months";
-          case "not-wanted" -> "that you left out";
-          case "other-days" -> "of other days";
-          case "copy" -> one ? "copy of another file" : "copies of other files";
-          case "smaller-copy" ->
+        switch (kind) {
+          case OTHER_MONTH -> one ? "of another month" : "of other months";
+          case NOT_WANTED -> "that you left out";
+          case OTHER_DAYS -> "of other days";
+          case COPY -> one ? "copy of another file" : "copies of other files";
+          case SMALLER_COPY ->
               one ? "smaller copy of another picture" : "smaller copies of other pictures";
-          case "screenshot" -> one ? "picture of a screen" : "pictures of a screen";
+          case SCREENSHOT -> one ? "picture of a screen" : "pictures of a screen";
           default -> one ? "video" : "videos";
         };
     String first = list.get(0).file().map(file -> TerminalEscaper.of(file.name())).orElse("");

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.daymount.card.StoryCard;
 import org.daymount.page.AlbumLayout;
+import org.daymount.problem.Warning;
 import org.daymount.unit.Units;
 
 /**

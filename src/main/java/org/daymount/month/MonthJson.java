@@ -19,6 +19,7 @@ import org.daymount.photo.PhotoFile;
 import org.daymount.pick.Candidate;
 import org.daymount.pick.Score;
 import org.daymount.pick.SpacePick;
+import org.daymount.problem.Warning;
 import org.daymount.sheet.Cut;
 import org.daymount.sheet.PieceContent;
 import org.daymount.sheet.PlacedPiece;
@@ -255,7 +256,7 @@ public final class MonthJson {
     ArrayNode list = NODES.arrayNode();
     for (Warning warning : warnings) {
       ObjectNode node = list.addObject();
-      node.put("code", warning.code());
+      node.put("code", warning.kind().code());
       warning.file().ifPresent(file -> node.put("file", file.name()));
       warning.day().ifPresent(day -> node.put("day", day.toString()));
       node.put("text", warning.text());

@@ -12,9 +12,9 @@ import org.daymount.month.Month;
 import org.daymount.month.MonthDay;
 import org.daymount.month.MonthPhoto;
 import org.daymount.month.MonthSpace;
-import org.daymount.month.Warning;
 import org.daymount.photo.Photo;
 import org.daymount.pick.Candidate;
+import org.daymount.problem.Warning;
 
 /**
  * index.html: the month at a glance. One file without script, readable offline, made to be printed

@@ -19,7 +19,6 @@ import org.daymount.month.Month;
 import org.daymount.month.MonthDay;
 import org.daymount.month.MonthSpace;
 import org.daymount.month.Settings;
-import org.daymount.month.Warning;
 import org.daymount.note.MonthNote;
 import org.daymount.note.NoteParser;
 import org.daymount.page.DayContents;
@@ -27,6 +26,7 @@ import org.daymount.page.PageFitter;
 import org.daymount.page.PagePlanner;
 import org.daymount.page.PageSettings;
 import org.daymount.pick.SpacePick;
+import org.daymount.problem.Warning;
 import org.daymount.sheet.MatPlan;
 import org.daymount.unit.Length;
 import org.daymount.unit.Orientation;
@@ -140,10 +140,10 @@ public record AlbumAhead(Month month, MatPlan papers) {
   }
 
   private static Warning general(String text) {
-    return Warning.general("album", text);
+    return Warning.general(Warning.Kind.ALBUM, text);
   }
 
   private static Warning on(Optional<LocalDate> day, String text) {
-    return new Warning("page", Optional.empty(), day, text);
+    return new Warning(Warning.Kind.PAGE, Optional.empty(), day, text);
   }
 }

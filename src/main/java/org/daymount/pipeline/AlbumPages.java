@@ -10,7 +10,6 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
-import org.daymount.album.AlbumRemark;
 import org.daymount.album.DayPage;
 import org.daymount.album.PageForm;
 import org.daymount.album.TradeSizes;
@@ -19,11 +18,11 @@ import org.daymount.choices.AlbumPlanner;
 import org.daymount.choices.Choices;
 import org.daymount.choices.ChoicesMerge;
 import org.daymount.choices.IgnoredChoices;
-import org.daymount.month.Warning;
 import org.daymount.note.MonthNote;
 import org.daymount.note.NoteRemark;
 import org.daymount.page.PageFitter;
 import org.daymount.photo.Photo;
+import org.daymount.problem.Warning;
 
 /**
  * What the month's pages are to hold: the defaults, the person's note and the person's choices.
@@ -64,15 +63,17 @@ record AlbumPages(
             .collect(Collectors.toMap(DayPage::day, Function.identity()));
     List<Warning> warnings = new ArrayList<>();
     for (String remark : request.pages().album().remarks()) {
-      warnings.add(Warning.general("album", "in the album file, " + remark));
+      warnings.add(Warning.general(Warning.Kind.ALBUM, "in the album file, " + remark));
     }
-    inUse.flatMap(NoteInUse::remark).ifPresent(text -> warnings.add(Warning.general("note", text)));
+    inUse
+        .flatMap(NoteInUse::remark)
+        .ifPresent(text -> warnings.add(Warning.general(Warning.Kind.NOTE, text)));
     for (NoteRemark remark : note.map(MonthNote::remarks).orElse(List.of())) {
-      warnings.add(Warning.general("note", "in the month note, " + remark));
+      warnings.add(Warning.general(Warning.Kind.NOTE, "in the month note, " + remark));
     }
-    addAll(warnings, IgnoredChoices.of(made, month));
-    addAll(warnings, plan.remarks());
-    addAll(warnings, merged.remarks());
+    warnings.addAll(IgnoredChoices.of(made, month));
+    warnings.addAll(plan.remarks());
+    warnings.addAll(merged.remarks());
     List<DayPage> pages = plan.pages().stream().map(served).toList();
     return new AlbumPages(
         directed(pages, fitter, request), noted, merged.choices(), reading, warnings);
@@ -89,11 +90,5 @@ record AlbumPages(
                     : page.withSpaces(
                         fitter.directed(page.spaces(), cards.of(page).stream().toList())))
         .toList();
-  }
-
-  private static void addAll(List<Warning> warnings, List<AlbumRemark> remarks) {
-    for (AlbumRemark remark : remarks) {
-      warnings.add(new Warning(remark.code(), Optional.empty(), remark.day(), remark.text()));
-    }
   }
 }

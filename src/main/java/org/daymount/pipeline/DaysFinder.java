@@ -18,11 +18,11 @@ import org.daymount.ingest.Listing;
 import org.daymount.look.Analysis;
 import org.daymount.month.MonthDay;
 import org.daymount.month.MonthPhoto;
-import org.daymount.month.Warning;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.pick.Copies;
 import org.daymount.problem.Problem;
+import org.daymount.problem.Warning;
 
 /** The first part of the story alone: what was taken on which day. No picture is decoded. */
 public final class DaysFinder {
@@ -110,7 +110,7 @@ public final class DaysFinder {
 
   private static List<Warning> warnings(Ingested found, Map<PhotoFile, Problem> problems) {
     List<Warning> warnings = new ArrayList<>();
-    found.notes().forEach(note -> warnings.add(Warning.general("dates", note)));
+    found.notes().forEach(note -> warnings.add(Warning.general(Warning.Kind.DATES, note)));
     problems.values().forEach(problem -> warnings.add(Warning.of(problem)));
     return warnings;
   }

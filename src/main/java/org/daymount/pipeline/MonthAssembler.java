@@ -19,13 +19,13 @@ import org.daymount.month.MonthDay;
 import org.daymount.month.MonthPhoto;
 import org.daymount.month.MonthSheet;
 import org.daymount.month.MonthSpace;
-import org.daymount.month.Warning;
 import org.daymount.page.PagePlanner;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.pick.DayPick;
 import org.daymount.pick.SpacePick;
 import org.daymount.problem.Problem;
+import org.daymount.problem.Warning;
 import org.daymount.sheet.Packing;
 import org.daymount.sheet.PieceContent;
 import org.daymount.sheet.PieceMaker;
@@ -59,9 +59,7 @@ final class MonthAssembler {
     List<Warning> warnings = warnings(days, packing);
     pages
         .misfits()
-        .forEach(
-            (day, text) ->
-                warnings.add(new Warning("page-full", Optional.empty(), Optional.of(day), text)));
+        .forEach((day, text) -> warnings.add(Warning.on(day, Warning.Kind.PAGE_FULL, text)));
     onDays(
             pages.withoutCards(),
             PlannedPages.NO_PLACE_FOR_CARD,
@@ -99,7 +97,8 @@ final class MonthAssembler {
             .collect(Collectors.joining(", "));
     return Optional.of(
         Warning.general(
-            "page-full", fact + (days.size() == 1 ? " on day " : " on days ") + numbers + next));
+            Warning.Kind.PAGE_FULL,
+            fact + (days.size() == 1 ? " on day " : " on days ") + numbers + next));
   }
 
   private boolean isToldOnNoCard(MonthDay day) {
@@ -171,13 +170,20 @@ final class MonthAssembler {
 
   private List<Warning> warnings(List<MonthDay> days, Packing packing) {
     List<Warning> warnings = new ArrayList<>();
-    picked.close().without().ifPresent(why -> warnings.add(Warning.general("no-detectors", why)));
+    picked
+        .close()
+        .without()
+        .ifPresent(why -> warnings.add(Warning.general(Warning.Kind.NO_DETECTORS, why)));
     for (String model : surveyed.found().unmatchedClocks()) {
       warnings.add(
           Warning.general(
-              "clock", "no photo was taken with a " + model + "; look at the spelling in --clock"));
+              Warning.Kind.CLOCK,
+              "no photo was taken with a " + model + "; look at the spelling in --clock"));
     }
-    surveyed.found().notes().forEach(note -> warnings.add(Warning.general("dates", note)));
+    surveyed
+        .found()
+        .notes()
+        .forEach(note -> warnings.add(Warning.general(Warning.Kind.DATES, note)));
     warnings.addAll(picked.pageWarnings());
     for (MonthDay day : days) {
       for (MonthSpace space : day.spaces()) {
@@ -188,7 +194,8 @@ final class MonthAssembler {
     warnings.addAll(stories.warnings());
     if (!packing.provenFewest()) {
       warnings.add(
-          Warning.general("packing", "there may be a way with fewer sheets: " + packing.how()));
+          Warning.general(
+              Warning.Kind.PACKING, "there may be a way with fewer sheets: " + packing.how()));
     }
     Set<String> ofClips = new HashSet<>();
     for (Problem problem : problems.values()) { // what is said of a clip's stills alike, once
@@ -213,7 +220,7 @@ final class MonthAssembler {
     }
     boolean printed = picked.usedFiles().contains(problem.file());
     return new Warning(
-        warning.code(),
+        warning.kind(),
         warning.file(),
         warning.day(),
         warning.text()
@@ -233,8 +240,7 @@ final class MonthAssembler {
             + pick.space().direction().map(way -> " " + way.word()).orElse("")
             + " picture is missing: "
             + String.join("; ", pick.reasons());
-    return Optional.of(
-        new Warning("missing-picture", Optional.empty(), Optional.of(day.day()), text));
+    return Optional.of(Warning.on(day.day(), Warning.Kind.MISSING_PICTURE, text));
   }
 
   /** The tool never goes below the least resolution by itself; a person's crop may. */
@@ -246,10 +252,9 @@ final class MonthAssembler {
         .filter(hero -> hero.crop().ppi().isBelow(least))
         .map(
             hero ->
-                new Warning(
-                    "small-print",
-                    Optional.empty(),
-                    Optional.of(day.day()),
+                Warning.on(
+                    day.day(),
+                    Warning.Kind.SMALL_PRINT,
                     "%s is %s in its %s space; draw a larger crop, or give it a smaller space"
                         .formatted(
                             hero.looked().photo().file(),

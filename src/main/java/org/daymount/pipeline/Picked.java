@@ -15,12 +15,12 @@ import org.daymount.day.PhotoDay;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Analysis;
 import org.daymount.look.detect.CloseLooks;
-import org.daymount.month.Warning;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.pick.Bursts;
 import org.daymount.pick.DayPick;
 import org.daymount.problem.Problem;
+import org.daymount.problem.Warning;
 
 /** A month with a picture for every space, not yet laid out on sheets. */
 public final class Picked {

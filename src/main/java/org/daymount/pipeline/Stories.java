@@ -11,7 +11,7 @@ import org.daymount.card.CardStyle;
 import org.daymount.card.StoryCard;
 import org.daymount.card.StoryTypesetter;
 import org.daymount.card.TypesetStory;
-import org.daymount.month.Warning;
+import org.daymount.problem.Warning;
 import org.daymount.unit.PaperSize;
 
 /** The story cards of the month, and what had to be done to the words to set them. */
@@ -52,11 +52,7 @@ record Stories(Map<LocalDate, TypesetStory> byDay) {
     List<Warning> warnings = new ArrayList<>();
     byDay.forEach(
         (day, set) ->
-            set.notes()
-                .forEach(
-                    text ->
-                        warnings.add(
-                            new Warning("story", Optional.empty(), Optional.of(day), text))));
+            set.notes().forEach(text -> warnings.add(Warning.on(day, Warning.Kind.STORY, text))));
     return warnings;
   }
 }

@@ -1,6 +1,5 @@
 package org.daymount.problem;
 
-import java.util.Locale;
 import org.daymount.photo.PhotoFile;
 
 /**
@@ -11,7 +10,7 @@ import org.daymount.photo.PhotoFile;
 public record Problem(PhotoFile file, Kind kind, String text) implements Comparable<Problem> {
 
   /** What is wrong, and whether the file counts as one that could not be used (exit code 3). */
-  public enum Kind {
+  public enum Kind implements WarningKind {
     UNREADABLE(true),
     CUT_OFF(true),
     TOO_LARGE(true),
@@ -38,11 +37,6 @@ public record Problem(PhotoFile file, Kind kind, String text) implements Compara
 
     public boolean isUnusable() {
       return unusable;
-    }
-
-    /** The code used in month.json. */
-    public String code() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
   }
 

@@ -20,7 +20,6 @@ import org.daymount.choices.SpaceChoice;
 import org.daymount.crop.Crop;
 import org.daymount.day.PhotoDay;
 import org.daymount.look.Face;
-import org.daymount.month.Warning;
 import org.daymount.photo.Photo;
 import org.daymount.pick.Candidate;
 import org.daymount.pick.DayPick;
@@ -29,6 +28,7 @@ import org.daymount.pipeline.NoteInUse;
 import org.daymount.pipeline.Picked;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.Surveyed;
+import org.daymount.problem.Warning;
 import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
@@ -129,7 +129,7 @@ final class MonthView {
     for (Warning warning : now.picked().pageWarnings()) {
       if (warning.day().filter(date::equals).isPresent()) {
         remarks.add(warning.text());
-        attention.add(word(warning.code()));
+        attention.add(word(warning.kind().code()));
       }
     }
     String misfit = now.pages().misfits().get(date);

@@ -12,11 +12,11 @@ import java.util.stream.Stream;
 import org.daymount.image.Pictures;
 import org.daymount.month.Month;
 import org.daymount.month.MonthSheet;
-import org.daymount.month.Warning;
 import org.daymount.output.Finished;
 import org.daymount.output.OutputException;
 import org.daymount.photo.PhotoFile;
 import org.daymount.pipeline.RunFailed;
+import org.daymount.problem.Warning;
 import org.daymount.sheet.PlacedPiece;
 
 /** Makes the sheets when asked, one run at a time, and says how far it is. */
@@ -100,7 +100,7 @@ final class SheetJob {
     ArrayNode told = root.putArray("warnings");
     for (Warning warning : warnings) {
       ObjectNode one = told.addObject();
-      one.put("code", warning.code());
+      one.put("code", warning.kind().code());
       one.put("file", warning.file().map(PhotoFile::name).orElse(null));
       one.put("day", warning.day().map(LocalDate::toString).orElse(null));
       one.put("text", warning.text());

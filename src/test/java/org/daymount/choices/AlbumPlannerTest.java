@@ -8,7 +8,6 @@ import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 import org.daymount.album.AlbumDefaults;
-import org.daymount.album.AlbumRemark;
 import org.daymount.album.DayPage;
 import org.daymount.album.PageSpecParser;
 import org.daymount.note.NoteParser;
@@ -37,7 +36,7 @@ class AlbumPlannerTest {
   }
 
   private static List<String> codes(AlbumPlan plan) {
-    return plan.remarks().stream().map(AlbumRemark::code).toList();
+    return plan.remarks().stream().map(remark -> remark.kind().code()).toList();
   }
 
   @Test

@@ -14,7 +14,6 @@ import java.util.Optional;
 import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
-import org.daymount.album.AlbumRemark;
 import org.daymount.album.PageSpecParser;
 import org.daymount.photo.Photo;
 import org.daymount.testphoto.PhotoBuilder;
@@ -173,7 +172,7 @@ class ChoicesFileTest {
   }
 
   private static List<String> codes(ChoicesMerge merge) {
-    return merge.remarks().stream().map(AlbumRemark::code).toList();
+    return merge.remarks().stream().map(remark -> remark.kind().code()).toList();
   }
 
   @Test
