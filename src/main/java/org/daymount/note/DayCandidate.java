@@ -33,6 +33,8 @@ record DayCandidate(
   /** How the guess about a word behind words for the page begins. */
   static final String LEFT_OVER = "read up to ";
 
+  private static final String AFTERTHOUGHT = "afterthought ";
+
   /** Whether more than a number says that it is a day. */
   boolean isExplicit() {
     return names.get(0).month().isPresent()
@@ -70,6 +72,30 @@ record DayCandidate(
         storyFrom,
         guess,
         settled);
+  }
+
+  /** Said later than its day's turn, so that it does not count in the order. */
+  DayCandidate asAfterthought() {
+    return new DayCandidate(
+        names,
+        AFTERTHOUGHT + style,
+        strength + 3,
+        doubt,
+        inMonth,
+        true,
+        words,
+        nameEnd,
+        storyFrom,
+        guess,
+        settled);
+  }
+
+  boolean isAfterthought() {
+    return style.startsWith(AFTERTHOUGHT);
+  }
+
+  boolean isNextDay() {
+    return style.contains(DayName.NEXT_DAY);
   }
 
   int first() {

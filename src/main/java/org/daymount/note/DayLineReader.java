@@ -42,6 +42,21 @@ final class DayLineReader {
           "(?:(?:the|this|am|le|el|il|het|o|all) )?(?:week-?end|wochenende|fin de semana"
               + "|finde|fine settimana|fim de semana|helg(?:en)?|cale weekend)(?![\\p{L}\\d])");
 
+  /** {@code next day}, {@code the day after that}. */
+  private static final Pattern NEXT_DAY =
+      Pattern.compile(
+          "(?:(?:and |und |et |y )?(?:the )?(?:next day|following day|day after(?: that)?)|(?:am )?nachste[rn]? tag"
+              + "|tags darauf|(?:le )?lendemain|(?:al|el) dia siguiente|(?:il )?giorno dopo"
+              + "|(?:de )?volgende dag|(?:no )?dia seguinte|nastepnego dnia|(?:nasta dag|dagen efter))"
+              + "(?![\\p{L}\\d])");
+
+  /** What was forgotten in its place. */
+  private static final Pattern AFTERTHOUGHT =
+      Pattern.compile(
+          "(?:(?:and |oh )?(?:i )?(?:forgot|missed|left out|also|ps|p\\.s\\.?|tmrw|tomorrow|nachtrag|vergessen|oublie"
+              + "|olvide|dimenticato|vergeten|esqueci|zapomnial[ae]m|glomde|nachgetragen)(?: (?:to say|about"
+              + "|to write|day))?)[ ,:=.-]+(?:on )?(?:(?:the|le|el|il|o|den|am|vom) )?(?=\\d)");
+
   /** {@code two photos - 1st - leaves}: the page first, then the day. */
   private static final Pattern MARK_BETWEEN = Pattern.compile(" *[-:|,;>→]+ *(?=.)");
 
@@ -96,6 +111,15 @@ final class DayLineReader {
       before = DayWeigher.Lead.WORD;
     }
     List<DayCandidate> candidates = new ArrayList<>();
+    int after = DayNameReader.end(AFTERTHOUGHT, line, lead);
+    if (after > lead) {
+      return possible(line, after).stream()
+          .limit(1)
+          .flatMap(
+              name -> weigher.weigh(line, List.of(name), DayWeigher.Lead.PLAIN, chat, -1).stream())
+          .map(DayCandidate::asAfterthought)
+          .toList();
+    }
     for (DayName name : found) {
       List<List<DayName>> readings = new ArrayList<>();
       ranges.from(line, name).ifPresent(readings::add);
@@ -108,6 +132,7 @@ final class DayLineReader {
         .allMatch(name -> name.month().isEmpty() && name.weekdayIsWrong(names.month()))) {
       candidates.addAll(weekdayAlone(line, at, chat));
       candidates.addAll(weekend(line, lead, chat));
+      candidates.addAll(nextDay(line, lead, chat));
       candidates.addAll(behindPage(line, lead, chat));
     }
     return candidates;
@@ -158,7 +183,7 @@ final class DayLineReader {
   private List<DayCandidate> weekdayAlone(String line, int from, String chat) {
     Optional<CalendarNames.Found<DayOfWeek>> weekday = names.weekdayAt(line, from);
     List<DayCandidate> candidates = new ArrayList<>();
-    if (weekday.isEmpty() || names.month().isEmpty() || weekday.get().end() - from < 3) {
+    if (weekday.isEmpty() || names.month().isEmpty()) {
       return candidates;
     }
     CalendarNames.Found<DayOfWeek> first = weekday.get();
@@ -166,8 +191,30 @@ final class DayLineReader {
         names.weekdayAt(line, DayNameReader.end(TO, line, first.end()));
     last.filter(to -> to.value() != first.value() && to.end() - first.end() > 3)
         .ifPresent(
-            to -> candidates.addAll(eachWeek(line, first.value(), to.value(), to.end(), chat)));
-    candidates.addAll(eachWeek(line, first.value(), first.value(), first.end(), chat));
+            to ->
+                candidates.addAll(eachWeek(line, first.value(), to.value(), from, to.end(), chat)));
+    candidates.addAll(eachWeek(line, first.value(), first.value(), from, first.end(), chat));
+    return candidates;
+  }
+
+  /** Any day but the first; the order of the days says which. */
+  private List<DayCandidate> nextDay(String line, int from, String chat) {
+    int end = DayNameReader.end(NEXT_DAY, line, from);
+    List<DayCandidate> candidates = new ArrayList<>();
+    for (int day = 2; end > from && day <= 31; day++) {
+      DayName name =
+          new DayName(
+              day,
+              Optional.empty(),
+              OptionalInt.empty(),
+              Optional.empty(),
+              end,
+              DayName.NEXT_DAY,
+              false);
+      weigher
+          .weigh(line, List.of(name), DayWeigher.Lead.PLAIN, chat, -1)
+          .ifPresent(candidates::add);
+    }
     return candidates;
   }
 
@@ -176,12 +223,12 @@ final class DayLineReader {
     int end = DayNameReader.end(WEEKEND, line, from);
     return end == from || names.month().isEmpty()
         ? List.of()
-        : eachWeek(line, DayOfWeek.SATURDAY, DayOfWeek.SUNDAY, end, chat);
+        : eachWeek(line, DayOfWeek.SATURDAY, DayOfWeek.SUNDAY, from, end, chat);
   }
 
   /** From a weekday to another, in all weeks of the month. */
   private List<DayCandidate> eachWeek(
-      String line, DayOfWeek from, DayOfWeek to, int end, String chat) {
+      String line, DayOfWeek from, DayOfWeek to, int start, int end, String chat) {
     List<DayCandidate> candidates = new ArrayList<>();
     YearMonth month = names.month().get();
     int more = Math.floorMod(to.getValue() - from.getValue(), 7);
@@ -196,7 +243,7 @@ final class DayLineReader {
                   OptionalInt.empty(),
                   Optional.of(month.atDay(each).getDayOfWeek()),
                   end,
-                  DayName.WEEKDAY_ALONE,
+                  end - start < 3 ? DayName.SHORT_WEEKDAY_ALONE : DayName.WEEKDAY_ALONE,
                   false));
         }
         weigher.weigh(line, days, DayWeigher.Lead.PLAIN, chat, -1).ifPresent(candidates::add);

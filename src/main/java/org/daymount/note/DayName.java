@@ -26,6 +26,12 @@ record DayName(
   /** A weekday without a number. */
   static final String WEEKDAY_ALONE = "weekday-alone";
 
+  /** Of two letters, which are often other words too. */
+  static final String SHORT_WEEKDAY_ALONE = "weekday-alone short";
+
+  /** The day behind the one above: {@code next day}. */
+  static final String NEXT_DAY = "next-day";
+
   boolean isPossible() {
     return day >= 1 && day <= 31;
   }

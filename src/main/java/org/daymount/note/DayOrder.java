@@ -62,6 +62,12 @@ final class DayOrder {
     Map<String, Double> shares = new HashMap<>();
     List<DayCandidate> days = read.stream().flatMap(Optional::stream).toList();
     days.forEach(day -> shares.merge(day.style(), 1.0 / days.size(), Double::sum));
+    double weekdays =
+        shares.entrySet().stream()
+            .filter(style -> style.getKey().startsWith("weekday"))
+            .mapToDouble(Map.Entry::getValue)
+            .sum();
+    shares.merge(DayName.SHORT_WEEKDAY_ALONE, weekdays, Math::max);
     rare = Math.max(0.1, days.size() < 5 ? 0 : 1.5 / days.size());
     habit = days.size() < 3 ? Map.of() : shares;
   }
@@ -117,13 +123,18 @@ final class DayOrder {
       boolean falling) {
     for (int above = 0; above < STATES; above++) {
       int gap = falling ? above - day.first() : day.first() - above;
+      if (day.isNextDay() && (gap != 1 || above == 0)) {
+        continue;
+      }
       // A bare number that goes back does not begin the count anew: lists in stories do that.
       boolean counts =
           day.inMonth()
+              && !day.isAfterthought()
               && (above == 0 || gap >= 0 || day.isExplicit() || !day.words().saysNothing());
       int to = counts ? day.last() : above;
-      double back = counts || !day.inMonth() || alone ? 0 : BARE_BACKWARDS;
-      double step = day.inMonth() ? step(above, day, falling) : 0;
+      boolean free = !day.inMonth() || day.isAfterthought();
+      double back = counts || free || alone ? 0 : BARE_BACKWARDS;
+      double step = free ? 0 : step(above, day, falling);
       double total = cost[above] + doubt + back + (alone ? Math.min(AFTERTHOUGHT, step) : step);
       if (total < next[to]) {
         next[to] = total;

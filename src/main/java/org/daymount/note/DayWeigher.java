@@ -129,7 +129,11 @@ final class DayWeigher {
     }
 
     private boolean isWeekdayAlone() {
-      return first.style().equals(DayName.WEEKDAY_ALONE);
+      return first.style().startsWith(DayName.WEEKDAY_ALONE) || isNextDay();
+    }
+
+    private boolean isNextDay() {
+      return first.style().equals(DayName.NEXT_DAY);
     }
 
     /** What no reading of the whole note could make a day. */
@@ -211,6 +215,7 @@ final class DayWeigher {
       boolean bare = !marked && !ends;
       if (isWeekdayAlone()) {
         doubt += bare && !words ? 0.6 : 0;
+        doubt += first.style().equals(DayName.SHORT_WEEKDAY_ALONE) ? 1.5 : 0;
       } else if (isExplicit()) {
         doubt += first.weekdayIsWrong(names.month()) ? 1 : 0;
       } else if (bare) {

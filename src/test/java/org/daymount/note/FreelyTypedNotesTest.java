@@ -64,6 +64,12 @@ class FreelyTypedNotesTest {
     assertShare("eighth", EVEN, 0.95);
   }
 
+  @Test
+  void ofTheNinthNotesNearlyAllDaysAreReadAsMeant() throws IOException {
+    assertShare("ninth", ODD, 0.95);
+    assertShare("ninth", EVEN, 0.95);
+  }
+
   private static void assertShare(String folder, int half, double least) throws IOException {
     FreelyTypedNotes.Score score = FreelyTypedNotes.score(NOTES.resolve(folder), half);
     String what = folder + (half == ODD ? ", odd: " : ", even: ");
