@@ -17,14 +17,14 @@ final class PageCursor {
   private static final Pattern POLITE =
       Pattern.compile(
           "(?:please|pls|plz|bitte|graag|alsjeblieft|aub|svp|s'il (?:te|vous) plait|por favor"
-              + "|per favore|prosze|tack|thanks|thx|each(?: day| of them)?|je|chacune?|cada|elk"
+              + "|per favore|prosze|tack|thanks|thx|side by side|next to each other|no card(?=[ .,;]|$)|each(?: day| of them)?|je|chacune?|cada|elk"
               + "|(?:in )?(?:any|which ?ever) way(?: (?:a?round|up))?|for (?:this|that)(?: (?:one|day|page))?"
               + "(?= *(?:$|[-.,;:!()])))(?![\\p{L}\\d'])");
 
   /** Words that add nothing to the words for a page that follow them. */
   private static final Pattern BEFORE =
       Pattern.compile(
-          "(?:just|only|nur|solo|seulement|juste|alleen|bara|tylko|apenas|sama|also|auch|too|maybe|perhaps|do|put"
+          "(?:juste une seule|just|only|nur|solo|seulement|juste|alleen|bara|tylko|apenas|sama|also|auch|too|maybe|perhaps|do|put"
               + "|max(?=\\.? \\d)|about(?= \\d)|(?:up to|at least)(?= (?:\\d|two|three|four))"
               + ")(?![\\p{L}\\d'])");
 
@@ -39,7 +39,7 @@ final class PageCursor {
   private static final Pattern SIZED =
       Pattern.compile(
           "(?:small|little|wee|tiny|big|bigger|large|larger|nice|kleine[rns]?|grosse[rns]?|petite?s?"
-              + "|grande?s?|pequen[oa]s?|chic[oa]s?|piccol[aeio]|grandi|grote|male|duze|sma|stora"
+              + "|grande?s?|pequen[oa]s?|chic[oa]s?|chiquit[oa]s?|littles?|smalls?|piccol[aeio]|grandi|grote|male|duze|sma|stora"
               + "|liten|stor)(?![\\p{L}\\d])");
 
   private final String text;

@@ -20,7 +20,7 @@ final class PageReading {
               + "|i want)(?= )) *");
   private static final Pattern LABELLED_COUNT =
       Pattern.compile(
-          "(?:photos?|pics?|pictures?|fotos?|bilder) *[:=] *(\\d{1,2})(?= *(?:$|[-.,;|]))");
+          "(?:photos?|pics?|pictures?|fotos?|bilder) *[:=]? *(\\d{1,2}|one|two|three|four)(?: nos)?(?= *(?:$|[-.,;|)]))");
   private static final Pattern OVER_A_MARK = Pattern.compile(" *[-.:/>] *");
   private static final Pattern MARKS = Pattern.compile("[ ,;)]*");
   private static final Pattern SPACES = Pattern.compile(" +");
@@ -128,7 +128,7 @@ final class PageReading {
   private int readLabel(int at) {
     Matcher count = LABELLED_COUNT.matcher(text).region(at, text.length());
     if (groups.isEmpty() && !groups.isPending() && count.lookingAt()) {
-      int value = Integer.parseInt(count.group(1));
+      int value = PageSpaces.number(count.group(1));
       if (value >= 1 && value <= PageSpecParser.MOST_SPACES) {
         groups.count(value, at);
         groups.close();

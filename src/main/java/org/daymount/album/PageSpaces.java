@@ -32,7 +32,11 @@ final class PageSpaces {
 
   /** Stands for a photo behind what was said of it. */
   private static final Pattern ONE =
-      Pattern.compile("ones?(?= *(?:$|[^ \\p{L}\\d])| (?:and|on|please|pls|plz|for) ?)");
+      Pattern.compile("ones?(?= *(?:$|[^ \\p{L}\\d])| (?:and|on|please|pls|plz|for|of|with) ?)");
+
+  /** Where an adjective stands for the noun. */
+  private static final Pattern NOUN_ENDS =
+      Pattern.compile(" *(?:$|[-.,;:!()+&]|(?:and|y|et|und|e|i|en|och) )");
 
   private static final Pattern ADDS = Pattern.compile("[+&]|\\p{L}");
   private static final Pattern NOT_ONLY_BLANK = Pattern.compile("[^ ]");
@@ -62,6 +66,10 @@ final class PageSpaces {
     next = next > at ? next : readCount(at);
     int sized = groups.isCounting() ? cursor.adjective(at) : at;
     isSized = next == at && sized > at;
+    if (isSized && cursor.matcher(NOUN_ENDS, sized).lookingAt()) {
+      groups.close(); // "3 kleine"
+      isSized = false;
+    }
     return Math.max(next, sized);
   }
 
@@ -249,7 +257,7 @@ final class PageSpaces {
             : count.group(2) != null ? count.group(2) : count.group(4));
   }
 
-  private static int number(String said) {
+  static int number(String said) {
     return said.matches("\\d+") ? Integer.parseInt(said) : PageCounts.of(said);
   }
 }

@@ -51,7 +51,7 @@ final class PageVocabulary {
           + "|horizontais|horizontaal|horisontell?a?|sideways|querformat(?:ig)?|quer|liegend"
           + "|waagrecht|waagerecht|paysage|largeur|apaisad[oa]s?|paisaje|paisagem"
           + "|deitad[oa]s?|ao baixo|orizzontal[ei]|liggende?|poziom[oyea]|poziomie|liggande|bredden"
-          + "|lying(?: down| flat)?(?: ways?)?|tumbad[oa]s?|acostad[oa]s?|echad[oa]s?|couchee?s?|sdraiat[aeio]|lezac[aey]\\p{L}*"
+          + "|sleeping(?= (?:photo|pic|one)|[ .]*$|[.,;])|lying(?: down| flat)?(?: ways?)?|tumbad[oa]s?|acostad[oa]s?|echad[oa]s?|couchee?s?|sdraiat[aeio]|lezac[aey]\\p{L}*"
           + "|ל?רוחב|שוכב(?:ת|ות|ים)?|אופקית?|(?:بال)?عرض(?:ي|ية)?|(?:ال)?افقي(?:ة|تان|تين|ات)?|l/s|lscape|horiz|l(?= *(?:$|[,;|)+]|on |mat|x ?\\d))|(?<=\\d)l(?! of))";
 
   private static final String CARD_LEAD =
@@ -107,7 +107,7 @@ final class PageVocabulary {
           entry(
               Word.LEAVE_OUT,
               pattern(
-                  "(?:leave|left|drop|miss|skip|cut|take|keep)(?: (?:it|this|that|the)(?: (?:one|day|page))?)? out(?: of (?:it|the (?:book|album)))?"
+                  "(?:left(?= out)|leave|drop|miss|skip|cut|take|keep)(?: (?:it|this|that|the)(?: (?:one|day|page))?)? out(?: of (?:it|the (?:book|album)))?"
                       + END
                       + "|xx+(?= *$)|(?:no page(?: (?:today|needed|for (?:today|this|(?:this|the|that) (?:one|day))))?|n/a|drop (?:it|this|that)(?: one| day| page)?|(?:just |we can |can |please )?(?:skip(?:ped|ping|p)?|skp"
                       + "|sikp)(?: it| this(?: one| day| page)?| the day| that(?: one| day)?"
@@ -148,7 +148,7 @@ final class PageVocabulary {
                       + END
                       + "|matted"
                       + END
-                      + "|(?:(?:auf|mit|avec|sur|con|su|met|op|com|z|na|med|pa|on|with|w/|c/) )?(?:an? |un |une |el |il |em |um |einem |ett |een )?"
+                      + "|(?:(?:auf|mit|avec|sur|con|su|met|op|com|z|na|med|pa|on|with|w/|c/|m\\.) )?(?:an? |un |une |el |il |em |um |einem |ett |een )?"
                       + "(?:passe-?partout|paspatur|paspartu|marialuisa)"
                       + END
                       + "|(?:mit(?: einem)? (?:rahmen|(?:rand(?: aus karton)?|karton))|auf karton|(?:עם )?פספרטו|(?:مع |ب)?(?:باسبارتو|اطار(?: كرتون)?|حاشية)|avec(?: un| une)? (?:cadre|marge)"

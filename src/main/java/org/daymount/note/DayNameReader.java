@@ -32,11 +32,14 @@ final class DayNameReader {
           "\\d{1,2}(?:[:.h]\\d{2}(?!\\d| *[x*])| *(?:am|pm|a\\.m|p\\.m|uhr|h"
               + "|o'clock)(?![\\p{L}]))");
   private static final Pattern LETTERS =
-      Pattern.compile("(?!we )(\\p{L}{1,2})\\.? ?(?=\\d{1,2}(?!\\d))");
+      Pattern.compile("(?!we )(\\p{L}{1,5})\\.? ?(?=\\d{1,2}(?!\\d))");
   private static final Pattern BEFORE_WEEKDAY = Pattern.compile("[ ,(-]*");
 
   private static final Pattern BRACKET = Pattern.compile(" *[(\\[] *");
   private static final Pattern CLOSED = Pattern.compile(" *[)\\]]");
+
+  /** From here on an ordinal alone is hardly anything but a day. */
+  private static final int FIRST_SPELLED = 4;
 
   private final CalendarNames names;
   private final Optional<YearMonth> month;
@@ -226,7 +229,9 @@ final class DayNameReader {
       }
       spelled
           .map(word -> completed(word.value(), weekday, named, word.end(), style, false))
-          .filter(name -> announced || counted || name.month().isPresent()) // "first of July"
+          .filter( // "first of July"; "first we went" is no day
+              name ->
+                  announced || counted || name.month().isPresent() || name.day() >= FIRST_SPELLED)
           .ifPresent(found::add);
     }
 

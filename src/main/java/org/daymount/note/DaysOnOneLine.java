@@ -15,6 +15,12 @@ import java.util.regex.Pattern;
 final class DaysOnOneLine {
   private static final Pattern COLON = Pattern.compile("(?<=[ ,;.|])(\\d{1,2})(:|\\))(?= |$)");
   private static final Pattern WORD = Pattern.compile("(?<= )[\\p{L}\\d]");
+
+  /** Before the name of a day that is only spoken of. */
+  private static final Pattern TO_IT =
+      Pattern.compile(
+          "(?<!\\p{L})(?:on|by|until|till|til|for|since|from|to|of|the|before|after|is|was) $");
+
   private static final int FEWEST_DICTATED = 3; // one name of a day within a story is no day
   private static final int SHORTEST_DICTATED = 30; // characters
   private static final int LONGEST = 8_000; // characters
@@ -76,12 +82,14 @@ final class DaysOnOneLine {
                       each.names().size() == 1
                           && each.first() == next
                           && each.style().equals(first.style()));
-      if (goesOn) {
+      if (goesOn && !TO_IT.matcher(text.substring(0, word.start())).find()) {
         day = next;
         at.add(withBlanks(text, word.start()));
       }
     }
-    return at.size() + 1 >= FEWEST_DICTATED ? at : List.of();
+    boolean dated =
+        first.names().get(0).month().isPresent() && first.style().contains("month-first");
+    return at.size() + 1 >= FEWEST_DICTATED || dated ? at : List.of();
   }
 
   /** Blanks belong to what follows, so that no story ends with them. */

@@ -66,8 +66,13 @@ record MonthHeader(Optional<YearMonth> month, int index) {
             });
   }
 
-  /** The month named alone on the first line, or the one most lines name as their day's. */
-  static Optional<Month> assumed(List<NoteLine> lines, CalendarNames names) {
+  /**
+   * The month named alone on the first line, or the one most lines name as their day's.
+   *
+   * @param planned is taken if any line names it
+   */
+  static Optional<Month> assumed(
+      List<NoteLine> lines, CalendarNames names, Optional<YearMonth> planned) {
     Map<Month, Integer> seen = new EnumMap<>(Month.class);
     DayLineReader reader = new DayLineReader(names, Optional.empty(), Optional.empty(), Set.of());
     for (NoteLine line : lines) {
@@ -87,7 +92,11 @@ record MonthHeader(Optional<YearMonth> month, int index) {
                         .monthAt(text, 0)
                         .filter(found -> found.end() == text.length())
                         .map(CalendarNames.Found::value));
-    return alone.or(
-        () -> seen.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey));
+    Optional<Month> wanted = planned.map(YearMonth::getMonth).filter(seen::containsKey);
+    return alone
+        .or(() -> wanted)
+        .or(
+            () ->
+                seen.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey));
   }
 }

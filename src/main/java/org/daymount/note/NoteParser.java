@@ -98,7 +98,7 @@ public final class NoteParser {
 
   private DayLineReader reader(MonthHeader header) {
     Optional<Month> assumed =
-        header.month().isPresent() ? Optional.empty() : MonthHeader.assumed(lines, names);
+        header.month().isPresent() ? Optional.empty() : MonthHeader.assumed(lines, names, planned);
     Optional<YearMonth> known =
         header
             .month()
