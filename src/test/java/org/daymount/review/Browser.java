@@ -262,6 +262,12 @@ final class Browser implements AutoCloseable {
                             + "return b.bottom > 0 && b.top < innerHeight && !i.complete;"
                             + "}).length"))
                 .filter(count -> count.equals(0L)));
+    driver.executeAsyncScript( // those in drawn pages too
+        "const done = arguments[arguments.length - 1];"
+            + "Promise.allSettled([...document.querySelectorAll('svg image')].filter(i => {"
+            + "const b = i.getBoundingClientRect();"
+            + "return b.bottom > 0 && b.top < innerHeight && i.decode;"
+            + "}).map(i => i.decode())).then(() => done())");
   }
 
   <T> T waitFor(String what, Supplier<Optional<T>> found) {

@@ -148,6 +148,9 @@ class EveryViewTest {
       browser.saved();
       look(view);
     }
+    browser.go("#/note");
+    browser.click("[data-at='day-9']");
+    browser.waitForText(".read h2", "1 line to look at");
     browser.run(
         STILL_AT_WORK
             + "; (await import('./opening.js')).showOpening(document.getElementById('main'))");
@@ -184,6 +187,7 @@ class EveryViewTest {
     look("start, earlier months");
     browser.click(".earlier .plain");
     browser.waitForText("#go", "Open June 2026");
+    browser.waitForText("#note-words", "note-mended.txt");
     browser.choose("#out", other.toString());
     browser.click("#go");
     browser.waitForText("dialog", "holds May 2026");
