@@ -26,9 +26,11 @@ import javax.imageio.ImageIO;
 import org.daymount.album.DayPage;
 import org.daymount.album.Space;
 import org.daymount.crop.CropSettings;
+import org.daymount.image.Previews;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Measurer;
 import org.daymount.look.Measures.CloseLook;
+import org.daymount.look.detect.Detectors;
 import org.daymount.pick.Candidate;
 import org.daymount.pick.Contender;
 import org.daymount.pick.HeroPicker;
@@ -36,6 +38,7 @@ import org.daymount.pick.PersonsChoice;
 import org.daymount.pick.PickSettings;
 import org.daymount.pick.Score.Part;
 import org.daymount.unit.PaperSize;
+import org.daymount.unit.PixelSize;
 import org.daymount.unit.Ppi;
 
 /**
@@ -44,11 +47,15 @@ import org.daymount.unit.Ppi;
  * second[], never[] and alike[][]) and the pictures in {@code photos/} and {@code days/made/}.
  *
  * <p>Each picture is scored by itself in a 4x6 space, so bursts and the day before do not speak.
- * Odd days are the half that was tuned on, even days the other.
+ * With {@code -Deval.enlarged=3} all is done again with everything enlarged, and the days whose
+ * picture changes are told. Odd days are the half that was tuned on, even days the other.
  */
 final class DayTable {
   private static final PickSettings SETTINGS =
       new PickSettings(CropSettings.of(Ppi.ppi(300), Ppi.ppi(50))); // the pictures are small
+  private static final int ENLARGED = Integer.getInteger("eval.enlarged", 1);
+  private static final PickSettings LARGE_SETTINGS =
+      new PickSettings(CropSettings.of(Ppi.ppi(300 * ENLARGED), Ppi.ppi(50 * ENLARGED)));
   private static final DayPage PAGE =
       new DayPage(
           LocalDate.of(2026, 6, 3),
@@ -59,6 +66,7 @@ final class DayTable {
   private final PrintStream out;
   private final List<Day> days;
   private final Map<String, List<Part>> parts = new HashMap<>();
+  private final Map<String, List<Part>> enlarged = new HashMap<>();
 
   private record Day(
       int number,
@@ -85,24 +93,34 @@ final class DayTable {
       throws IOException {
     this.out = out;
     this.days = days(folder.resolve("days").resolve("days.json"));
-    Measurer measurer = new Measurer();
     Set<String> files = new LinkedHashSet<>();
     days.forEach(day -> files.addAll(day.files));
     for (String file : files) {
       Path made = folder.resolve("days").resolve("made").resolve(file);
       Path path = Files.exists(made) ? made : folder.resolve("photos").resolve(file);
       BufferedImage picture = EvalSet.rgb(ImageIO.read(path.toFile()));
-      EvalPhoto photo = new EvalPhoto(file, picture, List.of(), Optional.empty());
-      parts.put(
-          file,
-          score(
-              new AnalysedPhoto(
-                  photo.photo(), measurer.measure(picture).withClose(detector.apply(picture)))));
+      parts.put(file, score(looked(file, picture, detector.apply(picture)), SETTINGS));
+      if (ENLARGED > 1) {
+        BufferedImage large = Alter.smaller(picture, ENLARGED);
+        BufferedImage small = Previews.scaled(large, Detectors.WORKING_LONG_EDGE);
+        CloseLook look =
+            Detectors.scaled(detector.apply(small), sizeOf(small), sizeOf(large));
+        enlarged.put(file, score(looked(file, large, look), LARGE_SETTINGS));
+      }
     }
   }
 
-  private static List<Part> score(AnalysedPhoto photo) {
-    return new HeroPicker(SETTINGS, PersonsChoice.NONE)
+  private static AnalysedPhoto looked(String file, BufferedImage picture, CloseLook look) {
+    EvalPhoto photo = new EvalPhoto(file, picture, List.of(), Optional.empty());
+    return new AnalysedPhoto(photo.photo(), new Measurer().measure(picture).withClose(look));
+  }
+
+  private static PixelSize sizeOf(BufferedImage picture) {
+    return new PixelSize(picture.getWidth(), picture.getHeight());
+  }
+
+  private static List<Part> score(AnalysedPhoto photo, PickSettings settings) {
+    return new HeroPicker(settings, PersonsChoice.NONE)
         .pick(List.of(PAGE), Map.of(PAGE.day(), List.of(new Contender(photo, List.of()))))
         .get(0)
         .spaces()
@@ -121,6 +139,9 @@ final class DayTable {
     Set<String> names = new LinkedHashSet<>();
     parts.values().forEach(list -> list.forEach(part -> names.add(part.name())));
     names.forEach(name -> row("without " + name, number -> true, Set.of(name)));
+    if (ENLARGED > 1) {
+      turned();
+    }
     for (Day day : days) {
       List<String> order = order(day, Set.of());
       if (day.rank(order.get(0)) != Rank.BEST) {
@@ -130,6 +151,26 @@ final class DayTable {
         told.stream().filter(parts::containsKey).forEach(file -> told(day, file));
       }
     }
+  }
+
+  /** Which days' pictures change when everything is enlarged, and by what. */
+  private void turned() {
+    int turned = 0;
+    for (Day day : days) {
+      String before = order(day, Set.of()).get(0);
+      String after =
+          day.files.stream()
+              .max(Comparator.comparingDouble((String file) -> total(enlarged, file, Set.of())))
+              .orElseThrow();
+      if (!before.equals(after)) {
+        turned++;
+        out.printf("  day %d turns when enlarged%n", day.number);
+        for (String file : List.of(before, after)) {
+          out.printf("    %s %s%n    %s%n", file, parts.get(file), enlarged.get(file));
+        }
+      }
+    }
+    out.printf("%d of %d days turn when enlarged %d times%n", turned, days.size(), ENLARGED);
   }
 
   private void told(Day day, String file) {
@@ -170,7 +211,11 @@ final class DayTable {
   }
 
   private double total(String file, Set<String> without) {
-    return parts.get(file).stream()
+    return total(parts, file, without);
+  }
+
+  private static double total(Map<String, List<Part>> of, String file, Set<String> without) {
+    return of.get(file).stream()
         .filter(part -> !without.contains(part.name()))
         .mapToDouble(Part::value)
         .sum();

@@ -10,9 +10,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
@@ -25,14 +27,23 @@ import org.daymount.unit.PixelSize;
  * white where the subject is). It is given on the command line and never part of the project.
  */
 final class EvalSet {
+  private static final String PERSON = "1"; // of the COCO dataset
+
+  /** {@code -Deval.waist=true}: of people only the upper half is the subject. */
+  private static final boolean PEOPLE_TO_THE_WAIST = Boolean.getBoolean("eval.waist");
+
   private EvalSet() {}
 
   static List<EvalPhoto> read(Path folder) throws IOException {
     JsonNode marks = new ObjectMapper().readTree(folder.resolve("faces.json").toFile());
     Map<String, Path> masks = new HashMap<>();
+    Set<String> persons = new HashSet<>();
     for (String line : Files.readAllLines(folder.resolve("subjects.csv"))) {
       String[] fields = line.split(",");
       masks.put(fields[0], folder.resolve(fields[1]));
+      if (fields[2].equals(PERSON)) {
+        persons.add(fields[0]);
+      }
     }
     List<Path> files;
     try (Stream<Path> all = Files.list(folder.resolve("photos"))) {
@@ -46,6 +57,9 @@ final class EvalSet {
       Optional<Mask> mask = Optional.empty();
       if (masks.containsKey(name)) {
         mask = Optional.of(Mask.of(ImageIO.read(masks.get(name).toFile()), size));
+        if (PEOPLE_TO_THE_WAIST && persons.contains(name)) {
+          mask = mask.map(Mask::upperHalf);
+        }
       }
       photos.add(new EvalPhoto(name, picture, faces(marks.path(name)), mask));
     }

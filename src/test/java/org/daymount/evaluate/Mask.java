@@ -56,6 +56,14 @@ record Mask(int width, int height, boolean[] inside) {
     return PixelBox.edges(left, top, right, bottom);
   }
 
+  /** What lies above the middle of its height: of someone who stands, from the head to the waist. */
+  Mask upperHalf() {
+    PixelBox box = box();
+    boolean[] upper = new boolean[inside.length];
+    System.arraycopy(inside, 0, upper, 0, (box.y() + box.height() / 2) * width);
+    return new Mask(width, height, upper);
+  }
+
   /** How many of its pixels lie before each column (or, if not sideways, row), and the end. */
   long[] upTo(boolean sideways) {
     long[] sums = new long[(sideways ? width : height) + 1];
