@@ -103,8 +103,7 @@ final class DayTable {
       if (ENLARGED > 1) {
         BufferedImage large = Alter.smaller(picture, ENLARGED);
         BufferedImage small = Previews.scaled(large, Detectors.WORKING_LONG_EDGE);
-        CloseLook look =
-            Detectors.scaled(detector.apply(small), sizeOf(small), sizeOf(large));
+        CloseLook look = Detectors.scaled(detector.apply(small), sizeOf(small), sizeOf(large));
         enlarged.put(file, score(looked(file, large, look), LARGE_SETTINGS));
       }
     }

@@ -56,7 +56,9 @@ record Mask(int width, int height, boolean[] inside) {
     return PixelBox.edges(left, top, right, bottom);
   }
 
-  /** What lies above the middle of its height: of someone who stands, from the head to the waist. */
+  /**
+   * What lies above the middle of its height: of someone who stands, from the head to the waist.
+   */
   Mask upperHalf() {
     PixelBox box = box();
     boolean[] upper = new boolean[inside.length];
