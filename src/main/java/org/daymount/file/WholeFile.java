@@ -13,10 +13,15 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Duration;
+import java.time.Instant;
 
 /** Files that stand under their name whole, or as they were. */
 public final class WholeFile {
   private static final int MOST_PARTS = 100;
+
+  /** Between the system's account of a process and a disk elsewhere. */
+  private static final Duration CLOCKS_APART = Duration.ofMinutes(10);
 
   private static volatile Runnable beforeMove = () -> {};
 
@@ -126,13 +131,27 @@ public final class WholeFile {
       for (Path part : all) {
         String[] numbers = part.getFileName().toString().substring(stem.length()).split("-");
         boolean ours = numbers.length == 2 && numbers[0].matches("\\d{1,18}");
-        if (ours && ProcessHandle.of(Long.parseLong(numbers[0])).isEmpty()) {
+        if (ours && !isBeingWritten(part, Long.parseLong(numbers[0]))) {
           Files.deleteIfExists(part);
         }
       }
     } catch (DirectoryIteratorException e) {
       throw e.getCause();
     }
+  }
+
+  /** A process that began after the file was last written has only the number of the one that died. */
+  private static boolean isBeingWritten(Path part, long process) {
+    Instant written = Instant.ofEpochMilli(part.toFile().lastModified()); // 1970 when it is gone
+    return ProcessHandle.of(process)
+        .map(ProcessHandle::info)
+        .filter(
+            alive ->
+                alive
+                    .startInstant()
+                    .map(start -> start.isBefore(written.plus(CLOCKS_APART)))
+                    .orElse(true))
+        .isPresent();
   }
 
   private static String stem(Path file) {

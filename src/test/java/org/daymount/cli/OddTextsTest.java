@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * one line, before any picture is looked at, and costs no memory.
  */
 class OddTextsTest {
-  private static final Duration SOON = Duration.ofSeconds(60); // a pipe would never end
+  private static final Duration SOON = Duration.ofMinutes(5); // a pipe would never end
 
   @TempDir Path home;
   private Path photos;

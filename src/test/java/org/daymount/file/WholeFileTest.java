@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -44,6 +45,10 @@ class WholeFileTest {
     dead.getErrorStream().readAllBytes();
     dead.waitFor();
     Files.writeString(folder.resolve(".note.txt.daymount-part-" + dead.pid() + "-1"), "half");
+    Path earlier = // by a process that died long ago, whose number this one was given again
+        folder.resolve(".note.txt.daymount-part-" + ProcessHandle.current().pid() + "-2");
+    Files.writeString(earlier, "half");
+    Files.setLastModifiedTime(earlier, FileTime.fromMillis(0));
     String living = ".note.txt.daymount-part-" + ProcessHandle.current().pid() + "-1";
     Files.writeString(folder.resolve(living), "another thread's");
     Files.writeString(folder.resolve(".note.txt.daymount-part-mine-1"), "a person's");

@@ -17,9 +17,11 @@ import org.daymount.testphoto.ExifPhoto;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** Folders that are very full, very deep or oddly named: each file is used or named. */
 @Tag("slow")
+@Isolated // counts the processor time of the whole process
 class HostileFoldersTest {
   private static final int NAME_BYTES = 255; // the most that Linux's file systems take
   private static final int PATH_BYTES = 4096; // the most that its system calls take, with a zero

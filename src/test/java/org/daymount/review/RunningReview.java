@@ -87,9 +87,9 @@ final class RunningReview implements AutoCloseable {
     }
   }
 
-  /** Whether it ended by itself within some seconds. */
+  /** Whether it ended by itself within two minutes, which is seconds on an idle machine. */
   boolean hasEnded() throws InterruptedException {
-    command.join(20_000);
+    command.join(120_000);
     return !command.isAlive();
   }
 
