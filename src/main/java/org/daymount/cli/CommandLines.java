@@ -75,14 +75,15 @@ public final class CommandLines {
     CommandLine command = e.getCommandLine();
     PrintWriter err = command.getErr();
     String name = command.getCommandSpec().qualifiedName();
-    err.println("error: " + oneLine(e.getMessage()) + "; see '" + name + " --help'");
+    err.println(
+        "error: " + TerminalEscaper.of(oneLine(e.getMessage())) + "; see '" + name + " --help'");
     err.flush();
     return ExitCode.WRONG_COMMAND_LINE;
   }
 
   private static int failed(Exception e, CommandLine command, ParseResult parsed) {
     PrintWriter err = command.getErr();
-    err.println("error: " + foreseen(e).orElseGet(() -> unforeseen(e)));
+    err.println("error: " + TerminalEscaper.of(foreseen(e).orElseGet(() -> unforeseen(e))));
     if (parsed.expandedArgs().contains("--verbose") || parsed.expandedArgs().contains("-v")) {
       e.printStackTrace(err);
     }

@@ -104,7 +104,7 @@ final class LookCommand extends ContextCommand {
     }
     byte[] jpeg = new LookDrawing(pictures).jpeg(all.get(0).looked().get(), all.get(0).crops());
     Files.write(target, jpeg);
-    around.err().println("drawn: " + draw);
+    around.err().println("drawn: " + TerminalEscaper.of(draw.toString()));
   }
 
   private void print(PrintWriter out, Inspected inspected) {

@@ -157,7 +157,7 @@ final class ReviewCommand extends ContextCommand {
   private void keep(Cache cache, Path folder) {
     Stream.concat(cache.notes().stream(), OutOptions.keep(cache, folder).stream())
         .filter(note -> !talk.quiet)
-        .forEach(note -> around.err().println("note: " + note));
+        .forEach(note -> around.err().println("note: " + TerminalEscaper.of(note)));
     around.err().flush();
   }
 

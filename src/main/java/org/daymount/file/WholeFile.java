@@ -140,7 +140,9 @@ public final class WholeFile {
     }
   }
 
-  /** A process that began after the file was last written has only the number of the one that died. */
+  /**
+   * A process that began after the file was last written has only the number of the one that died.
+   */
   private static boolean isBeingWritten(Path part, long process) {
     Instant written = Instant.ofEpochMilli(part.toFile().lastModified()); // 1970 when it is gone
     return ProcessHandle.of(process)

@@ -157,7 +157,27 @@ class OddTextsTest {
     return run.out();
   }
 
-  /** A million letters without an end of line, brackets in brackets: read, or too large. */
+  /** What steers a terminal (ECMA-48) or turns a line around stands in words in the error too. */
+  @Test
+  void anErrorAboutAFileOfAnOddNameIsOneLine() throws IOException {
+    String name = "a\nerror: all is well\u001b[2K\u202Etxt.b";
+    Path folder;
+    try {
+      folder = Files.createDirectory(home.resolve(name));
+    } catch (IOException | java.nio.file.InvalidPathException e) {
+      assumeTrue(false, "no such names here");
+      return;
+    }
+    Shell.Result run = new Shell(home).run("note", folder.toString());
+    assertEquals(1, run.code());
+    assertEquals(1, run.err().lines().count(), run.err());
+    assertTrue(run.err().contains("\\u000aerror: all is well\\u001b[2K\\u202etxt.b"), run.err());
+    Shell.Result wrong = sheets("--dates", home.resolve("no\u001b[2Kne").toString());
+    assertEquals(2, wrong.code());
+    assertTrue(wrong.err().contains("no\\u001b[2Kne"), wrong.err());
+  }
+
+  /** A hundred thousand letters without an end of line, brackets in brackets. */
   @ParameterizedTest
   @CsvSource({"a", "(", "'1 '", "'\"'", "4x", "1/2", "twenty-one"})
   void aLineWithoutEndIsRead(String piece) throws IOException {

@@ -28,7 +28,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** XMP files beside photos: ISO 16684-1 and XMP part 3, "External storage of metadata". */
 class SidecarTest {
   private static final String NAMED = "IMG_20260610_101010";
-  private static final Duration SOON = Duration.ofMinutes(5); // of a busy machine; a pipe would never end
+  private static final Duration SOON =
+      Duration.ofMinutes(5); // of a busy machine; a pipe would never end
 
   @TempDir Path folder;
 
