@@ -1,6 +1,8 @@
 package org.daymount.pipeline;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -78,9 +80,32 @@ public final class Picked {
     return days.undated();
   }
 
-  /** The burst a photo is in. */
+  /** The burst a photo is in; a still that was not looked at is in that of its clip. */
   public Map<PhotoFile, Optional<String>> groups() {
-    return bursts.groups();
+    Map<PhotoFile, Optional<String>> groups = bursts.groups();
+    Map<Path, Optional<String>> clips = new HashMap<>();
+    groups.forEach(
+        (file, group) -> {
+          if (file.frame().isPresent()) {
+            clips.put(file.path(), group);
+          }
+        });
+    for (PhotoDay day : days.days()) {
+      for (Photo photo : day.photos()) {
+        PhotoFile file = photo.file();
+        if (isToBeSeenYet(photo) && clips.containsKey(file.path())) {
+          groups.putIfAbsent(file, clips.get(file.path()));
+        }
+      }
+    }
+    return groups;
+  }
+
+  /** Whether this is a still that is only looked at when a person chooses it. */
+  public boolean isToBeSeenYet(Photo photo) {
+    return photo.file().frame().isPresent()
+        && !looked.containsKey(photo.file())
+        && !problems.containsKey(photo.file());
   }
 
   /** What was measured, for every photo that was decoded. */

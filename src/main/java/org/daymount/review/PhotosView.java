@@ -70,7 +70,7 @@ final class PhotosView {
       node.put("height", photo.size().height());
       node.put("group", groups.getOrDefault(file, Optional.empty()).orElse(null));
       AnalysedPhoto looked = now.picked().looked().get(file);
-      node.put("readable", looked != null);
+      node.put("readable", looked != null || now.picked().isToBeSeenYet(photo));
       if (looked != null) {
         focus(looked).ifPresent(box -> point(node.putObject("focus"), box, photo.size()));
       }
