@@ -24,9 +24,10 @@ public record NoteDay(
     String heading,
     String storyText,
     List<Cut> cuts) {
-  /** At the start of a line as {@link NoteLine} has them, whatever else Java takes for one. */
+  /** At the start of a line as {@link NoteLine} has them, or of words that could be a page's. */
   private static final Pattern SAID_TO_BE_STORY =
-      Pattern.compile("(?<![^\\r\\n])\\\\(?!o/)(?=[\\p{L}\\p{N}*#\\[-])");
+      Pattern.compile(
+          "(?<![^\\r\\n])\\\\(?!o/)(?=[\\p{L}\\p{N}*#\\[-])|(?<=[ (\\[])\\\\(?=\\p{L}{2}|\\d)");
 
   /**
    * A part of the story's text that is not printed.

@@ -19,6 +19,7 @@ public final class NoteMender {
   private static final Pattern SLIP =
       Pattern.compile("^([^\\p{L}\\d]*)(?:\\d[OoIl]|[OoIl]\\d|[Il][OoIl])(?![\\p{L}\\d])");
 
+  private static final Pattern WORD = Pattern.compile("[\\p{L}\\d]");
   private static final Pattern LAST_BREAK = Pattern.compile("(\\r\\n|\\r|\\n)\\s*$");
 
   private final Function<String, MonthNote> reader;
@@ -66,6 +67,35 @@ public final class NoteMender {
         .map(lines -> with(lines, line, "\\" + lines.get(line - 1)))
         .filter(
             mended -> reader.apply(mended).days().stream().noneMatch(day -> day.line() == line));
+  }
+
+  /**
+   * The note with all that was taken off a day's card as its story, by a backslash before it.
+   *
+   * @param line that starts the day, from 1
+   */
+  public Optional<String> asPrinted(String text, int line) {
+    Optional<NoteDay> day = dayAt(text, line);
+    int start =
+        lines(text).stream().flatMap(List::stream).limit(line - 1L).mapToInt(String::length).sum();
+    if (day.isEmpty() || !text.startsWith(day.get().heading(), start)) {
+      return Optional.empty(); // a part of a line with several days
+    }
+    StringBuilder mended = new StringBuilder(text);
+    List<NoteDay.Cut> cuts = day.get().cuts();
+    for (int i = cuts.size() - 1; i >= 0; i--) {
+      int from = start + day.get().heading().length() + cuts.get(i).from();
+      Matcher word = WORD.matcher(text).region(from, from + cuts.get(i).to() - cuts.get(i).from());
+      if (word.find()) {
+        mended.insert(word.start(), '\\');
+      }
+    }
+    return Optional.of(mended.toString())
+        .filter(all -> dayAt(all, line).filter(read -> read.taken().isEmpty()).isPresent());
+  }
+
+  private Optional<NoteDay> dayAt(String text, int line) {
+    return reader.apply(text).days().stream().filter(day -> day.line() == line).findFirst();
   }
 
   /** The note ended behind its last day. */

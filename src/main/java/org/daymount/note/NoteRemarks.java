@@ -143,7 +143,8 @@ final class NoteRemarks {
     }
   }
 
-  void onOrder(List<DayEntry> entries) {
+  void onOrder(List<DayEntry> all) {
+    List<DayEntry> entries = all.stream().filter(each -> !each.day().isAfterthought()).toList();
     long falling =
         IntStream.range(1, entries.size())
             .filter(i -> entries.get(i).day().first() < entries.get(i - 1).day().last())

@@ -109,6 +109,10 @@ final class PageWordsInStory {
     Optional<Found> best = below ? at(storyFrom, Joint.LINE, storyFrom) : Optional.empty();
     Matcher start = START.matcher(line).region(storyFrom, line.length());
     start.useTransparentBounds(true);
+    int story = line.indexOf('\\', storyFrom); // what is behind a backslash is said to be story
+    if (story >= 0) {
+      start.region(storyFrom, story);
+    }
     while (start.find() && best.filter(Found::sure).isEmpty()) {
       boolean gap = start.group("gap") != null;
       int from = start.end();

@@ -125,9 +125,11 @@ final class NoteView implements ViewApi {
   private String mended(String text, JsonNode body) throws HttpException {
     int line = body.path("line").asInt();
     Optional<String> mended =
-        body.path("as").asText().equals("story")
-            ? mender.asStory(text, line)
-            : mender.asDay(text, line, body.path("day").asInt());
+        switch (body.path("as").asText()) {
+          case "story" -> mender.asStory(text, line);
+          case "printed" -> mender.asPrinted(text, line);
+          default -> mender.asDay(text, line, body.path("day").asInt());
+        };
     return mended.orElseThrow(
         () ->
             new HttpException(
@@ -170,6 +172,8 @@ final class NoteView implements ViewApi {
       day.put("story", row.story());
       ArrayNode taken = day.putArray("notPrinted");
       row.taken().forEach(taken::add);
+      day.put(
+          "printable", !row.taken().isEmpty() && mender.asPrinted(text, row.line()).isPresent());
     }
     ArrayNode remarks = root.putArray("remarks");
     note.remarks().forEach(remark -> remarks.add(remark(remark, note, text)));

@@ -200,7 +200,18 @@ function showNote(root) {
           'td',
           {},
           day.story,
-          day.notPrinted.length === 0 ? null : el('small', { class: 'quiet' }, ` not printed: ${day.notPrinted.join(' ')}`),
+          day.notPrinted.length === 0 ? null : el('small', { class: 'quiet' }, ` not printed: ${day.notPrinted.join(' ')} `),
+          !day.printable ? null : el(
+            'button',
+            {
+              type: 'button',
+              class: 'plain',
+              'data-at': `printed-${day.line}`,
+              title: 'These words are story, not for the page',
+              onclick: () => send('mend', { line: day.line, as: 'printed' }),
+            },
+            'Print it',
+          ),
         ),
       );
     }));

@@ -31,6 +31,23 @@ class NoteMenderTest {
   }
 
   @Test
+  void wordsTakenOffACardGoBackIntoItsStoryByABackslashThatIsNotPrinted() {
+    String text =
+        "June 2026\n3 Painted the hall (two photos)\n4 Fog, no pics\n5\n4x6 tall\nSun.\n6 Rain\nno photo\n";
+    assertEquals(Optional.of("Painted the hall"), story(text, 0));
+    String hall = MENDER.asPrinted(text, 2).orElseThrow();
+    assertEquals(Optional.of("Painted the hall (two photos)"), story(hall, 0));
+    assertTrue(NoteParser.parse(hall).days().get(0).words().saysNothing());
+    String rain = MENDER.asPrinted(text, 7).orElseThrow();
+    assertEquals(Optional.of("Rain\nno photo"), story(rain, 3));
+    assertEquals(Optional.empty(), MENDER.asPrinted("June 2026\n3 Fog.\n", 9));
+  }
+
+  private static Optional<String> story(String text, int day) {
+    return NoteParser.parse(text).days().get(day).story();
+  }
+
+  @Test
   void aPersonWhoCheersWithABackslashKeepsIt() {
     assertEquals(
         Optional.of("\\o/ she floats"),

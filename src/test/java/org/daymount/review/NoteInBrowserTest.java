@@ -64,8 +64,19 @@ class NoteInBrowserTest {
               "const {state, readMonth} = await import('./ask.js'); await readMonth();"
                   + "return [19, 29].map((i) => state.month.days[i].kind)"));
 
-      typeAndKeep(browser, mended.replace("two photos", "no photo"));
-      browser.waitForText(".read tbody", "no photo");
+      typeAndKeep(
+          browser,
+          mended.replace("two photos", "no photo").replace("Ferry.", "Ferry (one tall pic)"));
+      browser.waitForText(".read tbody", "not printed: (one tall pic)");
+      look(browser, 1280, false);
+      look(browser, 390, false);
+      browser.size(1280, 900, 1);
+      browser.click("[data-at='printed-2']");
+      browser.waitForText(".read tbody", "Ferry (one tall pic)");
+      assertTrue(
+          Files.readString(out.resolve(NoteInUse.MENDED)).contains("1 Ferry (\\one tall pic)"));
+      browser.click("#note-back");
+      browser.waitForText(".read tbody", "not printed: (one tall pic)");
       assertTrue(Files.readString(out.resolve(NoteInUse.MENDED)).contains("5 no photo"));
       browser.click("#note-back");
       browser.waitForText(".read tbody", "photo, photo");
