@@ -3,7 +3,7 @@ package org.daymount.problem;
 import java.util.Locale;
 
 /** What a warning is about: a {@link Problem.Kind} of one file, or a {@link Warning.Kind}. */
-public interface WarningKind {
+public sealed interface WarningKind permits Problem.Kind, Warning.Kind {
   /** Of the enum's constant. */
   String name();
 
