@@ -24,6 +24,17 @@ final class NoteEnd {
   private static final Pattern SIGNATURE =
       Pattern.compile("[ -]*(?:sent|written|typed|shared) (?:from|with|on|via) my .{2,30}");
 
+  /** Above what the writer has yet to buy or to do. */
+  private static final Pattern LIST_HEADING =
+      Pattern.compile(
+          "[ #*=_~(-]*(?:(?:things |stuff |still |also |noch |nog |ancora |jeszcze )?(?:to )?"
+              + "(?:buy|get|need|needed|order|do|print|pick up)|to-?do|(?:shopping|to-?do) list"
+              + "|shopping|(?:zu )?(?:kaufen|besorgen|erledigen)|einkaufen|einkaufsliste"
+              + "|(?:a )?(?:acheter|faire)|courses|(?:a |por |para )?(?:comprar|hacer|fazer)|compras"
+              + "|(?:da )?(?:comprare|fare)|spesa|(?:te )?(?:kopen|doen)|boodschappen"
+              + "|(?:do )?(?:kupic|kupienia|zrobienia)|zakupy|(?:att )?(?:kopa|gora)|inkop)"
+              + "(?: list)?[ .:!)*=_~-]*");
+
   private NoteEnd() {}
 
   static boolean isStop(NoteLine line) {
@@ -54,6 +65,14 @@ final class NoteEnd {
   static boolean closesAt(List<NoteLine> lines, int index, int end) {
     return CLOSING_LINE.matcher(lines.get(index).text().strip()).matches()
         && (index + 1 >= end || lines.get(index + 1).text().isBlank());
+  }
+
+  /** Whether a list of what the writer has yet to do begins below a blank line. */
+  static boolean startsList(List<NoteLine> lines, int index, int end) {
+    return LIST_HEADING.matcher(lines.get(index).text().strip()).matches()
+        && lines.get(index - 1).text().isBlank()
+        && index + 1 < end
+        && !lines.get(index + 1).text().isBlank();
   }
 
   /** Whether a line is no story, but says that the note is over, or who sent it. */

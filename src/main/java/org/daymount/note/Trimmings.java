@@ -45,12 +45,12 @@ final class Trimmings {
     return withoutAtEnd(off, lines, next, line -> HEADING.matcher(line.text()).matches());
   }
 
-  /** {@code The end}, and below it what the writer has yet to do. */
+  /** {@code The end} or {@code to buy:}, and below it what the writer has yet to do. */
   private static DayEntry withoutBelowEnd(DayEntry day, List<NoteLine> lines, int next) {
     DayEntry off = day;
     boolean closed = false;
     for (int i = day.headingEnds() + 1; i < next; i++) {
-      closed |= NoteEnd.closesAt(lines, i, next);
+      closed |= NoteEnd.closesAt(lines, i, next) || NoteEnd.startsList(lines, i, next);
       off = closed ? off.without(i, 0, lines.get(i).raw().length()) : off;
     }
     return off;
