@@ -8,6 +8,7 @@ import java.awt.image.ColorConvertOp;
 import java.awt.image.ColorModel;
 import java.awt.image.ComponentColorModel;
 import java.awt.image.DataBuffer;
+import java.awt.image.WritableRaster;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -107,11 +108,12 @@ final class SrgbRows {
   }
 
   private BufferedImage converted(int top, int rows) {
-    BufferedImage source = decoded.getSubimage(0, top, width(), rows);
-    int type =
-        decoded.getColorModel().hasAlpha()
-            ? BufferedImage.TYPE_INT_ARGB
-            : BufferedImage.TYPE_INT_RGB;
+    // with samples of its own: Java's colour engine copies the whole array that a part lies in
+    WritableRaster own = decoded.getRaster().createCompatibleWritableRaster(width(), rows);
+    own.setRect(decoded.getRaster().createChild(0, top, width(), rows, 0, 0, null));
+    ColorModel model = decoded.getColorModel();
+    BufferedImage source = new BufferedImage(model, own, model.isAlphaPremultiplied(), null);
+    int type = model.hasAlpha() ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB;
     return toSrgb.filter(source, new BufferedImage(width(), rows, type));
   }
 
