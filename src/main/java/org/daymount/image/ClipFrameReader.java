@@ -36,14 +36,14 @@ final class ClipFrameReader {
   /** What a decoded frame is made into while it is there. */
   @FunctionalInterface
   private interface Use {
-    BufferedImage of(CodedPlanes planes, Clip clip) throws IOException;
+    BufferedImage of(YuvFrame planes, Clip clip) throws IOException;
   }
 
   /** The part of it that falls on {@code target} pixels, for printing. */
   static BufferedImage part(Photo photo, PixelBox window, PixelSize target) throws IOException {
     ExifOrientation orientation = photo.orientation();
     PixelSize stored = orientation.stored(photo.size());
-    PixelBox there = Orienter.toStored(window, photo.size(), orientation);
+    PixelBox there = ExifRotator.toStored(window, photo.size(), orientation);
     PixelSize size = orientation.stored(target);
     return upright(
         photo,
@@ -86,10 +86,10 @@ final class ClipFrameReader {
   private static BufferedImage upright(Photo photo, Use use) throws IOException {
     PixelSize stored = photo.orientation().stored(photo.size());
     BufferedImage picture =
-        MemoryShare.with(BYTES_A_PIXEL * stored.area(), () -> decoded(photo.file(), stored, use));
+        MemoryBudget.with(BYTES_A_PIXEL * stored.area(), () -> decoded(photo.file(), stored, use));
     return photo.orientation() == ExifOrientation.TOP_LEFT
         ? picture
-        : Orienter.upright(picture, photo.orientation());
+        : ExifRotator.upright(picture, photo.orientation());
   }
 
   private static BufferedImage decoded(PhotoFile file, PixelSize stored, Use use)
@@ -127,7 +127,7 @@ final class ClipFrameReader {
   }
 
   /** The frame's pixels, of which {@code times} each way are one. */
-  private static SrgbRows srgb(CodedPlanes planes, Clip clip, int times) throws IOException {
+  private static SrgbRows srgb(YuvFrame planes, Clip clip, int times) throws IOException {
     PixelSize coded = clip.coded();
     if (planes.width() < coded.width() || planes.height() < coded.height()) {
       throw new IOException(
@@ -136,7 +136,7 @@ final class ClipFrameReader {
               + " pixels instead of "
               + coded);
     }
-    CodedColour colour = colour(clip.colour(), planes);
+    Cicp colour = colour(clip.colour(), planes);
     TileRows rows = TileRows.ofClip(ReducedPlanes.of(planes, times), colour);
     BufferedImage picture =
         new BufferedImage(
@@ -149,7 +149,7 @@ final class ClipFrameReader {
     return inSrgb(picture, colour);
   }
 
-  private static SrgbRows inSrgb(BufferedImage picture, CodedColour colour) {
+  private static SrgbRows inSrgb(BufferedImage picture, Cicp colour) {
     if (Profiles.of(colour).isEmpty()) {
       return new SrgbRows(picture);
     }
@@ -176,19 +176,19 @@ final class ClipFrameReader {
   }
 
   /** By the container, else by the coded picture, else as is usual for its size. */
-  private static CodedColour colour(Optional<ClipColour> container, CodedPlanes planes) {
-    CodedColour own = planes.colour();
+  private static Cicp colour(Optional<ClipColour> container, YuvFrame planes) {
+    Cicp own = planes.colour();
     int primaries = known(container.map(ClipColour::primaries), own.primaries());
     int transfer = known(container.map(ClipColour::transfer), own.transfer());
     int matrix = known(container.map(ClipColour::matrix), own.matrix());
-    if (matrix == CodedColour.UNSPECIFIED) {
+    if (matrix == Cicp.UNSPECIFIED) {
       matrix = planes.height() > MOST_LINES_OF_BT601 ? BT709 : BT601;
     }
     boolean full = container.flatMap(ClipColour::fullRange).orElse(own.fullRange());
-    return new CodedColour(primaries, transfer, matrix, full);
+    return new Cicp(primaries, transfer, matrix, full);
   }
 
   private static int known(Optional<Integer> first, int other) {
-    return first.filter(code -> code != CodedColour.UNSPECIFIED).orElse(other);
+    return first.filter(code -> code != Cicp.UNSPECIFIED).orElse(other);
   }
 }

@@ -38,7 +38,7 @@ final class DecodedFrame {
                 format.comp(0).depth(),
                 format.log2_chroma_w(),
                 format.log2_chroma_h(),
-                new CodedColour(
+                new Cicp(
                     frame.color_primaries(),
                     frame.color_trc(),
                     rgb ? 0 : frame.colorspace(),
@@ -62,7 +62,7 @@ final class DecodedFrame {
   }
 
   /** The samples in Java's own memory. */
-  CodedPlanes copied() {
+  YuvFrame copied() {
     byte[][] planes = new byte[layout.planes()][];
     int[] strides = new int[layout.planes()];
     for (int i = 0; i < planes.length; i++) {
@@ -71,6 +71,6 @@ final class DecodedFrame {
       plane.get(planes[i]);
       strides[i] = stride(i);
     }
-    return new CodedPlanes(layout, planes, strides);
+    return new YuvFrame(layout, planes, strides);
   }
 }

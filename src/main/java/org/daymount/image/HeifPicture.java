@@ -31,7 +31,7 @@ record HeifPicture(
     int columns,
     List<Item> tiles,
     Optional<Box> profile,
-    Optional<CodedColour> colour) {
+    Optional<Cicp> colour) {
   private static final int MOST_GRID_BYTES = 16;
 
   /** Of one coded picture or tile: what the decoder holds at once, outside the Java heap. */
@@ -104,7 +104,7 @@ record HeifPicture(
         columns,
         tiles,
         colourBox(bytes, item, tiles.get(0), "prof", "rICC"),
-        CodedColour.read(bytes, colourBox(bytes, item, tiles.get(0), "nclx")));
+        Cicp.read(bytes, colourBox(bytes, item, tiles.get(0), "nclx")));
   }
 
   /** Version, flags, rows - 1, columns - 1, width, height; flag 1 makes the sides 4 bytes. */

@@ -22,11 +22,12 @@ final class HeifRegionReader {
   private final FileBytes bytes;
   private final HeifItems items;
   private final HeifPicture picture;
-  private final ReadPlan plan;
+  private final DecodeRegion plan;
   private final BufferedImage kept;
-  private CodedColour colour;
+  private Cicp colour;
 
-  private HeifRegionReader(FileBytes bytes, HeifItems items, HeifPicture picture, ReadPlan plan) {
+  private HeifRegionReader(
+      FileBytes bytes, HeifItems items, HeifPicture picture, DecodeRegion plan) {
     this.bytes = bytes;
     this.items = items;
     this.picture = picture;
@@ -50,7 +51,7 @@ final class HeifRegionReader {
   /**
    * @param stored the size of the picture, or of its thumbnail when that is asked for
    */
-  static BufferedImage read(Path file, PixelSize stored, boolean thumbnail, ReadPlan plan)
+  static BufferedImage read(Path file, PixelSize stored, boolean thumbnail, DecodeRegion plan)
       throws IOException {
     try (FileBytes bytes = FileBytes.open(file)) {
       HeifItems items = HeifItems.read(bytes);
@@ -63,13 +64,13 @@ final class HeifRegionReader {
             "its header promises " + stored + " pixels, but it has " + picture.stored());
       }
       HeifPicture wanted = picture;
-      return MemoryShare.with(
+      return MemoryBudget.with(
           need(wanted, plan), () -> new HeifRegionReader(bytes, items, wanted, plan).read());
     }
   }
 
   /** Samples of a tile, of up to two bytes each, and three bytes for each pixel that is kept. */
-  private static long need(HeifPicture picture, ReadPlan plan) {
+  private static long need(HeifPicture picture, DecodeRegion plan) {
     return 3 * picture.tile().area()
         + 3 * plan.region().area() / ((long) plan.period() * plan.period());
   }
@@ -129,7 +130,7 @@ final class HeifRegionReader {
     return bytes.copy(box.body(), (int) box.length());
   }
 
-  private void keep(CodedPlanes planes, PixelBox place) throws IOException {
+  private void keep(YuvFrame planes, PixelBox place) throws IOException {
     if (planes.width() < place.width() || planes.height() < place.height()) {
       throw new IOException(
           "a tile of it has "

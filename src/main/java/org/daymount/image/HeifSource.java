@@ -36,14 +36,14 @@ final class HeifSource {
         photo,
         orientation.stored(photo.size()),
         false,
-        Orienter.toStored(window, photo.size(), orientation),
+        ExifRotator.toStored(window, photo.size(), orientation),
         orientation.stored(target));
   }
 
   private static BufferedImage upright(
       Photo photo, PixelSize stored, boolean thumbnail, PixelBox window, PixelSize target)
       throws IOException {
-    ReadPlan plan = ReadPlan.of(stored, window, target);
+    DecodeRegion plan = DecodeRegion.of(stored, window, target);
     BufferedImage region = HeifRegionReader.read(photo.file().path(), stored, thumbnail, plan);
     return Pictures.upright(region, plan, photo.orientation());
   }

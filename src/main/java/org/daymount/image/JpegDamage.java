@@ -30,7 +30,7 @@ final class JpegDamage {
       }
       long start = from;
       long size = length;
-      return MemoryShare.with(
+      return MemoryBudget.with(
           need(bytes.part(from, length)), () -> JpegCheck.damage(file, start, size));
     }
   }

@@ -21,7 +21,7 @@ import org.daymount.unit.PixelSize;
  * <p>The orientation (EXIF, or HEIF's own) is applied here and nowhere else, once: the window is
  * turned to where it lies in the stored picture, that region is decoded and resampled as stored,
  * and the small result is turned upright. Memory follows the window and the target (see {@link
- * ReadPlan}), not the file.
+ * DecodeRegion}), not the file.
  *
  * <p>A file that ends early is noticed where the decoder says so. The WebP decoder does not: its
  * files have to be compared with the length in their header before they come here.
@@ -255,7 +255,7 @@ public final class Pictures {
     }
     ExifOrientation orientation = photo.orientation();
     PixelSize stored = orientation.stored(photo.size());
-    PixelBox storedWindow = Orienter.toStored(window, photo.size(), orientation);
+    PixelBox storedWindow = ExifRotator.toStored(window, photo.size(), orientation);
     return notCutOff(
             photo,
             ReducedReader.read(
@@ -273,7 +273,7 @@ public final class Pictures {
 
   private static BufferedImage asDecoded(
       ReducedReader.Reduced reduced, ExifOrientation orientation) {
-    return Orienter.turned(new SrgbRows(reduced.pixels()).all(), orientation);
+    return ExifRotator.turned(new SrgbRows(reduced.pixels()).all(), orientation);
   }
 
   private static BufferedImage upright(
@@ -290,16 +290,16 @@ public final class Pictures {
             new SrgbRows(reduced.pixels()),
             reduced.across(storedWindow, storedTarget.width()),
             reduced.down(storedWindow, storedTarget.height()));
-    return Orienter.turned(resampled, orientation);
+    return ExifRotator.turned(resampled, orientation);
   }
 
   private static BufferedImage upright(Photo photo, PixelBox window, PixelSize target)
       throws IOException {
     ExifOrientation orientation = photo.orientation();
     PixelSize stored = orientation.stored(photo.size());
-    PixelBox storedWindow = Orienter.toStored(window, photo.size(), orientation);
+    PixelBox storedWindow = ExifRotator.toStored(window, photo.size(), orientation);
     PixelSize storedTarget = orientation.stored(target);
-    ReadPlan plan = ReadPlan.of(stored, storedWindow, storedTarget);
+    DecodeRegion plan = DecodeRegion.of(stored, storedWindow, storedTarget);
     RegionReader.Region region =
         RegionReader.read(photo.file().path(), photo.format(), stored, plan);
     if (region.isCutOff()) {
@@ -309,11 +309,12 @@ public final class Pictures {
   }
 
   /** From the decoded region to the target's size, colours and direction. */
-  static BufferedImage upright(BufferedImage region, ReadPlan plan, ExifOrientation orientation) {
+  static BufferedImage upright(
+      BufferedImage region, DecodeRegion plan, ExifOrientation orientation) {
     BufferedImage resampled =
         Lanczos.resample(
             new SrgbRows(region), plan.across(region.getWidth()), plan.down(region.getHeight()));
-    return Orienter.turned(resampled, orientation);
+    return ExifRotator.turned(resampled, orientation);
   }
 
   private static String cutOff(Photo photo) {

@@ -12,13 +12,7 @@ import java.io.IOException;
  * @param colour what the coded tile itself says of its colours
  */
 record PlaneLayout(
-    int width,
-    int height,
-    int planes,
-    int bits,
-    int chromaAcross,
-    int chromaDown,
-    CodedColour colour) {
+    int width, int height, int planes, int bits, int chromaAcross, int chromaDown, Cicp colour) {
   private static final int MOST_BITS = 12;
   private static final int MOST_SHARED = 2;
 

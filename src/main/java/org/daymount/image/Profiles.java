@@ -27,7 +27,7 @@ final class Profiles {
   }
 
   /** For colours told by code points; empty for those of sRGB and for those not known here. */
-  static Optional<ICC_Profile> of(CodedColour colour) {
+  static Optional<ICC_Profile> of(Cicp colour) {
     return colour.primaries() == P3 && !WideToSrgb.isNeeded(colour)
         ? Optional.of(MatrixProfile.displayP3())
         : Optional.empty();

@@ -24,7 +24,7 @@ final class ReducedPlanes {
    *     counts nowhere
    * @return of 8 bits, unless {@code times} is 1; colours are shared by no more pixels than before
    */
-  static CodedPlanes of(CodedPlanes planes, int times) {
+  static YuvFrame of(YuvFrame planes, int times) {
     if (times == 1) {
       return planes;
     }
@@ -48,7 +48,7 @@ final class ReducedPlanes {
                   Math.max(1, times >> planes.chromaAcross()),
                   Math.max(1, times >> planes.chromaDown()));
     }
-    return new CodedPlanes(layout, reduced, strides);
+    return new YuvFrame(layout, reduced, strides);
   }
 
   private static int shared(int log2, int times) {
@@ -59,8 +59,7 @@ final class ReducedPlanes {
     return left;
   }
 
-  private static byte[] mean(
-      CodedPlanes planes, int plane, PlaneLayout layout, int across, int down) {
+  private static byte[] mean(YuvFrame planes, int plane, PlaneLayout layout, int across, int down) {
     int width = layout.width(plane);
     int height = layout.height(plane);
     byte[] means = new byte[width * height];

@@ -102,7 +102,7 @@ final class ReducedReader {
         || !Reduction.leaving(smaller, stored).equals(Optional.of(Reduction.EIGHTH))) {
       return Optional.empty();
     }
-    return MemoryShare.with(
+    return MemoryBudget.with(
         need(file, stored.whole(), reduction.get()),
         () -> decodeBoth(file, stored, reduction.get()));
   }
@@ -153,7 +153,7 @@ final class ReducedReader {
 
   private static Optional<Reduced> read(
       Path file, PixelSize stored, PixelBox region, Reduction reduction) throws IOException {
-    return MemoryShare.with(
+    return MemoryBudget.with(
         need(file, region, reduction), () -> decode(file, stored, region, reduction));
   }
 

@@ -44,14 +44,14 @@ final class RegionReader {
   /**
    * @param stored the size the file's header gave; another size from the decoder is an error
    */
-  static Region read(Path file, PhotoFormat format, PixelSize stored, ReadPlan plan)
+  static Region read(Path file, PhotoFormat format, PixelSize stored, DecodeRegion plan)
       throws IOException {
-    return MemoryShare.with(
+    return MemoryBudget.with(
         need(file, format, stored, plan), () -> decode(file, format, stored, plan));
   }
 
   /** Decoded pixels at 4 bytes each, and what is held on the way to them. */
-  private static long need(Path file, PhotoFormat format, PixelSize stored, ReadPlan plan)
+  private static long need(Path file, PhotoFormat format, PixelSize stored, DecodeRegion plan)
       throws IOException {
     long pixels = 4 * plan.region().area() / ((long) plan.period() * plan.period());
     if (format == PhotoFormat.WEBP) {
@@ -73,7 +73,7 @@ final class RegionReader {
     }
   }
 
-  private static Region decode(Path file, PhotoFormat format, PixelSize stored, ReadPlan plan)
+  private static Region decode(Path file, PhotoFormat format, PixelSize stored, DecodeRegion plan)
       throws IOException {
     ImageReader reader = Readers.forFormat(format);
     try (ImageInputStream in = input(file, format)) {
@@ -164,7 +164,7 @@ final class RegionReader {
     }
   }
 
-  private static ImageReadParam params(ImageReader reader, ReadPlan plan) {
+  private static ImageReadParam params(ImageReader reader, DecodeRegion plan) {
     ImageReadParam params = reader.getDefaultReadParam();
     PixelBox region = plan.region();
     params.setSourceRegion(new Rectangle(region.x(), region.y(), region.width(), region.height()));

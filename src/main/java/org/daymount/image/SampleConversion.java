@@ -17,7 +17,7 @@ interface SampleConversion {
   /**
    * @param bits of each sample, 8 to 12
    */
-  static SampleConversion of(CodedColour colour, int bits) {
+  static SampleConversion of(Cicp colour, int bits) {
     return WideToSrgb.isNeeded(colour)
         ? new WideToSrgb(colour, bits)
         : new YccToRgb(colour.matrix(), colour.fullRange(), bits);

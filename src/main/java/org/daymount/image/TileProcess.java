@@ -107,7 +107,7 @@ final class TileProcess {
    * @throws Refused when the tile is damaged or of an unusual kind
    * @throws Ended when the process is no more
    */
-  CodedPlanes decode(TileCoding coding, boolean isNew, byte[] coded) throws IOException {
+  YuvFrame decode(TileCoding coding, boolean isNew, byte[] coded) throws IOException {
     AtomicBoolean late = new AtomicBoolean();
     Future<?> watch = watch(late, patience);
     try {
@@ -151,7 +151,7 @@ final class TileProcess {
     out.flush();
   }
 
-  private CodedPlanes answer(TileCoding coding) throws IOException {
+  private YuvFrame answer(TileCoding coding) throws IOException {
     if (!in.readBoolean()) {
       throw new Refused(in.readUTF());
     }
@@ -163,7 +163,7 @@ final class TileProcess {
                 in.readInt(),
                 in.readInt(),
                 in.readInt(),
-                new CodedColour(in.readInt(), in.readInt(), in.readInt(), in.readBoolean()))
+                new Cicp(in.readInt(), in.readInt(), in.readInt(), in.readBoolean()))
             .checked(coding.mostPixels());
     int[] strides = new int[layout.planes()];
     if (planes.length != layout.planes()) {
@@ -177,7 +177,7 @@ final class TileProcess {
       }
       read(i, Math.toIntExact(layout.bytes(i, strides[i])));
     }
-    return new CodedPlanes(layout, planes, strides);
+    return new YuvFrame(layout, planes, strides);
   }
 
   private void read(int plane, int length) throws IOException {

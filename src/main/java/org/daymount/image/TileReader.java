@@ -9,7 +9,7 @@ interface TileReader extends Closeable {
    * @param coding the same object for all tiles that are coded alike
    * @return valid until the next call
    */
-  CodedPlanes decode(TileCoding coding, byte[] coded) throws IOException;
+  YuvFrame decode(TileCoding coding, byte[] coded) throws IOException;
 
   @Override
   void close();
@@ -20,7 +20,7 @@ interface TileReader extends Closeable {
       private TileDecoder decoder;
 
       @Override
-      public CodedPlanes decode(TileCoding coding, byte[] coded) throws IOException {
+      public YuvFrame decode(TileCoding coding, byte[] coded) throws IOException {
         if (decoder == null || decoder.coding() != coding) {
           close();
           decoder = new TileDecoder(coding);

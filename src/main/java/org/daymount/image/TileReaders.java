@@ -100,7 +100,7 @@ final class TileReaders {
 
     /** A process may end for other reasons (little memory, a person), so a tile is tried twice. */
     @Override
-    public CodedPlanes decode(TileCoding coding, byte[] coded) throws IOException {
+    public YuvFrame decode(TileCoding coding, byte[] coded) throws IOException {
       try {
         return decodeOnce(coding, coded);
       } catch (TileProcess.Ended e) {
@@ -108,13 +108,13 @@ final class TileReaders {
       }
     }
 
-    private CodedPlanes decodeOnce(TileCoding coding, byte[] coded) throws IOException {
+    private YuvFrame decodeOnce(TileCoding coding, byte[] coded) throws IOException {
       if (process == null) {
         process = idleOrNew();
         told = null;
       }
       try {
-        CodedPlanes planes = process.decode(coding, coding != told, coded);
+        YuvFrame planes = process.decode(coding, coding != told, coded);
         told = coding;
         return planes;
       } catch (TileProcess.Refused e) {

@@ -5,7 +5,7 @@ package org.daymount.image;
  * are blended between their centres.
  */
 final class TileRows {
-  private final CodedPlanes planes;
+  private final YuvFrame planes;
   private final SampleConversion conversion;
   private final int[] near; // how much of the nearer colour difference a pixel has, in quarters
   private final int[] luma;
@@ -14,7 +14,7 @@ final class TileRows {
   private final int[] below;
 
   /** For pictures: centres lie in the middle of the pixels that share a colour, as in JPEG. */
-  static TileRows ofPicture(CodedPlanes planes, CodedColour colour) {
+  static TileRows ofPicture(YuvFrame planes, Cicp colour) {
     return new TileRows(planes, colour, 3, 3);
   }
 
@@ -22,11 +22,11 @@ final class TileRows {
    * For clips: centres lie on the left of two pixels (ITU-T H.264 and H.265, annex E, where
    * chroma_sample_loc_type is not there).
    */
-  static TileRows ofClip(CodedPlanes planes, CodedColour colour) {
+  static TileRows ofClip(YuvFrame planes, Cicp colour) {
     return new TileRows(planes, colour, 4, 2);
   }
 
-  private TileRows(CodedPlanes planes, CodedColour colour, int nearOfEven, int nearOfOdd) {
+  private TileRows(YuvFrame planes, Cicp colour, int nearOfEven, int nearOfOdd) {
     this.planes = planes;
     this.near = new int[] {nearOfEven, nearOfOdd};
     this.conversion = SampleConversion.of(colour, planes.bits());

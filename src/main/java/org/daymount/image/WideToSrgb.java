@@ -44,12 +44,12 @@ final class WideToSrgb implements SampleConversion {
   private final byte[] coded = new byte[STEPS]; // by the root of light over white
   private final float[] primaries = new float[9];
 
-  static boolean isNeeded(CodedColour colour) {
+  static boolean isNeeded(Cicp colour) {
     return colour.matrix() != 0 // those are coded as red, green and blue
         && (colour.transfer() == PQ || colour.transfer() == HLG || colour.primaries() == BT2020);
   }
 
-  WideToSrgb(CodedColour colour, int bits) {
+  WideToSrgb(Cicp colour, int bits) {
     hlg = colour.transfer() == HLG;
     rolled = hlg || colour.transfer() == PQ;
     int levels = 1 << bits;

@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Map;
-import org.daymount.image.LabJpeg;
+import org.daymount.image.PrintJpegEncoder;
 import org.daymount.month.Month;
 import org.daymount.month.MonthSheet;
 import org.daymount.month.Settings;
@@ -55,7 +55,7 @@ public final class Strip {
     PageSettings any = PageSettings.STANDARD;
     PageSettings pages =
         new PageSettings(any.page(), any.start(), any.firstWeekday(), any.album(), units);
-    byte[] jpeg = LabJpeg.encode(picture, ppi);
+    byte[] jpeg = PrintJpegEncoder.encode(picture, ppi);
     Month month =
         new Month(
             photo.taken().local().map(YearMonth::from).orElse(UNDATED),

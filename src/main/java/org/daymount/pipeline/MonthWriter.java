@@ -12,8 +12,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.daymount.cache.Cache;
-import org.daymount.image.LabJpeg;
 import org.daymount.image.Pictures;
+import org.daymount.image.PrintJpegEncoder;
 import org.daymount.month.Month;
 import org.daymount.month.MonthJson;
 import org.daymount.month.MonthSheet;
@@ -165,7 +165,7 @@ public final class MonthWriter {
               sheet.file(),
               Recipe.of(
                   "sheet", sheet.sheet(), sheet.content(), ppi, margin, month.settings().lighter()),
-              () -> LabJpeg.encode(painter.paint(sheet, margin, ppi), ppi)));
+              () -> PrintJpegEncoder.encode(painter.paint(sheet, margin, ppi), ppi)));
     }
     return drawAll(folder, files, jobs);
   }

@@ -146,7 +146,7 @@ class ClipStillsTest {
           };
       TileCoding coding = new TileCoding(type, opened.configuration(), clip.coded());
       try (TileReader reader = TileReader.here()) {
-        CodedPlanes planes = reader.decode(coding, opened.coded(first));
+        YuvFrame planes = reader.decode(coding, opened.coded(first));
         int[] row = new int[320];
         for (int y = 0; y < 180; y++) {
           planes.row(0, y, row);

@@ -138,7 +138,7 @@ class DamagedPicturesTest {
     BufferedImage scene = Painted.scene(WIDTH, HEIGHT);
     Path file = folder.resolve("scene." + format);
     if (format == PhotoFormat.JPEG) {
-      return Files.write(file, LabJpeg.encode(scene, Ppi.ppi(300)));
+      return Files.write(file, PrintJpegEncoder.encode(scene, Ppi.ppi(300)));
     }
     assertTrue(ImageIO.write(scene, format.name(), file.toFile()), "no writer for " + format);
     return file;

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
  * of the program's own formulas: an orange at the edge of what sRGB can show.
  */
 class HandWorkedColourTest {
-  private static final CodedColour PQ = new CodedColour(9, 16, 9, false);
+  private static final Cicp PQ = new Cicp(9, 16, 9, false);
 
   @Test
   void aStrongOrangeIsWhatTheStandardsMakeOfIt() {

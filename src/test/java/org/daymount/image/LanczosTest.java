@@ -65,9 +65,9 @@ class LanczosTest {
   @Test
   void aPictureAndItsMirrorImageGiveMirrorImages() {
     BufferedImage noise = Painted.noise(64, 48);
-    BufferedImage mirrored = Orienter.upright(noise, ExifOrientation.TOP_RIGHT);
+    BufferedImage mirrored = ExifRotator.upright(noise, ExifOrientation.TOP_RIGHT);
     TestPhotos.assertSamePixels(
-        Orienter.upright(resampled(noise, 27, 21), ExifOrientation.TOP_RIGHT),
+        ExifRotator.upright(resampled(noise, 27, 21), ExifOrientation.TOP_RIGHT),
         resampled(mirrored, 27, 21),
         1);
   }
@@ -93,7 +93,7 @@ class LanczosTest {
   void aThinnedPictureStaysInPlace(int period) {
     PixelBox window = new PixelBox(120, 0, 1200, 24);
     PixelBox region = new PixelBox(60, 0, 1320, 24);
-    ReadPlan plan = new ReadPlan(window, new PixelSize(150, 3), region, period);
+    DecodeRegion plan = new DecodeRegion(window, new PixelSize(150, 3), region, period);
     BufferedImage kept = new BufferedImage(1320 / period, 24 / period, BufferedImage.TYPE_INT_RGB);
     for (int x = 0; x < kept.getWidth(); x++) {
       for (int y = 0; y < kept.getHeight(); y++) {
@@ -178,7 +178,7 @@ class LanczosTest {
     PixelBox window = new PixelBox(x, y, w, h);
     PixelSize target = new PixelSize(targetWidth, targetHeight);
 
-    ReadPlan plan = ReadPlan.of(stored, window, target);
+    DecodeRegion plan = DecodeRegion.of(stored, window, target);
 
     assertTrue(plan.region().contains(window) && stored.whole().contains(plan.region()));
     double kept = window.area() / Math.pow(plan.period(), 2);

@@ -105,7 +105,7 @@ class PicturesTest {
     PixelSize target = new PixelSize(30, 20);
     BufferedImage expected =
         pictures.part(written(scene, ExifOrientation.TOP_LEFT), window, target);
-    Photo turned = written(Orienter.upright(scene, orientation.back()), orientation);
+    Photo turned = written(ExifRotator.upright(scene, orientation.back()), orientation);
     TestPhotos.assertSamePixels(expected, pictures.part(turned, window, target), 1);
   }
 

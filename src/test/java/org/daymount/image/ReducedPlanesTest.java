@@ -8,10 +8,10 @@ import org.junit.jupiter.api.Test;
 
 /** Means that can be worked out in the head. */
 class ReducedPlanesTest {
-  private static final CodedColour COLOUR = new CodedColour(1, 1, 1, false);
+  private static final Cicp COLOUR = new Cicp(1, 1, 1, false);
 
   /** 9 x 5 pixels, luma 10 times the row and once the column, colours shared by four. */
-  private static CodedPlanes planes(int bits) {
+  private static YuvFrame planes(int bits) {
     PlaneLayout layout = new PlaneLayout(9, 5, 3, bits, 1, 1, COLOUR);
     int step = 1 << bits - 8;
     int wide = bits == 8 ? 1 : 2;
@@ -30,10 +30,10 @@ class ReducedPlanesTest {
         }
       }
     }
-    return new CodedPlanes(layout, planes, strides);
+    return new YuvFrame(layout, planes, strides);
   }
 
-  private static int[] row(CodedPlanes planes, int plane, int y) {
+  private static int[] row(YuvFrame planes, int plane, int y) {
     int[] row = new int[plane == 0 ? planes.width() : planes.chromaWidth()];
     planes.row(plane, y, row);
     return row;
@@ -42,7 +42,7 @@ class ReducedPlanesTest {
   @Test
   void oneOfFourIsTheirMeanAndItsColourItsOwn() {
     for (int bits : new int[] {8, 10}) {
-      CodedPlanes halved = ReducedPlanes.of(planes(bits), 2);
+      YuvFrame halved = ReducedPlanes.of(planes(bits), 2);
       assertEquals(8, halved.bits());
       assertEquals(0, halved.chromaAcross());
       // (0 + 1 + 10 + 11) / 4 = 5.5, and 2 more for every two columns; halves go up
@@ -55,7 +55,7 @@ class ReducedPlanesTest {
 
   @Test
   void oneOfSixteenHasTheMeanOfFourColours() {
-    CodedPlanes quarter = ReducedPlanes.of(planes(8), 4);
+    YuvFrame quarter = ReducedPlanes.of(planes(8), 4);
     assertEquals(2, quarter.width());
     assertEquals(1, quarter.height());
     assertArrayEquals(new int[] {17, 21}, row(quarter, 0, 0)); // 16.5 and 20.5
@@ -64,7 +64,7 @@ class ReducedPlanesTest {
 
   @Test
   void nothingIsDoneToWhatIsNotReduced() {
-    CodedPlanes planes = planes(10);
+    YuvFrame planes = planes(10);
     assertSame(planes, ReducedPlanes.of(planes, ReducedPlanes.times(9, 9)));
   }
 

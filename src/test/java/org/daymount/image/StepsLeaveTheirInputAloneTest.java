@@ -32,8 +32,8 @@ class StepsLeaveTheirInputAloneTest {
 
   static Stream<Named<Step>> steps() {
     return Stream.of(
-        step("turning upright", p -> Orienter.upright(p, ExifOrientation.RIGHT_TOP), 30, 40),
-        step("leaving upright", p -> Orienter.upright(p, ExifOrientation.TOP_LEFT), 40, 30),
+        step("turning upright", p -> ExifRotator.upright(p, ExifOrientation.RIGHT_TOP), 30, 40),
+        step("leaving upright", p -> ExifRotator.upright(p, ExifOrientation.TOP_LEFT), 40, 30),
         step(
             "resampling",
             p ->
@@ -46,7 +46,7 @@ class StepsLeaveTheirInputAloneTest {
         step("scaling for a page", p -> Previews.scaled(p, 20), 20, 15),
         step("not scaling for a page", p -> Previews.scaled(p, 100), 40, 30),
         step("encoding for a page", p -> Previews.jpeg(p, 20, 0.8), 20, 15),
-        step("encoding for a lab", p -> LabJpeg.encode(p, Ppi.ppi(300)), 40, 30));
+        step("encoding for a lab", p -> PrintJpegEncoder.encode(p, Ppi.ppi(300)), 40, 30));
   }
 
   private static Named<Step> step(
@@ -74,7 +74,7 @@ class StepsLeaveTheirInputAloneTest {
 
   @Test
   void readingAPhotoLeavesItsFileAsItWas(@TempDir Path folder) throws IOException {
-    byte[] bytes = LabJpeg.encode(Painted.scene(40, 30), Ppi.ppi(300));
+    byte[] bytes = PrintJpegEncoder.encode(Painted.scene(40, 30), Ppi.ppi(300));
     Path file = Files.write(folder.resolve("photo.jpg"), bytes);
     Files.setLastModifiedTime(file, FileTime.fromMillis(1_600_000_000_000L));
     Photo photo = TestPhotos.upright(file, PhotoFormat.JPEG, 40, 30);

@@ -170,8 +170,8 @@ class TileReadersTest {
       TileCoding coding =
           new TileCoding(tile.type(), bytes.copy(hvcC.body(), (int) hvcC.length()), picture.tile());
       byte[] coded = items.data(tile, 1 << 24);
-      CodedPlanes one = there.decode(coding, coded);
-      CodedPlanes other = here.decode(coding, coded);
+      YuvFrame one = there.decode(coding, coded);
+      YuvFrame other = here.decode(coding, coded);
       assertEquals(
           new PixelSize(other.width(), other.height()), new PixelSize(one.width(), one.height()));
       assertEquals(other.colour(), one.colour());

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 
 class WideToSrgbTest {
-  private static final CodedColour HLG = new CodedColour(9, 18, 9, false);
-  private static final CodedColour PQ = new CodedColour(9, 16, 9, false);
+  private static final Cicp HLG = new Cicp(9, 18, 9, false);
+  private static final Cicp PQ = new Cicp(9, 16, 9, false);
 
   /** Report ITU-R BT.2408, table 1: HDR reference white and 18% grey at 203 and 26 cd/m². */
   @Test
@@ -43,7 +43,7 @@ class WideToSrgbTest {
 
   @Test
   void greyStaysGreyAndTheEndsAreBlackAndWhite() {
-    for (CodedColour colour : new CodedColour[] {HLG, PQ}) {
+    for (Cicp colour : new Cicp[] {HLG, PQ}) {
       WideToSrgb conversion = new WideToSrgb(colour, 10);
       assertEquals(0, conversion.rgb(64, 512, 512));
       assertEquals(0xffffff, conversion.rgb(940, 512, 512));

@@ -139,7 +139,7 @@ class ZimgTest {
     float[][] wide = linearGrid(transfer, "2020");
     float[][] narrow = linearGrid(transfer, "709");
     Differences off = new Differences();
-    WideToSrgb ours = new WideToSrgb(new CodedColour(9, code, 9, false), 10);
+    WideToSrgb ours = new WideToSrgb(new Cicp(9, code, 9, false), 10);
     for (int i = 0; i < ACROSS * LUMA; i++) {
       int[] patch = patch(i);
       if (isColour(patch)) {

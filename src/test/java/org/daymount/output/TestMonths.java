@@ -341,7 +341,8 @@ final class TestMonths {
     SheetPainter painter = new SheetPainter(TestMonths::scene);
     Map<String, byte[]> jpegs = new LinkedHashMap<>();
     for (MonthSheet sheet : month.sheets()) {
-      jpegs.put(sheet.file(), org.daymount.image.LabJpeg.encode(painter.paint(sheet, ppi), ppi));
+      jpegs.put(
+          sheet.file(), org.daymount.image.PrintJpegEncoder.encode(painter.paint(sheet, ppi), ppi));
     }
     return jpegs;
   }

@@ -9,7 +9,7 @@ import java.util.Arrays;
 final class BaselineScan extends ScanReader {
   private static final int ZEROS_ONLY = 15; // ZRL: sixteen zeros and no value
 
-  private final CellMeans cells;
+  private final ScaledIdct cells;
   private final HuffmanTable[] dcTables;
   private final int[][] acLookups;
   private final int[][] acSkips;
@@ -19,7 +19,8 @@ final class BaselineScan extends ScanReader {
   /**
    * @param cells null for an eighth, where a block's only cell is its DC coefficient
    */
-  BaselineScan(Frame frame, ScanHeader header, BitReader bits, CellMeans cells) throws JpegRefused {
+  BaselineScan(Frame frame, ScanHeader header, BitReader bits, ScaledIdct cells)
+      throws JpegRefused {
     super(frame, header, bits);
     this.cells = cells;
     int parts = header.parts().size();
@@ -52,7 +53,7 @@ final class BaselineScan extends ScanReader {
     int dc = dcBefore[n] * steps[0];
     int offset = component.offset(blockX, blockY);
     if (cells == null) {
-      component.samples()[offset] = CellMeans.ofFlatBlock(dc);
+      component.samples()[offset] = ScaledIdct.ofFlatBlock(dc);
       return;
     }
     Arrays.fill(block, 0);

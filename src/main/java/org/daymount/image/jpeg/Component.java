@@ -72,7 +72,7 @@ final class Component {
    */
   void putMean(int blockX, int blockY, int dc) {
     if (blockMeans != null) {
-      blockMeans[(blockY - top) * (right - left) + blockX - left] = CellMeans.ofFlatBlock(dc);
+      blockMeans[(blockY - top) * (right - left) + blockX - left] = ScaledIdct.ofFlatBlock(dc);
     }
   }
 
@@ -82,7 +82,7 @@ final class Component {
    * @param unitsPerRow of the whole picture; {@code unitRows} likewise
    * @param unitRowsKept at once
    */
-  void allocateBlocks(CellMeans cells, int unitsPerRow, int unitRows, int unitRowsKept) {
+  void allocateBlocks(ScaledIdct cells, int unitsPerRow, int unitRows, int unitRowsKept) {
     blocks =
         new ProgressiveBlocks(
             cells, unitsPerRow * across, unitRows * down, left, right, unitRowsKept * down);
@@ -155,13 +155,13 @@ final class Component {
    *
    * @param cells null when DC coefficients alone were kept
    */
-  void finishStrip(CellMeans cells, int unitTop, int unitBottom) {
+  void finishStrip(ScaledIdct cells, int unitTop, int unitBottom) {
     int[] block = new int[Block.COEFFICIENTS];
     for (int y = unitTop * down; y < unitBottom * down; y++) {
       for (int x = left; x < right; x++) {
         int kept = blocks.kept(x, y);
         if (cells == null) {
-          samples[offset(x, y)] = CellMeans.ofFlatBlock(blocks.dc(kept) * quantization[0]);
+          samples[offset(x, y)] = ScaledIdct.ofFlatBlock(blocks.dc(kept) * quantization[0]);
         } else {
           blocks.read(kept, quantization, block);
           putMean(x, y, block[0]);

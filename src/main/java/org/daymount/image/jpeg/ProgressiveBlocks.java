@@ -30,7 +30,7 @@ final class ProgressiveBlocks {
    * @param rowsKept block rows of a strip
    */
   ProgressiveBlocks(
-      CellMeans cells, int blocksPerRow, int blockRows, int left, int right, int rowsKept) {
+      ScaledIdct cells, int blocksPerRow, int blockRows, int left, int right, int rowsKept) {
     this.blocksPerRow = blocksPerRow;
     this.left = left;
     this.right = right;
@@ -43,7 +43,7 @@ final class ProgressiveBlocks {
     values = new short[(right - left) * rowsKept * slotsPerBlock];
   }
 
-  static int needed(CellMeans cells) {
+  static int needed(ScaledIdct cells) {
     int count = 0;
     for (int k = 0; k < Block.COEFFICIENTS; k++) {
       count += isNeeded(cells, k) ? 1 : 0;
@@ -51,7 +51,7 @@ final class ProgressiveBlocks {
     return count;
   }
 
-  private static boolean isNeeded(CellMeans cells, int k) {
+  private static boolean isNeeded(ScaledIdct cells, int k) {
     int place = Block.ZIGZAG[k];
     return k == 0
         || cells != null && cells.hasSay(place / Block.SIDE) && cells.hasSay(place % Block.SIDE);

@@ -92,7 +92,7 @@ final class ReducedDecoder {
     readThrough();
     check();
     if (frame.progressive()) {
-      CellMeans cells = cells();
+      ScaledIdct cells = cells();
       int top = wanted.top();
       while (true) {
         int bottom = Math.min(wanted.bottom(), top + stripRows);
@@ -220,7 +220,7 @@ final class ReducedDecoder {
   }
 
   private void allocateBlocks() {
-    CellMeans cells = cells();
+    ScaledIdct cells = cells();
     long unitRow = frame.blocks(wanted.across(), 1) * ProgressiveBlocks.needed(cells);
     stripRows =
         (int) Math.max(1, Math.min(wanted.down(), MOST_COEFFICIENTS / Math.max(1, unitRow)));
@@ -285,11 +285,11 @@ final class ReducedDecoder {
     }
   }
 
-  private CellMeans cells() {
+  private ScaledIdct cells() {
     return switch (reduction) {
-      case NONE -> new WholeCells();
-      case HALF -> new HalfCells();
-      case QUARTER -> new QuarterCells();
+      case NONE -> new Idct8x8();
+      case HALF -> new Idct4x4();
+      case QUARTER -> new Idct2x2();
       case EIGHTH -> null;
     };
   }

@@ -6,7 +6,7 @@
  * are packed), {@link org.daymount.image.jpeg.Frame} (how a picture is divided into blocks), {@link
  * org.daymount.image.jpeg.BaselineScan} and {@link org.daymount.image.jpeg.ProgressiveDcScan} and
  * {@link org.daymount.image.jpeg.ProgressiveAcScan} (what is stored of a block), {@link
- * org.daymount.image.jpeg.CellMeans} (how a block becomes pixels), and {@link
+ * org.daymount.image.jpeg.ScaledIdct} (how a block becomes pixels), and {@link
  * org.daymount.image.jpeg.ReducedJpeg} (how pixels get their colours).
  *
  * <p>Clauses named here are those of ITU-T T.81 (09/92), the JPEG standard.

@@ -150,20 +150,20 @@ public final class Detectors implements AutoCloseable {
    * sure of, that is all.
    */
   private List<Face> faces(Pixels picture, Letterbox square, List<Thing> things) {
-    List<Spot> whole = blazeFace.detect(picture, FaceJudge.FAINT);
+    List<Spot> whole = blazeFace.detect(picture, FaceFusion.FAINT);
     int longEdge = Math.max(picture.width(), picture.height());
-    List<Spot> persons = FaceJudge.persons(things, longEdge);
-    if (!FaceJudge.mayShowFaces(whole, persons)) {
+    List<Spot> persons = FaceFusion.persons(things, longEdge);
+    if (!FaceFusion.mayShowFaces(whole, persons)) {
       return List.of();
     }
-    List<Spot> ssd = faceSsd.detect(square, FaceJudge.FAINT);
-    List<Spot> open = FaceJudge.open(whole, ssd, persons);
+    List<Spot> ssd = faceSsd.detect(square, FaceFusion.FAINT);
+    List<Spot> open = FaceFusion.open(whole, ssd, persons);
     List<Spot> blaze =
-        Tiles.wholeAndParts(picture, whole, open, part -> blazeFace.detect(part, FaceJudge.FAINT));
+        Tiles.wholeAndParts(picture, whole, open, part -> blazeFace.detect(part, FaceFusion.FAINT));
     return asked(
         picture,
-        FaceJudge.judge(blaze, ssd, things, longEdge),
-        face -> FaceJudge.isSeconded(face, blaze, ssd));
+        FaceFusion.judge(blaze, ssd, things, longEdge),
+        face -> FaceFusion.isSeconded(face, blaze, ssd));
   }
 
   /** Of many, the mesh is asked about the largest; those of a crowd are too small for it. */
@@ -178,7 +178,7 @@ public final class Detectors implements AutoCloseable {
     for (Spot spot : spots) {
       double presence = largest.contains(spot) ? faceMesh.presence(picture, spot) : 0;
       Spot judged =
-          FaceJudge.withSecondOpinion(spot, presence, isSeconded.test(spot), size.longEdge());
+          FaceFusion.withSecondOpinion(spot, presence, isSeconded.test(spot), size.longEdge());
       Face face = new Face(judged.box().within(size), judged.confidence(), presence);
       if (face.isProtected()) {
         faces.add(face);

@@ -62,12 +62,12 @@ public class DetectorBenchmark extends Microbenchmark {
 
   @Benchmark
   public List<Spot> blazeFace() {
-    return blazeFace.detect(pixels, FaceJudge.FAINT);
+    return blazeFace.detect(pixels, FaceFusion.FAINT);
   }
 
   @Benchmark
   public List<Spot> faceSsd() {
-    return faceSsd.detect(square, FaceJudge.FAINT);
+    return faceSsd.detect(square, FaceFusion.FAINT);
   }
 
   @Benchmark

@@ -9,8 +9,8 @@ import org.daymount.unit.PixelSize;
  * Between a picture as stored and the same picture upright, for the eight values of the EXIF
  * ExifOrientation tag (CIPA DC-008, 4.6.4 A).
  */
-public final class Orienter {
-  private Orienter() {}
+public final class ExifRotator {
+  private ExifRotator() {}
 
   /** A new picture, upright, TYPE_INT_RGB; the stored one is left alone. */
   public static BufferedImage upright(BufferedImage stored, ExifOrientation orientation) {

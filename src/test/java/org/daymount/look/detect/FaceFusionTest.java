@@ -7,14 +7,14 @@ import java.util.List;
 import org.daymount.look.Face;
 import org.junit.jupiter.api.Test;
 
-class FaceJudgeTest {
+class FaceFusionTest {
   private static final int LONG_EDGE = 640;
   private static final Thing PERSON = thing(ThingKind.PERSON, 0.4);
 
   @Test
   void twoUnsureDetectorsThatAgreeAreSureTogether() {
     List<Spot> faces =
-        FaceJudge.judge(List.of(face(0.5)), List.of(face(0.4)), List.of(PERSON), LONG_EDGE);
+        FaceFusion.judge(List.of(face(0.5)), List.of(face(0.4)), List.of(PERSON), LONG_EDGE);
 
     assertEquals(1, faces.size());
     assertTrue(faces.get(0).confidence() >= Face.COUNTS_FROM);
@@ -23,14 +23,14 @@ class FaceJudgeTest {
   @Test
   void oneUnsureDetectorAloneIsNotBelieved() {
     assertEquals(
-        List.of(), FaceJudge.judge(List.of(face(0.49)), List.of(), List.of(PERSON), LONG_EDGE));
+        List.of(), FaceFusion.judge(List.of(face(0.49)), List.of(), List.of(PERSON), LONG_EDGE));
     assertEquals(
-        List.of(), FaceJudge.judge(List.of(), List.of(face(0.23)), List.of(PERSON), LONG_EDGE));
+        List.of(), FaceFusion.judge(List.of(), List.of(face(0.23)), List.of(PERSON), LONG_EDGE));
   }
 
   @Test
   void aDoubtfulFaceIsProtectedButDoesNotCount() {
-    Spot only = FaceJudge.judge(List.of(face(0.62)), List.of(), List.of(PERSON), LONG_EDGE).get(0);
+    Spot only = FaceFusion.judge(List.of(face(0.62)), List.of(), List.of(PERSON), LONG_EDGE).get(0);
 
     assertTrue(
         only.confidence() >= Face.PROTECTED_FROM && only.confidence() < Face.COUNTS_FROM,
@@ -49,7 +49,7 @@ class FaceJudgeTest {
   void aLargeFaceThatOneDetectorAloneSeesAndTheMeshDoesNotIsNone() {
     Spot bear = new Spot(100, 100, 187, 187, 0.99);
     assertTrue(after(bear, 0.01) < Face.PROTECTED_FROM);
-    Spot profile = FaceJudge.withSecondOpinion(bear, 0.01, true, LONG_EDGE);
+    Spot profile = FaceFusion.withSecondOpinion(bear, 0.01, true, LONG_EDGE);
     assertEquals(0.99, profile.confidence(), 1e-9, "both detectors know a face from the side");
   }
 
@@ -60,7 +60,7 @@ class FaceJudgeTest {
   }
 
   private static double after(Spot face, double presence) {
-    return FaceJudge.withSecondOpinion(face, presence, false, LONG_EDGE).confidence();
+    return FaceFusion.withSecondOpinion(face, presence, false, LONG_EDGE).confidence();
   }
 
   @Test
@@ -68,7 +68,7 @@ class FaceJudgeTest {
     List<Thing> dog = List.of(thing(ThingKind.DOG, 0.6));
 
     assertEquals(
-        List.of(), FaceJudge.judge(List.of(face(0.9)), List.of(face(0.9)), dog, LONG_EDGE));
+        List.of(), FaceFusion.judge(List.of(face(0.9)), List.of(face(0.9)), dog, LONG_EDGE));
   }
 
   @Test
@@ -76,13 +76,13 @@ class FaceJudgeTest {
     List<Thing> both = List.of(thing(ThingKind.DOG, 0.6), PERSON);
 
     assertEquals(
-        1, FaceJudge.judge(List.of(face(0.9)), List.of(face(0.9)), both, LONG_EDGE).size());
+        1, FaceFusion.judge(List.of(face(0.9)), List.of(face(0.9)), both, LONG_EDGE).size());
   }
 
   @Test
   void aFaceWithoutAPersonMustBeSurer() {
-    assertEquals(List.of(), FaceJudge.judge(List.of(face(0.65)), List.of(), List.of(), LONG_EDGE));
-    assertEquals(1, FaceJudge.judge(List.of(face(0.9)), List.of(), List.of(), LONG_EDGE).size());
+    assertEquals(List.of(), FaceFusion.judge(List.of(face(0.65)), List.of(), List.of(), LONG_EDGE));
+    assertEquals(1, FaceFusion.judge(List.of(face(0.9)), List.of(), List.of(), LONG_EDGE).size());
   }
 
   @Test
@@ -90,7 +90,7 @@ class FaceJudgeTest {
     Spot tiny = new Spot(100, 100, 12, 12, 0.9);
 
     assertEquals(
-        List.of(), FaceJudge.judge(List.of(tiny), List.of(tiny), List.of(PERSON), LONG_EDGE));
+        List.of(), FaceFusion.judge(List.of(tiny), List.of(tiny), List.of(PERSON), LONG_EDGE));
   }
 
   private static Spot face(double confidence) {

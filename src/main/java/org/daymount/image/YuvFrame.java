@@ -1,7 +1,7 @@
 package org.daymount.image;
 
 /** A decoded tile as its coding has it. */
-final class CodedPlanes {
+final class YuvFrame {
   private final PlaneLayout layout;
   private final byte[][] planes;
   private final int[] strides;
@@ -10,7 +10,7 @@ final class CodedPlanes {
    * @param planes each row by row; not copied
    * @param strides from the start of one row to that of the next, in bytes
    */
-  CodedPlanes(PlaneLayout layout, byte[][] planes, int[] strides) {
+  YuvFrame(PlaneLayout layout, byte[][] planes, int[] strides) {
     this.layout = layout;
     this.planes = planes;
     this.strides = strides;
@@ -49,7 +49,7 @@ final class CodedPlanes {
   }
 
   /** What the coded tile itself says of its colours. */
-  CodedColour colour() {
+  Cicp colour() {
     return layout.colour();
   }
 

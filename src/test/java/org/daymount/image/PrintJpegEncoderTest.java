@@ -19,14 +19,14 @@ import org.daymount.unit.Ppi;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class LabJpegTest {
+class PrintJpegEncoderTest {
   @TempDir Path folder;
 
   private final BufferedImage painted = Painted.scene(180, 120);
 
   @Test
   void theJfifHeaderGivesThePrintSizeInDotsPerInch() {
-    byte[] file = LabJpeg.encode(painted, Ppi.ppi(300));
+    byte[] file = PrintJpegEncoder.encode(painted, Ppi.ppi(300));
     // ITU-T T.871 (05/2011), 10.1: SOI, APP0, length 16, "JFIF" NUL, version 1.02, units at offset
     // 13 (1: dots per inch), then the two densities, two bytes each, high byte first.
     assertArrayEquals(
@@ -40,7 +40,7 @@ class LabJpegTest {
 
   @Test
   void itIsBaselineInFullColourWithTheSrgbProfileAndNoExif() {
-    byte[] file = LabJpeg.encode(painted, Ppi.ppi(300));
+    byte[] file = PrintJpegEncoder.encode(painted, Ppi.ppi(300));
     JpegSegments segments = JpegSegments.of(file);
 
     byte[] frame = segments.only(0xc0); // SOF0, baseline: ITU-T T.81, table B.1
@@ -58,7 +58,7 @@ class LabJpegTest {
 
   @Test
   void thePictureComesBackNearlyAsItWas() throws IOException {
-    byte[] file = LabJpeg.encode(painted, Ppi.ppi(300));
+    byte[] file = PrintJpegEncoder.encode(painted, Ppi.ppi(300));
     BufferedImage back = ImageIO.read(new ByteArrayInputStream(file));
     double difference = TestPhotos.lumaDifference(painted, back);
     assertTrue(difference < 1, "mean luma difference " + difference);
@@ -67,14 +67,15 @@ class LabJpegTest {
   @Test
   void theSamePixelsGiveTheSameBytes() {
     assertArrayEquals(
-        LabJpeg.encode(painted, Ppi.ppi(300)),
-        LabJpeg.encode(Painted.scene(180, 120), Ppi.ppi(300)));
+        PrintJpegEncoder.encode(painted, Ppi.ppi(300)),
+        PrintJpegEncoder.encode(Painted.scene(180, 120), Ppi.ppi(300)));
   }
 
   @Test
   void aPictureThatMayBeTransparentIsRefused() {
     BufferedImage clear = new BufferedImage(4, 4, BufferedImage.TYPE_INT_ARGB);
-    assertThrows(IllegalArgumentException.class, () -> LabJpeg.encode(clear, Ppi.ppi(300)));
+    assertThrows(
+        IllegalArgumentException.class, () -> PrintJpegEncoder.encode(clear, Ppi.ppi(300)));
   }
 
   @Test
@@ -99,6 +100,6 @@ class LabJpegTest {
   }
 
   private Path written() throws IOException {
-    return Files.write(folder.resolve("sheet.jpg"), LabJpeg.encode(painted, Ppi.ppi(300)));
+    return Files.write(folder.resolve("sheet.jpg"), PrintJpegEncoder.encode(painted, Ppi.ppi(300)));
   }
 }

@@ -11,7 +11,7 @@ import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.Test;
 
-class OrienterTest {
+class ExifRotatorTest {
   /**
    * CIPA DC-008, 4.6.4 A: which side of the upright scene row 0 and column 0 are. The stored
    * picture is 3 x 2 and its pixels are numbered 1 to 6 along its rows.
@@ -33,7 +33,7 @@ class OrienterTest {
     for (int i = 0; i < 6; i++) {
       stored.setRGB(i % 3, i / 3, i + 1);
     }
-    BufferedImage upright = Orienter.upright(stored, orientation);
+    BufferedImage upright = ExifRotator.upright(stored, orientation);
     StringBuilder rows = new StringBuilder();
     for (int y = 0; y < upright.getHeight(); y++) {
       rows.append(y == 0 ? "" : "/");
@@ -55,11 +55,11 @@ class OrienterTest {
       @ForAll @IntRange(min = 1, max = 9000) int boxHeight) {
     PixelSize upright = new PixelSize(width, height);
     PixelBox box = new PixelBox(x, y, boxWidth, boxHeight);
-    PixelBox stored = Orienter.toStored(box, upright, orientation);
-    assertEquals(box, Orienter.toUpright(stored, orientation.stored(upright), orientation));
+    PixelBox stored = ExifRotator.toStored(box, upright, orientation);
+    assertEquals(box, ExifRotator.toUpright(stored, orientation.stored(upright), orientation));
     assertEquals(
         orientation.stored(upright).whole(),
-        Orienter.toStored(upright.whole(), upright, orientation));
+        ExifRotator.toStored(upright.whole(), upright, orientation));
   }
 
   @Property(tries = 200)
@@ -70,12 +70,12 @@ class OrienterTest {
       @ForAll @IntRange(min = 1, max = 5) int boxWidth,
       @ForAll @IntRange(min = 1, max = 3) int boxHeight) {
     BufferedImage stored = Painted.scene(11, 11);
-    BufferedImage upright = Orienter.upright(stored, orientation);
+    BufferedImage upright = ExifRotator.upright(stored, orientation);
     PixelBox box = new PixelBox(x, y, boxWidth, boxHeight);
-    PixelBox there = Orienter.toStored(box, new PixelSize(11, 11), orientation);
+    PixelBox there = ExifRotator.toStored(box, new PixelSize(11, 11), orientation);
     TestPhotos.assertSamePixels(
         upright.getSubimage(x, y, boxWidth, boxHeight),
-        Orienter.upright(
+        ExifRotator.upright(
             stored.getSubimage(there.x(), there.y(), there.width(), there.height()), orientation),
         0);
   }

@@ -1,7 +1,7 @@
 package org.daymount.image.jpeg;
 
 /** A block as 2 by 2 cells of 4 pixels each way; only the DC and odd frequencies have a say. */
-final class QuarterCells extends CellMeans {
+final class Idct2x2 extends ScaledIdct {
   private static final int PIXELS = 4;
   private static final int PIXELS_BITS = 2;
   private static final int W1 = weight(1, PIXELS, 0);

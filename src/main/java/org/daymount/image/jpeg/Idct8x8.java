@@ -7,7 +7,7 @@ package org.daymount.image.jpeg;
  * (ICASSP 1989, figure 1 with the multiplications of its rotations drawn together as in libjpeg's
  * accurate transform, whose samples these are).
  */
-final class WholeCells extends CellMeans {
+final class Idct8x8 extends ScaledIdct {
   private static final int AFTER_COLUMNS = FRACTION - BETWEEN;
   private static final int AFTER_ROWS = FRACTION + BETWEEN + SCALE;
 

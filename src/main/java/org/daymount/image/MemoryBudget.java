@@ -7,7 +7,7 @@ import java.util.concurrent.Semaphore;
  * Lets pictures be decoded at the same time only as far as half of the memory goes; one that needs
  * more is decoded alone. What else is held (the small results, the program) has the other half.
  */
-final class MemoryShare {
+final class MemoryBudget {
   private static final int MEGABYTE = 1 << 20;
   private static final int ALL =
       (int)
@@ -16,7 +16,7 @@ final class MemoryShare {
   /** In order of arrival, so that a large one gets its turn. */
   private static final Semaphore MEGABYTES = new Semaphore(ALL, true);
 
-  private MemoryShare() {}
+  private MemoryBudget() {}
 
   /** Something that takes memory while it runs. */
   @FunctionalInterface

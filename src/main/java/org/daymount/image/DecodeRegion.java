@@ -16,13 +16,13 @@ import org.daymount.unit.PixelSize;
  * @param region to decode, in stored pixels: the window and what the filter needs around it
  * @param period one kept pixel stands for a cell of this many pixels each way
  */
-record ReadPlan(PixelBox window, PixelSize target, PixelBox region, int period) {
+record DecodeRegion(PixelBox window, PixelSize target, PixelBox region, int period) {
   /** Decoded pixels held at once, at 3 bytes each: a 12 megapixel phone photo is read in full. */
   private static final long MOST_PIXELS = 24_000_000;
 
   private static final int LEAST_OVER_TARGET = 2;
 
-  static ReadPlan of(PixelSize stored, PixelBox window, PixelSize target) {
+  static DecodeRegion of(PixelSize stored, PixelBox window, PixelSize target) {
     int period = period(window, target);
     int across = Lanczos.reach(window.width() / (double) target.width() / period) * period;
     int down = Lanczos.reach(window.height() / (double) target.height() / period) * period;
@@ -33,7 +33,7 @@ record ReadPlan(PixelBox window, PixelSize target, PixelBox region, int period) 
             Math.floorDiv(wanted.y(), period) * period,
             -Math.floorDiv(-wanted.right(), period) * period,
             -Math.floorDiv(-wanted.bottom(), period) * period);
-    return new ReadPlan(window, target, cells.within(stored), period);
+    return new DecodeRegion(window, target, cells.within(stored), period);
   }
 
   private static int period(PixelBox window, PixelSize target) {

@@ -9,11 +9,11 @@ import org.daymount.unit.Ppi;
  * full colour resolution, its print size given by the JFIF density (ITU-T T.871, 10.1), the sRGB
  * profile inside, and nothing about camera or place.
  */
-public final class LabJpeg {
+public final class PrintJpegEncoder {
   private static final float QUALITY = 0.95f;
   private static final int MOST_DENSITY = 0xffff; // two bytes in the file
 
-  private LabJpeg() {}
+  private PrintJpegEncoder() {}
 
   /**
    * The file's bytes; the same for the same pixels on the same Java.

@@ -12,7 +12,7 @@ import org.daymount.look.Face;
  * <p>The numbers were chosen on 128 photographs with 44 faces, in the middle of a range in which
  * every face is found.
  */
-final class FaceJudge {
+final class FaceFusion {
   /** Below this a spot is not a face, and a crop may cut it. */
   private static final double PROTECT = Face.PROTECTED_FROM;
 
@@ -46,7 +46,7 @@ final class FaceJudge {
   /** An animal this much surer than any person owns the face. */
   private static final double ANIMAL_OVER_PERSON = 2;
 
-  private FaceJudge() {}
+  private FaceFusion() {}
 
   /**
    * @param blazeFaces what BlazeFace saw
@@ -77,7 +77,7 @@ final class FaceJudge {
    * the persons large enough to have such a face.
    */
   static boolean mayShowFaces(List<Spot> blazeFaces, List<Spot> persons) {
-    return !persons.isEmpty() || blazeFaces.stream().anyMatch(FaceJudge::isSureAlone);
+    return !persons.isEmpty() || blazeFaces.stream().anyMatch(FaceFusion::isSureAlone);
   }
 
   private static boolean isSureAlone(Spot face) {

@@ -1,7 +1,7 @@
 package org.daymount.image.jpeg;
 
 /** A block as 4 by 4 cells of 2 pixels each way; the fourth frequency has no say. */
-final class HalfCells extends CellMeans {
+final class Idct4x4 extends ScaledIdct {
   private static final int PIXELS = 2;
   private static final int PIXELS_BITS = 1;
   private static final int OUTER_1 = weight(1, PIXELS, 0);

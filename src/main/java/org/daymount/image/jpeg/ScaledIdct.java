@@ -14,7 +14,7 @@ package org.daymount.image.jpeg;
  * reduced-size transforms of libjpeg (described in its jidctred.c), so that both give the same
  * samples; the tests compare them bit by bit.
  */
-abstract sealed class CellMeans permits WholeCells, HalfCells, QuarterCells {
+abstract sealed class ScaledIdct permits Idct8x8, Idct4x4, Idct2x2 {
   /** Bits behind the point of a mean of cosines. */
   static final int FRACTION = 13;
 

@@ -12,16 +12,16 @@ import org.daymount.image.IsoBoxes.Box;
  * @param transfer 13 sRGB; 1, 6 and 14 are treated as sRGB, as on screens
  * @param matrix 0 none (RGB), 1 BT.709, 5 and 6 BT.601, 9 BT.2020
  */
-record CodedColour(int primaries, int transfer, int matrix, boolean fullRange) {
+record Cicp(int primaries, int transfer, int matrix, boolean fullRange) {
   static final int UNSPECIFIED = 2;
 
-  static Optional<CodedColour> read(FileBytes bytes, Optional<Box> nclx) throws IOException {
+  static Optional<Cicp> read(FileBytes bytes, Optional<Box> nclx) throws IOException {
     if (nclx.isEmpty() || nclx.get().length() < 7) {
       return Optional.empty();
     }
     Cursor cursor = new Cursor(bytes, nclx.get());
     return Optional.of(
-        new CodedColour(
+        new Cicp(
             (int) cursor.unsigned(2),
             (int) cursor.unsigned(2),
             (int) cursor.unsigned(2),
