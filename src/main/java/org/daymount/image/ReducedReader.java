@@ -90,9 +90,10 @@ final class ReducedReader {
   /**
    * The whole picture in two sizes from one reading.
    *
-   * @param edges as of {@link #read(Path, PixelSize, int)}, the smaller first
-   * @return in the order of the edges; empty when the smaller is not an eighth or the larger is one
-   *     too, and when they cannot be made here
+   * @param smaller pixels of its long edge at least, as of {@link #read(Path, PixelSize, int)}
+   * @param larger the same of the other
+   * @return the smaller first; empty when the smaller is not an eighth or the larger is one too,
+   *     and when they cannot be made here
    */
   static Optional<List<Reduced>> readBoth(Path file, PixelSize stored, int smaller, int larger)
       throws IOException {
