@@ -1,6 +1,7 @@
 package org.daymount.look;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * A picture as 32 by 32 brightnesses, stretched to a square, for finding one picture in another: a
@@ -51,44 +52,42 @@ public record Miniature(byte[] lumas) {
     if (lumas.length == 0 || other.lumas.length == 0) {
       return 0;
     }
-    float[] part = other.cells(PART, PART);
-    double mean = mean(part);
+    double[] part = lessItsMean(other.cells(PART, PART));
+    double contrast = contrast(part);
     double best = 0;
     for (int cells = PART; SMALLEST * cells <= PART; cells++) {
       int across = (int) Math.round(aspect < 1 ? cells / aspect : cells);
       int down = (int) Math.round(aspect > 1 ? cells * aspect : cells);
-      best = Math.max(best, best(cells(across, down), across, down, part, mean));
+      best = Math.max(best, best(cells(across, down), across, down, part, contrast));
     }
     return best;
   }
 
-  private static double best(float[] whole, int across, int down, float[] part, double mean) {
+  private static double best(float[] whole, int across, int down, double[] part, double contrast) {
     double best = 0;
     for (int y = 0; y + PART <= down; y++) {
       for (int x = 0; x + PART <= across; x++) {
-        best = Math.max(best, alike(whole, y * across + x, across, part, mean));
+        best = Math.max(best, alike(whole, y * across + x, across, part, contrast));
       }
     }
     return best;
   }
 
-  private static double alike(float[] whole, int from, int across, float[] part, double mean) {
+  private static double alike(
+      float[] whole, int from, int across, double[] part, double contrastOfPart) {
     double sum = 0;
     double squares = 0;
     double products = 0;
-    double own = 0;
     for (int y = 0; y < PART; y++) {
       for (int x = 0; x < PART; x++) {
         double there = whole[from + y * across + x];
-        double here = part[y * PART + x] - mean;
         sum += there;
         squares += there * there;
-        products += there * here;
-        own += here * here;
+        products += there * part[y * PART + x];
       }
     }
     double contrast = Math.sqrt(Math.max(0, squares - sum * sum / (PART * PART)));
-    return products / ((contrast + EVEN) * (Math.sqrt(own) + EVEN));
+    return products / ((contrast + EVEN) * (contrastOfPart + EVEN));
   }
 
   private float[] cells(int across, int down) {
@@ -99,12 +98,21 @@ public record Miniature(byte[] lumas) {
     return Span.average(plane, across, down).values();
   }
 
-  private static double mean(float[] values) {
+  private static double[] lessItsMean(float[] values) {
     double sum = 0;
     for (float value : values) {
       sum += value;
     }
-    return sum / values.length;
+    double mean = sum / values.length;
+    return IntStream.range(0, values.length).mapToDouble(i -> values[i] - mean).toArray();
+  }
+
+  private static double contrast(double[] lessItsMean) {
+    double squares = 0;
+    for (double value : lessItsMean) {
+      squares += value * value;
+    }
+    return Math.sqrt(squares);
   }
 
   @Override

@@ -23,6 +23,7 @@ final class DayOptions {
 
   private final DayPage page;
   private final List<Contender> contenders;
+  private final Trials known;
   private final List<List<SpaceTrial>> trials;
   private final List<Way> ways;
 
@@ -45,6 +46,7 @@ final class DayOptions {
   DayOptions(DayPage page, List<Contender> contenders, PersonsChoice choices, Trials known) {
     this.page = page;
     this.contenders = List.copyOf(contenders);
+    this.known = known;
     this.trials = new ArrayList<>();
     List<Optional<SpaceTrial>> settled = new ArrayList<>();
     List<Boolean> away = new ArrayList<>();
@@ -131,7 +133,7 @@ final class DayOptions {
             .sorted(Comparator.comparingDouble((Integer j) -> -best(worth, j)))
             .map(contenders::get)
             .toList();
-    Set<Contender> again = SameScene.triedAgain(bestFirst);
+    Set<Contender> again = SameScene.triedAgain(bestFirst, known);
     double[][] once = new double[worth.length][];
     for (int i = 0; i < worth.length; i++) {
       once[i] = worth[i].clone();
@@ -158,7 +160,7 @@ final class DayOptions {
         .anyMatch(file -> contender.frames().anyMatch(frame -> frame.photo().file().equals(file)));
   }
 
-  private static double samenessOnPage(List<Optional<SpaceTrial>> heroes) {
+  private double samenessOnPage(List<Optional<SpaceTrial>> heroes) {
     List<SpaceTrial> filled = heroes.stream().flatMap(Optional::stream).toList();
     double sum = 0;
     for (int i = 0; i < filled.size(); i++) {
@@ -168,7 +170,7 @@ final class DayOptions {
         sum +=
             Math.max(
                 SAME_ON_ONE_PAGE * Alike.between(one, other),
-                SCENE_TWICE * SameScene.between(one, other));
+                SCENE_TWICE * known.sameScene(one, other));
       }
     }
     return sum;

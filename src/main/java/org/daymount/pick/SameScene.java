@@ -60,12 +60,13 @@ final class SameScene {
    * Of the best pictures those that only try again what a better one shows.
    *
    * @param bestFirst contenders
+   * @param known what was found out of two pictures before
    */
-  static Set<Contender> triedAgain(List<Contender> bestFirst) {
+  static Set<Contender> triedAgain(List<Contender> bestFirst, Trials known) {
     List<Contender> scenes = new ArrayList<>();
     Set<Contender> again = new HashSet<>();
     for (Contender one : bestFirst.subList(0, Math.min(COMPARED, bestFirst.size()))) {
-      if (scenes.stream().anyMatch(s -> between(s.looked(), one.looked()) >= SAME)) {
+      if (scenes.stream().anyMatch(s -> known.sameScene(s.looked(), one.looked()) >= SAME)) {
         again.add(one);
       } else {
         scenes.add(one);
