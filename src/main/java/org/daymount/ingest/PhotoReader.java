@@ -122,9 +122,13 @@ final class PhotoReader {
             + " "
             + QuickHash.of(path);
     Optional<FileFacts> before = known.get(Cache.Keep.MEASURED, key, FileFacts.class);
-    FileFacts facts =
-        before.isPresent() ? before.get() : read(path, attributes.size()).impersonal();
-    known.put(Cache.Keep.MEASURED, key, facts);
+    FileFacts facts;
+    if (before.isPresent()) {
+      facts = before.get();
+    } else {
+      facts = read(path, attributes.size()).impersonal();
+      known.put(Cache.Keep.MEASURED, key, facts);
+    }
     return settings.modelsWanted()
         ? facts.with(tagReader.read(path, facts.header().format()))
         : facts;
