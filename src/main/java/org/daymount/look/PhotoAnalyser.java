@@ -44,17 +44,11 @@ public final class PhotoAnalyser {
   private final Measurer measurer = new Measurer();
 
   public PhotoAnalyser(Pictures pictures) {
-    this(pictures, LookCache.NONE);
+    this(pictures, LookCache.NONE, LookAhead.NONE);
   }
 
   /**
    * @param remembered photos of earlier runs, which are not decoded again
-   */
-  public PhotoAnalyser(Pictures pictures, LookCache remembered) {
-    this(pictures, remembered, LookAhead.NONE);
-  }
-
-  /**
    * @param ahead looks closely at photos of its choice while they are at hand
    */
   public PhotoAnalyser(Pictures pictures, LookCache remembered, LookAhead ahead) {
