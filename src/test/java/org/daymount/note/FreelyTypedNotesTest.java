@@ -4,7 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Of the days in notes typed freely, how many are read as meant. Each folder was written before the
@@ -16,70 +17,26 @@ class FreelyTypedNotesTest {
   private static final int ODD = 1;
   private static final int EVEN = 0;
 
-  @Test
-  void ofTheFirstNotesNearlyAllDaysAreReadAsMeant() throws IOException {
-    assertShare("freely", ODD, 0.95);
-    assertShare("freely", EVEN, 0.95);
-  }
-
-  @Test
-  void ofTheSecondNotesNearlyAllDaysAreReadAsMeant() throws IOException {
-    assertShare("later", ODD, 0.95);
-    assertShare("later", EVEN, 0.95);
-  }
-
-  @Test
-  void ofTheThirdNotesNearlyAllDaysAreReadAsMeant() throws IOException {
-    assertShare("third", ODD, 0.95);
-    assertShare("third", EVEN, 0.95);
-  }
-
-  @Test
-  void ofTheFourthNotesNearlyAllDaysAreReadAsMeant() throws IOException {
-    assertShare("fourth", ODD, 0.95);
-    assertShare("fourth", EVEN, 0.95);
-  }
-
-  @Test
-  void ofTheFifthNotesNearlyAllDaysAreReadAsMeant() throws IOException {
-    assertShare("fifth", ODD, 0.95);
-    assertShare("fifth", EVEN, 0.95);
-  }
-
-  @Test
-  void ofTheSixthNotesNearlyAllDaysAreReadAsMeant() throws IOException {
-    assertShare("sixth", ODD, 0.95);
-    assertShare("sixth", EVEN, 0.9);
-  }
-
-  @Test
-  void ofTheSeventhNotesNearlyAllDaysAreReadAsMeant() throws IOException {
-    assertShare("seventh", ODD, 0.95);
-    assertShare("seventh", EVEN, 0.95);
-  }
-
-  @Test
-  void ofTheEighthNotesNearlyAllDaysAreReadAsMeant() throws IOException {
-    assertShare("eighth", ODD, 0.95);
-    assertShare("eighth", EVEN, 0.95);
-  }
-
-  @Test
-  void ofTheNinthNotesMoreThanHalfOfTheDaysAreReadAsMeant() throws IOException {
-    // The hard ones on purpose: codes of the writer's own, days named by "next day". Not mended
-    // yet.
-    assertShare("ninth", ODD, 0.65, 4);
-    assertShare("ninth", EVEN, 0.55, 5);
-  }
-
-  @Test
-  void ofTheTenthNotesNearlyAllDaysAreReadAsMeant() throws IOException {
-    assertShare("tenth", ODD, 0.95);
-    assertShare("tenth", EVEN, 0.95);
-  }
-
-  private static void assertShare(String folder, int half, double least) throws IOException {
-    assertShare(folder, half, least, 0);
+  /** Shares of days, and the most days with words on a wrong card, of the odd and the even half. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "freely, .95, 0, .95, 0",
+    "later, .95, 0, .95, 0",
+    "third, .95, 0, .95, 0",
+    "fourth, .95, 0, .95, 0",
+    "fifth, .95, 0, .95, 0",
+    "sixth, .95, 0, .9, 0",
+    "seventh, .95, 0, .95, 0",
+    "eighth, .95, 0, .95, 0",
+    // hard on purpose: codes of the writer's own, days named by "next day"; not mended yet
+    "ninth, .65, 4, .55, 5",
+    "tenth, .95, 0, .95, 0",
+  })
+  void nearlyAllDaysAreReadAsMeant(
+      String folder, double odd, int misplacedInOdd, double even, int misplacedInEven)
+      throws IOException {
+    assertShare(folder, ODD, odd, misplacedInOdd);
+    assertShare(folder, EVEN, even, misplacedInEven);
   }
 
   private static void assertShare(String folder, int half, double least, int mostMisplaced)
