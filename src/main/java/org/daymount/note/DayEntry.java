@@ -55,6 +55,11 @@ record DayEntry(
     return with;
   }
 
+  /** Whether a line is not printed from its start on. */
+  boolean isCut(int line) {
+    return cuts.stream().anyMatch(cut -> cut.line() == line && cut.from() == 0);
+  }
+
   DayEntry without(int line, int from, int to) {
     List<LineCut> all = new ArrayList<>(cuts);
     all.add(new LineCut(line, from, to));

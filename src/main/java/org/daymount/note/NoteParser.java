@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.daymount.album.NormalizedText;
@@ -85,13 +86,15 @@ public final class NoteParser {
     for (int i = 0; i < complete.size(); i++) {
       boolean last = i + 1 == complete.size();
       int next = last ? stop : complete.get(i + 1).index();
-      DayEntry day = complete.get(i);
-      days.add(Trimmings.off(day, lines, next, last).in(lines, next));
-    }
-    if (!complete.isEmpty()) {
-      DayCandidate last = complete.get(complete.size() - 1).day();
-      NoteEnd.paragraphBelow(lines, complete.stream().map(DayEntry::index).toList(), stop)
-          .ifPresent(at -> remarks.onParagraphBelow(lines.get(at), last));
+      DayEntry day = Trimmings.off(complete.get(i), lines, next, last);
+      days.add(day.in(lines, next));
+      if (last) {
+        OptionalInt below =
+            NoteEnd.paragraphBelow(lines, complete.stream().map(DayEntry::index).toList(), stop);
+        if (below.isPresent() && !day.isCut(below.getAsInt())) {
+          remarks.onParagraphBelow(lines.get(below.getAsInt()), day.day());
+        }
+      }
     }
     return days;
   }

@@ -222,6 +222,18 @@ class NoteParserTest {
   }
 
   @Test
+  void whatStandsApartBelowTheLastDayIsPrintedAndPointedAtUnlessItIsAList() {
+    String days = "June 2026\n28 ferry\n29 kitchen\n30 last day\n\n";
+    MonthNote apart = NoteParser.parse(days + "the best June\n");
+    assertEquals(1, apart.remarks().size());
+    assertTrue(apart.remarks().get(0).text().contains("is printed with day 30"));
+    assertTrue(apart.days().get(2).story().orElseThrow().contains("best June"));
+    MonthNote list = NoteParser.parse(days + "to buy\nglue dots\n");
+    assertEquals(List.of(), list.remarks());
+    assertEquals(Optional.of("last day"), list.days().get(2).story());
+  }
+
+  @Test
   void everyExampleInTheHandbookIsReadWithoutARemarkUnlessItIsMarkedBroken() throws IOException {
     List<String> seen = new ArrayList<>();
     Matcher example =
