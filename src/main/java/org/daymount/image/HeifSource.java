@@ -18,6 +18,9 @@ final class HeifSource {
 
   /** The whole picture, from its thumbnail where that is large enough. */
   static BufferedImage shown(Photo photo, PixelSize target) throws IOException {
+    if (!TileReaders.isAvailable()) {
+      return upright(photo, photo.size().whole(), target);
+    }
     PixelSize storedTarget = photo.orientation().stored(target);
     try {
       Optional<PixelSize> thumbnail = HeifRegionReader.thumbnail(photo.file().path(), storedTarget);
@@ -30,7 +33,13 @@ final class HeifSource {
     return upright(photo, photo.size().whole(), target);
   }
 
+  /** With the decoder that comes along; where it does not load, a converter's picture. */
   static BufferedImage upright(Photo photo, PixelBox window, PixelSize target) throws IOException {
+    if (!TileReaders.isAvailable()) {
+      try (HeifConverter.Converted converted = HeifConverter.convert(photo)) {
+        return RegionSource.upright(converted.photo(), window, target);
+      }
+    }
     ExifOrientation orientation = photo.orientation();
     return upright(
         photo,
@@ -45,6 +54,6 @@ final class HeifSource {
       throws IOException {
     DecodeRegion plan = DecodeRegion.of(stored, window, target);
     BufferedImage region = HeifRegionReader.read(photo.file().path(), stored, thumbnail, plan);
-    return Pictures.upright(region, plan, photo.orientation());
+    return RegionSource.upright(region, plan, photo.orientation());
   }
 }

@@ -3,10 +3,7 @@ package org.daymount.image;
 import java.awt.image.BufferedImage;
 import java.io.EOFException;
 import java.io.IOException;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.problem.Problem;
@@ -60,14 +57,14 @@ public final class Pictures {
     return decoded(
         photo,
         () -> {
-          Optional<BufferedImage> reduced = reduced(photo, target);
+          Optional<BufferedImage> reduced = JpegSource.whole(photo, target);
           if (reduced.isPresent()) {
             return reduced.get();
           }
           if (photo.format() == PhotoFormat.CLIP) {
             return ClipFrameReader.whole(photo, target);
           }
-          return isHeif(photo) && TileReaders.isAvailable()
+          return isHeif(photo)
               ? HeifSource.shown(photo, target)
               : anyFormat(photo, photo.size().whole(), target);
         });
@@ -88,9 +85,9 @@ public final class Pictures {
           if (photo.format() == PhotoFormat.CLIP) {
             return new Examined(ClipFrameReader.examined(photo, longEdge), Optional.empty());
           }
-          Optional<ReducedReader.Reduced> read = reducedStored(photo, target);
-          return read.isPresent()
-              ? examined(photo, read.get())
+          Optional<Examined> reduced = JpegSource.examined(photo, target);
+          return reduced.isPresent()
+              ? reduced.get()
               : new Examined(anyFormat(photo, photo.size().whole(), target), JpegDamage.in(photo));
         });
   }
@@ -108,46 +105,15 @@ public final class Pictures {
    * @param closerEdge the larger of the two
    */
   public Both both(Photo photo, int longEdge, int closerEdge) throws UnusablePicture {
-    PixelSize target = photo.size().within(closerEdge);
     Optional<Both> both =
         decoded(
             photo,
-            () -> {
-              Optional<List<ReducedReader.Reduced>> read =
-                  bothStored(photo, photo.size().within(longEdge), target);
-              if (read.isEmpty()) {
-                return Optional.empty();
-              }
-              PixelBox stored = photo.orientation().stored(photo.size()).whole();
-              return Optional.of(
-                  new Both(
-                      examined(photo, read.get().get(0)),
-                      upright(read.get().get(1), stored, target, photo.orientation())));
-            });
+            () ->
+                JpegSource.both(
+                    photo, photo.size().within(longEdge), photo.size().within(closerEdge)));
     return both.isPresent()
         ? both.get()
         : new Both(examined(photo, longEdge), whole(photo, closerEdge));
-  }
-
-  private static Optional<List<ReducedReader.Reduced>> bothStored(
-      Photo photo, PixelSize smaller, PixelSize larger) throws IOException {
-    if (photo.format() != PhotoFormat.JPEG) {
-      return Optional.empty();
-    }
-    Optional<List<ReducedReader.Reduced>> read =
-        ReducedReader.readBoth(
-            photo.file().path(),
-            photo.orientation().stored(photo.size()),
-            smaller.longEdge(),
-            larger.longEdge());
-    notCutOff(photo, read.map(both -> both.get(0)));
-    return read;
-  }
-
-  private static Examined examined(Photo photo, ReducedReader.Reduced read) throws IOException {
-    return new Examined(
-        asDecoded(read, photo.orientation()),
-        read.isKnownSound() ? Optional.empty() : JpegDamage.in(photo));
   }
 
   /**
@@ -182,7 +148,7 @@ public final class Pictures {
     return decoded(
         photo,
         () -> {
-          Optional<BufferedImage> reduced = reduced(photo, window, target, over);
+          Optional<BufferedImage> reduced = JpegSource.part(photo, window, target, over);
           return reduced.isPresent() ? reduced.get() : anyFormat(photo, window, target);
         });
   }
@@ -194,7 +160,7 @@ public final class Pictures {
       throw e;
     } catch (IOException | RuntimeException e) {
       if (endedEarly(e)) {
-        throw because(Problem.Kind.CUT_OFF, cutOff(photo), e);
+        throw because(Problem.Kind.CUT_OFF, RegionSource.cutOff(photo), e);
       }
       throw because(
           Problem.Kind.UNREADABLE,
@@ -215,113 +181,13 @@ public final class Pictures {
     if (photo.format() == PhotoFormat.CLIP) {
       return ClipFrameReader.part(photo, window, target);
     }
-    return isHeif(photo) ? heif(photo, window, target) : upright(photo, window, target);
+    return isHeif(photo)
+        ? HeifSource.upright(photo, window, target)
+        : RegionSource.upright(photo, window, target);
   }
 
   private static boolean isHeif(Photo photo) {
     return photo.format() == PhotoFormat.HEIF || photo.format() == PhotoFormat.AVIF;
-  }
-
-  /** With the decoder that comes along; where it does not load, with a converter's picture. */
-  private static BufferedImage heif(Photo photo, PixelBox window, PixelSize target)
-      throws IOException {
-    if (TileReaders.isAvailable()) {
-      return HeifSource.upright(photo, window, target);
-    }
-    try (HeifConverter.Converted converted = HeifConverter.convert(photo)) {
-      return upright(converted.photo(), window, target);
-    }
-  }
-
-  private static Optional<ReducedReader.Reduced> reducedStored(Photo photo, PixelSize target)
-      throws IOException {
-    if (photo.format() != PhotoFormat.JPEG) {
-      return Optional.empty();
-    }
-    PixelSize stored = photo.orientation().stored(photo.size());
-    return notCutOff(photo, ReducedReader.read(photo.file().path(), stored, target.longEdge()));
-  }
-
-  private static Optional<BufferedImage> reduced(Photo photo, PixelSize target) throws IOException {
-    PixelSize stored = photo.orientation().stored(photo.size());
-    return reducedStored(photo, target)
-        .map(read -> upright(read, stored.whole(), target, photo.orientation()));
-  }
-
-  private static Optional<BufferedImage> reduced(
-      Photo photo, PixelBox window, PixelSize target, int over) throws IOException {
-    if (photo.format() != PhotoFormat.JPEG) {
-      return Optional.empty();
-    }
-    ExifOrientation orientation = photo.orientation();
-    PixelSize stored = orientation.stored(photo.size());
-    PixelBox storedWindow = ExifRotator.toStored(window, photo.size(), orientation);
-    return notCutOff(
-            photo,
-            ReducedReader.read(
-                photo.file().path(), stored, storedWindow, orientation.stored(target), over))
-        .map(read -> upright(read, storedWindow, target, orientation));
-  }
-
-  private static Optional<ReducedReader.Reduced> notCutOff(
-      Photo photo, Optional<ReducedReader.Reduced> read) throws UnusablePicture {
-    if (read.isPresent() && read.get().isCutOff()) {
-      throw new UnusablePicture(Problem.Kind.CUT_OFF, cutOff(photo));
-    }
-    return read;
-  }
-
-  private static BufferedImage asDecoded(
-      ReducedReader.Reduced reduced, ExifOrientation orientation) {
-    return ExifRotator.turned(new SrgbRows(reduced.pixels()).all(), orientation);
-  }
-
-  private static BufferedImage upright(
-      ReducedReader.Reduced reduced,
-      PixelBox storedWindow,
-      PixelSize target,
-      ExifOrientation orientation) {
-    PixelSize storedTarget = orientation.stored(target);
-    if (reduced.isAlready(storedWindow, storedTarget)) {
-      return asDecoded(reduced, orientation);
-    }
-    BufferedImage resampled =
-        Lanczos.resample(
-            new SrgbRows(reduced.pixels()),
-            reduced.across(storedWindow, storedTarget.width()),
-            reduced.down(storedWindow, storedTarget.height()));
-    return ExifRotator.turned(resampled, orientation);
-  }
-
-  private static BufferedImage upright(Photo photo, PixelBox window, PixelSize target)
-      throws IOException {
-    ExifOrientation orientation = photo.orientation();
-    PixelSize stored = orientation.stored(photo.size());
-    PixelBox storedWindow = ExifRotator.toStored(window, photo.size(), orientation);
-    PixelSize storedTarget = orientation.stored(target);
-    DecodeRegion plan = DecodeRegion.of(stored, storedWindow, storedTarget);
-    RegionReader.Region region =
-        RegionReader.read(photo.file().path(), photo.format(), stored, plan);
-    if (region.isCutOff()) {
-      throw new UnusablePicture(Problem.Kind.CUT_OFF, cutOff(photo));
-    }
-    return upright(region.pixels(), plan, orientation);
-  }
-
-  /** From the decoded region to the target's size, colours and direction. */
-  static BufferedImage upright(
-      BufferedImage region, DecodeRegion plan, ExifOrientation orientation) {
-    BufferedImage resampled =
-        Lanczos.resample(
-            new SrgbRows(region), plan.across(region.getWidth()), plan.down(region.getHeight()));
-    return ExifRotator.turned(resampled, orientation);
-  }
-
-  private static String cutOff(Photo photo) {
-    return String.format(
-        Locale.ROOT,
-        "is cut off: its picture data end too early, after %.1f MB; copy it again from the phone",
-        photo.bytes() / 1e6);
   }
 
   private static boolean endedEarly(Throwable e) {
