@@ -4,13 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.daymount.album.PageForm;
 import org.daymount.album.Space;
 import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
-import org.daymount.unit.Units;
 
 /**
  * Which kinds of page hold a day's spaces and story cards: pockets where they would be at least
@@ -21,23 +19,21 @@ public final class PageFitter {
   private static final int MOST_SUBSETS = 10;
 
   private final PaperSize page;
-  private final Units units;
   private final List<PageKind> kinds;
 
   public PageFitter(PaperSize page) {
-    this(page, List.of(), Units.INCHES);
+    this(page, List.of());
   }
 
   public PageFitter(PageSettings settings) {
-    this(settings.page(), settings.album().have(), settings.units());
+    this(settings.page(), settings.album().have());
   }
 
   /**
    * @param have pockets of the kinds at hand, none for the whole page; an empty list: all there are
    */
-  private PageFitter(PaperSize page, List<List<PaperSize>> have, Units units) {
+  private PageFitter(PaperSize page, List<List<PaperSize>> have) {
     this.page = page;
-    this.units = units;
     this.kinds = have.isEmpty() ? PageKinds.of(page) : atHand(page, have);
   }
 
@@ -58,6 +54,10 @@ public final class PageFitter {
       }
     }
     return kinds;
+  }
+
+  PaperSize page() {
+    return page;
   }
 
   List<PageKind> kinds() {
@@ -215,56 +215,5 @@ public final class PageFitter {
 
   static List<PageItem> chosen(List<PageItem> items, List<Integer> indexes) {
     return indexes.stream().map(items::get).toList();
-  }
-
-  /** What does not fit, and the nearest that does, in words. */
-  String whyNot(List<PageItem> items) {
-    String asked = words(items) + (items.size() == 1 ? " does" : " do") + " not fit";
-    List<PageItem> freed = items.stream().map(PageItem::eitherWay).toList();
-    List<Integer> held = fits(freed).isEmpty() ? mostThatFits(freed) : all(freed);
-    if (held.isEmpty()) {
-      return asked + " on a " + units.sized(page) + " page, in no way; ask for a smaller size";
-    }
-    Arrangement found = fits(chosen(freed, held)).get(0);
-    List<PageItem> lying = new ArrayList<>();
-    for (int i = 0; i < held.size(); i++) {
-      PageItem item = freed.get(held.get(i));
-      lying.add(item.isCard() ? item : item.lying(found.boxes().get(i).size().direction()));
-    }
-    String nearest = words(lying) + on(found.kind());
-    String turned =
-        fits(items.stream().map(PageItem::onSideIfNeeded).toList()).isEmpty()
-            ? ""
-            : "; or write on its side, for a picture that lies turned";
-    return asked
-        + " on a "
-        + units.sized(page)
-        + " page; the nearest that does: "
-        + nearest
-        + turned;
-  }
-
-  String notOn(PageForm form, List<PageItem> items) {
-    return words(items) + (items.size() == 1 ? " does" : " do") + " not fit on a " + form.text();
-  }
-
-  private String on(PageKind kind) {
-    return kind.isFull()
-        ? " (glued on a full page)"
-        : " (a page of " + units.kind(kind.name()) + ")";
-  }
-
-  private String words(List<PageItem> items) {
-    java.util.Map<String, Long> counts =
-        items.stream()
-            .map(item -> item.words(units))
-            .collect(
-                Collectors.groupingBy(
-                    word -> word, java.util.LinkedHashMap::new, Collectors.counting()));
-    return counts.entrySet().stream()
-        .map(
-            entry ->
-                entry.getValue() > 1 ? entry.getValue() + " × " + entry.getKey() : entry.getKey())
-        .collect(Collectors.joining(" and "));
   }
 }

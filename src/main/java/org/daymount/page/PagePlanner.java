@@ -41,10 +41,12 @@ public final class PagePlanner {
 
   private final PageSettings settings;
   private final PageFitter fitter;
+  private final Misfit misfit;
 
   public PagePlanner(PageSettings settings) {
     this.settings = settings;
     this.fitter = new PageFitter(settings);
+    this.misfit = new Misfit(fitter, settings.units());
   }
 
   /**
@@ -103,11 +105,11 @@ public final class PagePlanner {
     List<Arrangement> found = fitter.fits(items, day.form());
     if (found.isEmpty() && day.form().isPresent() && !fitter.fits(items).isEmpty()) {
       misfits.put(
-          day.day(), fitter.notOn(day.form().get(), items) + "; it is planned on what holds it");
+          day.day(), misfit.notOn(day.form().get(), items) + "; it is planned on what holds it");
       found = fitter.fits(items);
     }
     if (found.isEmpty()) {
-      misfits.put(day.day(), fitter.whyNot(items));
+      misfits.put(day.day(), misfit.whyNot(items));
       held = fitter.mostThatFits(items);
       found = fitter.fits(PageFitter.chosen(items, held));
     }
