@@ -2,7 +2,6 @@ package org.daymount.image;
 
 import java.io.IOException;
 import java.util.Optional;
-import org.daymount.image.HeifItems.Cursor;
 import org.daymount.image.IsoBoxes.Box;
 
 /**
@@ -19,7 +18,7 @@ record Cicp(int primaries, int transfer, int matrix, boolean fullRange) {
     if (nclx.isEmpty() || nclx.get().length() < 7) {
       return Optional.empty();
     }
-    Cursor cursor = new Cursor(bytes, nclx.get());
+    BoxCursor cursor = new BoxCursor(bytes, nclx.get());
     return Optional.of(
         new Cicp(
             (int) cursor.unsigned(2),

@@ -3,7 +3,6 @@ package org.daymount.image;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import org.daymount.image.HeifItems.Cursor;
 import org.daymount.image.HeifItems.Item;
 import org.daymount.image.IsoBoxes.Box;
 import org.daymount.photo.ExifOrientation;
@@ -129,7 +128,7 @@ record HeifPicture(
   private static PixelSize extent(FileBytes bytes, Item item) throws IOException {
     Box extent =
         item.property("ispe").orElseThrow(() -> HeifItems.broken("does not tell its size"));
-    Cursor cursor = new Cursor(bytes, extent).versioned();
+    BoxCursor cursor = new BoxCursor(bytes, extent).versioned();
     return new StoredSize(cursor.unsigned(4), cursor.unsigned(4)).checked();
   }
 
@@ -177,10 +176,10 @@ record HeifPicture(
       turns.shown = composed.whole();
       for (Box property : item.properties()) {
         switch (property.name()) {
-          case "clap" -> turns.shown = cleanAperture(new Cursor(bytes, property), composed);
+          case "clap" -> turns.shown = cleanAperture(new BoxCursor(bytes, property), composed);
           case "irot" ->
-              turns.turn(antiClockwise((int) new Cursor(bytes, property).unsigned(1) & 3));
-          case "imir" -> turns.turn(mirrored((int) new Cursor(bytes, property).unsigned(1) & 1));
+              turns.turn(antiClockwise((int) new BoxCursor(bytes, property).unsigned(1) & 3));
+          case "imir" -> turns.turn(mirrored((int) new BoxCursor(bytes, property).unsigned(1) & 1));
           default -> {}
         }
       }
@@ -211,7 +210,7 @@ record HeifPicture(
      * Width, height, and how far its centre lies from the picture's, as fractions (ISO/IEC
      * 14496-12, 12.1.4). MIAF puts it before any turn. One that makes no sense is not used.
      */
-    private static PixelBox cleanAperture(Cursor cursor, PixelSize composed) throws IOException {
+    private static PixelBox cleanAperture(BoxCursor cursor, PixelSize composed) throws IOException {
       double width = cursor.unsigned(4) / (double) cursor.unsigned(4);
       double height = cursor.unsigned(4) / (double) cursor.unsigned(4);
       double right = (int) cursor.unsigned(4) / (double) cursor.unsigned(4);
