@@ -20,12 +20,6 @@ public record StoryCard(
     int number,
     int count,
     CardStyle style) {
-  /** A card of the usual looks. */
-  public StoryCard(
-      LocalDate day, PaperSize size, Length textSize, List<String> lines, int number, int count) {
-    this(day, size, textSize, lines, number, count, CardStyle.USUAL);
-  }
-
   public StoryCard {
     lines = List.copyOf(lines);
   }

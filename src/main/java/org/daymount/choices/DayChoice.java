@@ -64,10 +64,6 @@ public record DayChoice(
     return new DayChoice(spaces, changed, pageOf, page, pageReplaced, other);
   }
 
-  DayChoice withPageOf(Optional<LocalDate> changed) {
-    return new DayChoice(spaces, story, changed, page, pageReplaced, other);
-  }
-
   public DayChoice withPage(Optional<PageSpec> changed) {
     return new DayChoice(spaces, story, pageOf, changed, pageReplaced, other);
   }

@@ -20,17 +20,6 @@ public record Month(
     List<MonthSheet> sheets,
     AlbumLayout album,
     List<Warning> warnings) {
-  /** Without pages: sheets alone. */
-  public Month(
-      YearMonth month,
-      Settings settings,
-      List<MonthPhoto> photos,
-      List<MonthDay> days,
-      List<MonthSheet> sheets,
-      List<Warning> warnings) {
-    this(month, settings, photos, days, sheets, AlbumLayout.NONE, warnings);
-  }
-
   public Month {
     photos = List.copyOf(photos);
     days = List.copyOf(days);

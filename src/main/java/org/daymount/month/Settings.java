@@ -26,20 +26,6 @@ public record Settings(
     Paper paper,
     Length margin,
     Lightening lighter) {
-  /** For a lab: no margin, pictures as they are. */
-  public Settings(
-      LocalTime dayStarts,
-      String space,
-      Length reveal,
-      Ppi ppi,
-      Ppi minPpi,
-      PaperSize sheet,
-      Length labTrim,
-      Paper paper) {
-    this(
-        dayStarts, space, reveal, ppi, minPpi, sheet, labTrim, paper, Length.ZERO, Lightening.NONE);
-  }
-
   public Settings {
     new SheetSettings(sheet, labTrim, margin); // says what is wrong with them
   }

@@ -132,12 +132,6 @@ final class PdfFlow implements AutoCloseable {
     }
   }
 
-  /** How tall {@link #paragraph} will be. */
-  double height(String mark, String words, Weight weight, double width) throws IOException {
-    double indent = mark.isEmpty() ? 0 : 16;
-    return text.lines(words, weight, BODY, width - indent).size() * LINE;
-  }
-
   void newPage() throws IOException {
     if (stream != null) {
       stream.close();

@@ -37,15 +37,9 @@ public final class SheetPainter {
   }
 
   /**
+   * @param margin what the printer leaves white at each edge; zero for prints of a lab
    * @return TYPE_INT_RGB, sRGB, exactly the sheet's size: a 4x6 sheet at 300 ppi is 1200 x 1800
    * @throws IOException when a photo cannot be read any more; the message names it
-   */
-  public BufferedImage paint(MonthSheet monthSheet, Ppi ppi) throws IOException {
-    return paint(monthSheet, Length.ZERO, ppi);
-  }
-
-  /**
-   * @param margin what the printer leaves white at each edge; zero for prints of a lab
    */
   public BufferedImage paint(MonthSheet monthSheet, Length margin, Ppi ppi) throws IOException {
     Sheet sheet = monthSheet.sheet();

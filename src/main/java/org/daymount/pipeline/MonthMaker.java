@@ -92,14 +92,8 @@ public final class MonthMaker {
    * below are each to be read from top to bottom; the review does the first once, the second
    * whenever a person changes something, and the third when sheets are asked for.
    *
-   * @throws RunFailed when there is nothing to make a month of, or the note cannot be read
-   */
-  public Month make(Request request) {
-    return make(request, note -> {});
-  }
-
-  /**
    * @param noteRead told what was read in the note, if there is one, before anything is laid out
+   * @throws RunFailed when there is nothing to make a month of, or the note cannot be read
    */
   public Month make(Request request, Consumer<NoteInUse.Reading> noteRead) {
     Surveyed surveyed = surveyed(request, month -> {});
@@ -110,12 +104,9 @@ public final class MonthMaker {
     return finish(request, surveyed, picked);
   }
 
-  /** Reads and looks at everything; what a person chose makes no difference yet. */
-  public Surveyed survey(Request request) {
-    return survey(request, month -> {});
-  }
-
   /**
+   * Reads and looks at everything; what a person chose makes no difference yet.
+   *
    * @param found told the month as soon as the dates are read, before any picture is looked at
    */
   public Surveyed survey(Request request, Consumer<YearMonth> found) {

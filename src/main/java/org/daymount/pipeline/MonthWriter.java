@@ -42,10 +42,6 @@ public final class MonthWriter {
   private final Cache kept;
   private final SmallCopies copies;
 
-  public MonthWriter(Pictures pictures, MonthJson json, Progress progress) {
-    this(pictures, json, progress, Cache.NONE);
-  }
-
   /**
    * @param kept of earlier runs: whole files as what they were {@link Written}, by the {@link
    *     Recipe} that each was drawn from

@@ -69,32 +69,6 @@ public final class CuttingBatches {
     return List.copyOf(order.batches);
   }
 
-  /** How often the trimmer is set when sheet after sheet is cut up, measured from left and top. */
-  public static int settingsSheetBySheet(List<Sheet> sheets) {
-    Length last = Length.ZERO;
-    int count = 0;
-    for (Waiting cut : new CuttingBatches(List.copyOf(sheets)).waiting) {
-      if (!cut.near().equals(last)) {
-        count++;
-        last = cut.near();
-      }
-    }
-    return count;
-  }
-
-  /** How often the trimmer is set in this order. */
-  public static int settings(List<Batch> batches) {
-    Length last = Length.ZERO;
-    int count = 0;
-    for (Batch batch : batches) {
-      if (!batch.setting().equals(last)) {
-        count++;
-        last = batch.setting();
-      }
-    }
-    return count;
-  }
-
   /**
    * A cut still to be made.
    *

@@ -23,11 +23,6 @@ public record MatPlan(Packing packing, List<PaperSize> tooLarge) {
     tooLarge = List.copyOf(tooLarge);
   }
 
-  /** Mats onto card of the usual size. */
-  public static MatPlan of(List<PaperSize> mats) {
-    return of(mats, CARD);
-  }
-
   /** Mats onto card of any size. */
   public static MatPlan of(List<PaperSize> mats, PaperSize card) {
     Map<String, PaperSize> named = new LinkedHashMap<>();

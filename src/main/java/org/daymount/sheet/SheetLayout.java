@@ -17,10 +17,6 @@ final class SheetLayout {
   private final List<PlacedPiece> pieces = new ArrayList<>();
   private final List<Cut> cuts = new ArrayList<>();
 
-  SheetLayout(Length labTrim) {
-    this(labTrim, labTrim);
-  }
-
   /**
    * @param roomy kept free around all pieces together, if there is as much waste
    */

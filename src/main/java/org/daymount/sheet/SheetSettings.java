@@ -1,7 +1,6 @@
 package org.daymount.sheet;
 
 import org.daymount.unit.Length;
-import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.SizeText;
 
@@ -58,16 +57,5 @@ public record SheetSettings(PaperSize sheet, Length labTrim, Length margin) {
    */
   Length roomyRim() {
     return rim().plus(margin.isPositive() ? ROOM_FOR_NAMES : Length.ZERO);
-  }
-
-  /** Whether the lab may cut into the piece: it lies closer to the sheet's edge than the trim. */
-  public boolean touchesTrim(Sheet on, PlacedPiece placed) {
-    PaperBox box = placed.box();
-    Length nearest =
-        box.x()
-            .min(box.y())
-            .min(on.size().width().minus(box.right()))
-            .min(on.size().height().minus(box.bottom()));
-    return labTrim.isLongerThan(nearest);
   }
 }

@@ -28,7 +28,9 @@ class StoryTypesetterTest {
   void aDayWithoutAStoryGetsOneRuledCard() {
     for (Optional<String> none : List.of(Optional.<String>empty(), Optional.of(" \n\n "))) {
       TypesetStory set = setter.set(DAY, none, SMALL);
-      assertEquals(List.of(new StoryCard(DAY, SMALL, Length.ZERO, List.of(), 1, 1)), set.cards());
+      assertEquals(
+          List.of(new StoryCard(DAY, SMALL, Length.ZERO, List.of(), 1, 1, CardStyle.USUAL)),
+          set.cards());
       assertTrue(set.cards().get(0).isRuled());
       assertEquals(List.of(), set.notes());
     }

@@ -17,6 +17,7 @@ import org.daymount.pipeline.MonthMaker;
 import org.daymount.pipeline.Progress;
 import org.daymount.sheet.CuttingBatches;
 import org.daymount.sheet.Sheet;
+import org.daymount.sheet.TrimmerSettings;
 import org.daymount.testphoto.ExifPhoto;
 import org.daymount.testphoto.Scenes;
 import picocli.CommandLine;
@@ -72,8 +73,8 @@ public final class PrintingFigures {
         sheets.stream().mapToInt(sheet -> sheet.pieces().size()).sum(),
         pages,
         cuts,
-        CuttingBatches.settingsSheetBySheet(sheets),
-        CuttingBatches.settings(CuttingBatches.of(sheets)));
+        TrimmerSettings.sheetBySheet(sheets),
+        TrimmerSettings.of(CuttingBatches.of(sheets)));
   }
 
   private static int cuts(List<Sheet> sheets) {
@@ -90,7 +91,8 @@ public final class PrintingFigures {
     Month month =
         new MonthMaker(new Pictures(), Progress.SILENT, cache)
             .make(
-                Requests.of(command.spec, around, command.photos, command.pages, Optional.empty()));
+                Requests.of(command.spec, around, command.photos, command.pages, Optional.empty()),
+                note -> {});
     return month.sheets().stream().map(MonthSheet::sheet).toList();
   }
 

@@ -70,6 +70,7 @@ class RecipeTest {
                 month.photos(),
                 days,
                 month.sheets(),
+                month.album(),
                 month.warnings())));
   }
 

@@ -33,7 +33,9 @@ class SheetPainterTest {
   void aFourBySixSheetHas1200By1800PixelsAt300Ppi() throws IOException {
     assertEquals(new PixelSize(1200, 1800), size(paint(TestMonths.onMat())));
     assertEquals(new PixelSize(1800, 1200), size(paint(TestMonths.twoSmall())));
-    assertEquals(new PixelSize(800, 1200), size(painter.paint(TestMonths.onMat(), Ppi.ppi(200))));
+    assertEquals(
+        new PixelSize(800, 1200),
+        size(painter.paint(TestMonths.onMat(), Length.ZERO, Ppi.ppi(200))));
   }
 
   @Test
@@ -53,8 +55,8 @@ class SheetPainterTest {
   void theHalvesOfALargePictureJoinedAreTheWhole(double value) throws IOException {
     Ppi ppi = Ppi.ppi(value);
     PaperSize page = PaperSize.inches(6, 8);
-    BufferedImage upper = painter.paint(TestMonths.half(3, "04a", 0), ppi);
-    BufferedImage lower = painter.paint(TestMonths.half(4, "04b", 1), ppi);
+    BufferedImage upper = painter.paint(TestMonths.half(3, "04a", 0), Length.ZERO, ppi);
+    BufferedImage lower = painter.paint(TestMonths.half(4, "04b", 1), Length.ZERO, ppi);
     BufferedImage whole =
         TestMonths.scene(TestMonths.photo("a"), TestMonths.fill(page).window(), page.toPixels(ppi));
     assertEquals(whole.getHeight(), upper.getHeight() + lower.getHeight());
@@ -142,7 +144,7 @@ class SheetPainterTest {
     MonthSheet sheet =
         TestMonths.sheet(
             1, TestMonths.FOUR_BY_SIX, List.of(pieces), List.of(), Map.copyOf(content));
-    BufferedImage image = painter.paint(sheet, Ppi.ppi(187));
+    BufferedImage image = painter.paint(sheet, Length.ZERO, Ppi.ppi(187));
     for (int x = 0; x < image.getWidth(); x++) {
       assertTrue(image.getRGB(x, 600) != WHITE, "white at " + x);
     }
@@ -168,7 +170,9 @@ class SheetPainterTest {
               throw new UnusablePicture(Problem.Kind.CUT_OFF, "is cut off; copy it again");
             });
     IOException thrown =
-        assertThrows(IOException.class, () -> broken.paint(TestMonths.onMat(), TestMonths.PRINT));
+        assertThrows(
+            IOException.class,
+            () -> broken.paint(TestMonths.onMat(), Length.ZERO, TestMonths.PRINT));
     assertEquals("IMG_0301.jpg: is cut off; copy it again", thrown.getMessage());
   }
 
@@ -178,7 +182,7 @@ class SheetPainterTest {
   }
 
   private BufferedImage paint(MonthSheet sheet) throws IOException {
-    return painter.paint(sheet, TestMonths.PRINT);
+    return painter.paint(sheet, Length.ZERO, TestMonths.PRINT);
   }
 
   private static PixelSize size(BufferedImage image) {

@@ -27,6 +27,7 @@ import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.daymount.month.Month;
 import org.daymount.month.Settings.Paper;
+import org.daymount.page.AlbumLayout;
 import org.daymount.unit.Ppi;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -154,6 +155,7 @@ class SheetsPdfTest {
             List.of(),
             List.of(),
             List.of(TestMonths.twoSmall()),
+            AlbumLayout.NONE,
             List.of());
     try (PDDocument pdf =
         Loader.loadPDF(writer.write(month, TestMonths.jpegs(month, COARSE)::get))) {

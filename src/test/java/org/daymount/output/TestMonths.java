@@ -13,6 +13,7 @@ import org.daymount.album.Space;
 import org.daymount.card.StoryCard;
 import org.daymount.card.StoryTypesetter;
 import org.daymount.crop.Crop;
+import org.daymount.image.Lightening;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Fingerprint;
 import org.daymount.look.Measures;
@@ -307,7 +308,9 @@ final class TestMonths {
             Ppi.ppi(200),
             FOUR_BY_SIX,
             Length.ZERO,
-            paper),
+            paper,
+            Length.ZERO,
+            Lightening.NONE),
         List.of(),
         days,
         List.of(twoSmall(), onMat(), half(3, "04a", 0), half(4, "04b", 1), bordered(), turned()),
@@ -342,7 +345,8 @@ final class TestMonths {
     Map<String, byte[]> jpegs = new LinkedHashMap<>();
     for (MonthSheet sheet : month.sheets()) {
       jpegs.put(
-          sheet.file(), org.daymount.image.PrintJpegEncoder.encode(painter.paint(sheet, ppi), ppi));
+          sheet.file(),
+          org.daymount.image.PrintJpegEncoder.encode(painter.paint(sheet, Length.ZERO, ppi), ppi));
     }
     return jpegs;
   }

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
+import org.daymount.cache.Cache;
 import org.daymount.crop.CropSettings;
 import org.daymount.image.Pictures;
 import org.daymount.month.Month;
@@ -52,7 +53,8 @@ class ClipMonthTest {
                     photos,
                     Optional.empty(),
                     new OutputPlace(home, Optional.of(Path.of("out"))),
-                    CropSettings.of(new Ppi(300), new Ppi(200))));
+                    CropSettings.of(new Ppi(300), new Ppi(200))),
+                note -> {});
     json = new ObjectMapper().readTree(new MonthJson("test").write(month));
   }
 
@@ -150,7 +152,7 @@ class ClipMonthTest {
   @Test
   void theMonthIsWrittenWithItsStills() throws IOException {
     Path out = home.resolve("written");
-    new MonthWriter(new Pictures(), new MonthJson("daymount test"), Progress.SILENT)
+    new MonthWriter(new Pictures(), new MonthJson("daymount test"), Progress.SILENT, Cache.NONE)
         .write(month, out, false, 2);
     assertTrue(Files.readString(out.resolve("index.html")).contains("VID 5.mp4"));
   }

@@ -153,8 +153,8 @@ class EarlierRunsTest {
 
   private static void assertSameAsWithoutMemory() throws IOException {
     String name = "fresh" + fresh++;
-    Month month = new MonthMaker(new Pictures(), Progress.SILENT).make(request(name));
-    new MonthWriter(new Pictures(), new MonthJson("test"), Progress.SILENT)
+    Month month = new MonthMaker(new Pictures(), Progress.SILENT).make(request(name), note -> {});
+    new MonthWriter(new Pictures(), new MonthJson("test"), Progress.SILENT, Cache.NONE)
         .write(month, home.resolve(name), false, 2);
     assertSame(output(name), output("out"));
   }
@@ -171,7 +171,8 @@ class EarlierRunsTest {
 
   private static List<String> run(String program, String out) throws IOException {
     Cache cache = cache(program, out);
-    Month month = new MonthMaker(new Pictures(), Progress.SILENT, cache).make(request(out));
+    Month month =
+        new MonthMaker(new Pictures(), Progress.SILENT, cache).make(request(out), note -> {});
     List<String> changed =
         new MonthWriter(new Pictures(), new MonthJson("test"), Progress.SILENT, cache)
             .write(month, home.resolve(out), false, 2)

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
+import org.daymount.cache.Cache;
 import org.daymount.crop.CropSettings;
 import org.daymount.image.Pictures;
 import org.daymount.month.Month;
@@ -50,7 +51,7 @@ class RegistryMonthTest {
 
   @Test
   void everyPictureIsEitherUsableOrNamedWithAReason() throws IOException {
-    Month month = new MonthMaker(new Pictures(), Progress.SILENT).make(request());
+    Month month = new MonthMaker(new Pictures(), Progress.SILENT).make(request(), note -> {});
     assertTrue(month.photos().size() > 200, "pictures found: " + month.photos().size());
     for (MonthPhoto photo : month.photos()) {
       boolean pickable = photo.problem().isEmpty();
@@ -68,8 +69,8 @@ class RegistryMonthTest {
     List<byte[]> runs = new ArrayList<>();
     for (String name : List.of("one", "two")) {
       Path out = folder.resolve(name);
-      Month month = new MonthMaker(new Pictures(), Progress.SILENT).make(request());
-      new MonthWriter(new Pictures(), new MonthJson("daymount test"), Progress.SILENT)
+      Month month = new MonthMaker(new Pictures(), Progress.SILENT).make(request(), note -> {});
+      new MonthWriter(new Pictures(), new MonthJson("daymount test"), Progress.SILENT, Cache.NONE)
           .write(month, out, false, 2);
       runs.add(everything(out));
     }

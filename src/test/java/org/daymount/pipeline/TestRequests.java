@@ -12,6 +12,7 @@ import org.daymount.crop.CropSettings;
 import org.daymount.day.DayNumbers;
 import org.daymount.day.DaySettings;
 import org.daymount.day.DayStart;
+import org.daymount.image.Lightening;
 import org.daymount.ingest.ClockCorrections;
 import org.daymount.ingest.IngestSettings;
 import org.daymount.month.Settings;
@@ -41,7 +42,9 @@ final class TestRequests {
             crop.minimum(),
             PaperSize.inches(4, 6),
             Length.ZERO,
-            Settings.Paper.SHEET),
+            Settings.Paper.SHEET,
+            Length.ZERO,
+            Lightening.NONE),
         Optional.empty(),
         CardStyle.USUAL,
         PageSettings.STANDARD,

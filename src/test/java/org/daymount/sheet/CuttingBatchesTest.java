@@ -34,14 +34,14 @@ class CuttingBatchesTest {
     List<Sheet> sheets =
         sheets(SHEET_4X6, new double[] {3.75, 5.75}, new double[] {3.75, 5.75}, 10);
     List<Batch> batches = CuttingBatches.of(sheets);
-    assertEquals(2, CuttingBatches.settings(batches));
-    assertEquals(20, CuttingBatches.settingsSheetBySheet(sheets));
+    assertEquals(2, TrimmerSettings.of(batches));
+    assertEquals(20, TrimmerSettings.sheetBySheet(sheets));
   }
 
   @Test
   void sheetsWithoutCutsAreInNoBatch() {
     assertEquals(List.of(), CuttingBatches.of(sheets(SHEET_4X6, new double[] {4, 6}, null, 3)));
-    assertEquals(0, CuttingBatches.settings(List.of()));
+    assertEquals(0, TrimmerSettings.of(List.of()));
   }
 
   /** Every cut of the order runs edge to edge through the part at hand, and frees every piece. */
@@ -59,8 +59,7 @@ class CuttingBatchesTest {
       List<Batch> batches = CuttingBatches.of(sheets);
       follow(sheets, batches);
       assertTrue(
-          CuttingBatches.settings(batches) <= CuttingBatches.settingsSheetBySheet(sheets),
-          "month " + month);
+          TrimmerSettings.of(batches) <= TrimmerSettings.sheetBySheet(sheets), "month " + month);
     }
   }
 

@@ -54,7 +54,7 @@ class SheetLayoutTest {
     assertEquals(box(2.0625, 2.0625, 1.8, 2), sheet.pieces().get(2).box());
     // the same turned over the diagonal
     Sheet turned =
-        new SheetLayout(TRIM)
+        new SheetLayout(TRIM, TRIM)
             .lay(
                 below(piece("a", 5.8, 2), beside(piece("b", 2, 1.5), piece("c", 2, 1.8))),
                 PaperSize.inches(6, 4));
@@ -66,12 +66,12 @@ class SheetLayoutTest {
   void thePieceCloserToAnEdgeThanTheTrimIsTold() {
     SheetSettings settings = new SheetSettings(SHEET, TRIM);
     Sheet sheet = new Sheet(SHEET, List.of(), List.of());
-    assertFalse(settings.touchesTrim(sheet, at(box(0.0625, 0.0625, 3.875, 5.875))));
-    assertTrue(settings.touchesTrim(sheet, at(box(0.06, 1, 1, 1))));
-    assertTrue(settings.touchesTrim(sheet, at(box(1, 0.06, 1, 1))));
-    assertTrue(settings.touchesTrim(sheet, at(box(2.94, 1, 1, 1))));
-    assertTrue(settings.touchesTrim(sheet, at(box(1, 4.94, 1, 1))));
-    assertFalse(new SheetSettings(SHEET, Length.ZERO).touchesTrim(sheet, at(box(0, 0, 4, 6))));
+    assertFalse(touchesTrim(settings, sheet, at(box(0.0625, 0.0625, 3.875, 5.875))));
+    assertTrue(touchesTrim(settings, sheet, at(box(0.06, 1, 1, 1))));
+    assertTrue(touchesTrim(settings, sheet, at(box(1, 0.06, 1, 1))));
+    assertTrue(touchesTrim(settings, sheet, at(box(2.94, 1, 1, 1))));
+    assertTrue(touchesTrim(settings, sheet, at(box(1, 4.94, 1, 1))));
+    assertFalse(touchesTrim(new SheetSettings(SHEET, Length.ZERO), sheet, at(box(0, 0, 4, 6))));
   }
 
   @Test
@@ -85,7 +85,7 @@ class SheetLayoutTest {
   }
 
   private static Sheet lay(FilledTree tree) {
-    Sheet sheet = new SheetLayout(TRIM).lay(tree, SHEET);
+    Sheet sheet = new SheetLayout(TRIM, TRIM).lay(tree, SHEET);
     Cutting.assertCutsFreeEveryPiece(sheet);
     return sheet;
   }
@@ -105,5 +105,16 @@ class SheetLayoutTest {
   private static PaperBox box(double x, double y, double width, double height) {
     return new PaperBox(
         Length.inches(x), Length.inches(y), Length.inches(width), Length.inches(height));
+  }
+
+  /** Whether the lab may cut into the piece: it lies closer to the sheet's edge than the trim. */
+  static boolean touchesTrim(SheetSettings settings, Sheet on, PlacedPiece placed) {
+    PaperBox box = placed.box();
+    Length nearest =
+        box.x()
+            .min(box.y())
+            .min(on.size().width().minus(box.right()))
+            .min(on.size().height().minus(box.bottom()));
+    return settings.labTrim().isLongerThan(nearest);
   }
 }

@@ -189,7 +189,7 @@ class SheetPackerTest {
         new FilledTree.Join(
             Cut.Axis.Y, leaf(1, 1), new FilledTree.Join(Cut.Axis.Y, leaf(1.5, 1), leaf(1, 1)));
     FilledTree tree = SharedTrims.in(new FilledTree.Join(Cut.Axis.X, leaf(2, 6), column));
-    Sheet sheet = new SheetLayout(Length.ZERO).lay(tree, SHEET_4X6);
+    Sheet sheet = new SheetLayout(Length.ZERO, Length.ZERO).lay(tree, SHEET_4X6);
     Cutting.assertCutsFreeEveryPiece(sheet);
     assertEquals(6, sheet.cuts().size(), sheet.cuts().toString());
   }
@@ -214,7 +214,7 @@ class SheetPackerTest {
     PlacedPiece placed = sheet.pieces().get(0);
     assertEquals(Length.inchFraction(1, 16), placed.box().x());
     assertEquals(Length.inchFraction(1, 16), placed.box().y());
-    assertFalse(settings.touchesTrim(sheet, placed));
+    assertFalse(SheetLayoutTest.touchesTrim(settings, sheet, placed));
     assertEquals(4, sheet.cuts().size());
     Cutting.assertCutsFreeEveryPiece(sheet);
   }
@@ -226,7 +226,7 @@ class SheetPackerTest {
     Sheet sheet = onlySheet(pieces(PaperSize.inches(3.95, 5.75)), settings);
     PlacedPiece placed = sheet.pieces().get(0);
     assertEquals(Length.inches(0.025), placed.box().x());
-    assertTrue(settings.touchesTrim(sheet, placed));
+    assertTrue(SheetLayoutTest.touchesTrim(settings, sheet, placed));
   }
 
   @Test
@@ -236,7 +236,9 @@ class SheetPackerTest {
     Cutting.assertCutsFreeEveryPiece(sheet);
     for (PlacedPiece placed : sheet.pieces()) {
       assertEquals(
-          placed.piece().label().equals("01a"), settings.touchesTrim(sheet, placed), placed + "");
+          placed.piece().label().equals("01a"),
+          SheetLayoutTest.touchesTrim(settings, sheet, placed),
+          placed + "");
     }
   }
 
