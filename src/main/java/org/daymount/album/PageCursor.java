@@ -24,7 +24,8 @@ final class PageCursor {
   /** Words that add nothing to the words for a page that follow them. */
   private static final Pattern BEFORE =
       Pattern.compile(
-          "(?:juste une seule|just|only|nur|solo|seulement|juste|alleen|bara|tylko|apenas|sama|also|auch|too|maybe|perhaps|do|put"
+          "(?:(?:just|only) the(?= (?:one|two|three|\\d) )|(?:today|heute|aujourd'hui|hoy|oggi|vandaag|hoje|dzis|dzisiaj|i dag|idag)"
+              + "(?=,? (?:no|kein|keine|pas de|sin|sans|nessuna|senza|niente|geen|sem|nenhuma|bez|zadnych|ingen|inga|inget|nur|only|just|seulement|solo|alleen|so|tylko|bara) )|juste une seule|just|only|nur|solo|seulement|juste|alleen|bara|tylko|apenas|sama|also|auch|too|maybe|perhaps|do|put"
               + "|max(?=\\.? \\d)|about(?= \\d)|(?:up to|at least)(?= (?:\\d|two|three|four))"
               + ")(?![\\p{L}\\d'])");
 
@@ -34,13 +35,18 @@ final class PageCursor {
           " *(?:(?:(?:needed|necessary|taken|wanted|required|at all|here|tho|though|then|nothing happened"
               + "|for (?:today|this|(?:this|the|that) (?:one|day))|this time|again|i'?m afraid|sorry)"
               + "(?![\\p{L}\\d']) *)+(?=$|[-.,;:!()\\[\\]|*_/])|(?:today|tonight|this morning|heute"
-              + "|aujourd'hui|hoy|oggi|vandaag|hoje|dzis|dzisiaj|idag)(?: then)? *(?=[.;!)]))");
+              + "|aujourd'hui|hoy|oggi|vandaag|hoje|dzis|dzisiaj|idag)(?: then)? *(?=[.;!):]|-+ |$))");
 
-  private static final Pattern SIZED =
+  /** Sizes as people name them that know two sizes of pockets. */
+  private static final Pattern SMALL =
       Pattern.compile(
-          "(?:small|little|wee|tiny|big|bigger|large|larger|nice|kleine[rns]?|grosse[rns]?|petite?s?"
-              + "|grande?s?|pequen[oa]s?|chic[oa]s?|chiquit[oa]s?|littles?|smalls?|piccol[aeio]|grandi|grote|male|duze|sma|stora"
-              + "|liten|stor)(?![\\p{L}\\d])");
+          "(?:(?:small|smalls|little|littles|wee|tiny|mini|minis|kleine?[rns]?|petite?s?|pequen[oa]s?"
+              + "|chic[oa]s?|chiquit[oa]s?|piccol[aeio]|male|mal[ay]|lilla|sma|liten)(?![\\p{L}\\d]) *){1,2}");
+
+  private static final Pattern LARGE =
+      Pattern.compile(
+          "(?:big|bigger|large|larger|grosse?[rns]?|grande?s?|grandi|grote?|duz[aye]|duze|stora"
+              + "|stor)(?![\\p{L}\\d]) *");
 
   private final String text;
 
@@ -85,9 +91,20 @@ final class PageCursor {
     return end(AFTER_KIND, at);
   }
 
-  /** {@code small}, which a number of photos may have before them. */
-  int adjective(int at) {
-    return end(SIZED, at);
+  int small(int at) {
+    return withoutBlanks(at, end(SMALL, at));
+  }
+
+  int large(int at) {
+    return withoutBlanks(at, end(LARGE, at));
+  }
+
+  private int withoutBlanks(int from, int end) {
+    int at = end;
+    while (at > from && text.charAt(at - 1) == ' ') {
+      at--;
+    }
+    return at;
   }
 
   /** Behind marks, blanks and the words that join. */

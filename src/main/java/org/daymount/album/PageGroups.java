@@ -41,6 +41,25 @@ final class PageGroups {
     return pendingFrom;
   }
 
+  /**
+   * A size that has only a name.
+   *
+   * @param ofLast whether it is said of the photos before
+   */
+  void named(boolean small, boolean ofLast, int from) {
+    SpaceGroup group = ofLast ? last().orElseThrow() : pending;
+    if (!ofLast) {
+      startPending(from);
+    }
+    group.isSmall = small;
+    group.isLarge = !small;
+  }
+
+  /** Whether a size was only named, so that it had to be guessed. */
+  boolean isSizeGuessed() {
+    return groups.stream().anyMatch(group -> group.isNamed() && group.size.isPresent());
+  }
+
   /** Whether what was said last is a size. */
   boolean endsWithSize() {
     return !isPending() && last().filter(group -> group.size.isPresent()).isPresent();
@@ -53,8 +72,8 @@ final class PageGroups {
 
   /** Whether the space spoken of has a way already. */
   boolean isDirected(boolean afterGap) {
-    SpaceGroup spoken = last().orElse(pending);
-    return pending.direction.isPresent() || spoken.direction.isPresent() && !afterGap;
+    SpaceGroup spoken = isPending() ? pending : last().orElse(pending);
+    return spoken.direction.isPresent() && (isPending() || !afterGap);
   }
 
   private Optional<SpaceGroup> last() {
@@ -210,7 +229,13 @@ final class PageGroups {
       pending.count = 0; // "landscape two trains"
     }
     closeFew();
+    if (pending.isNamed() && pending.count == 0 && !pending.saysHow()) {
+      forgetPending(); // "small photos", nobody knows how many
+    }
+    groups.forEach(SpaceGroup::sizeIfSmall);
     refine();
+    boolean besides = groups.stream().anyMatch(group -> !group.isLarge);
+    groups.stream().filter(group -> besides).forEach(SpaceGroup::sizeIfLarge);
     groups.forEach(forAll);
     return ofSomethingElse ? Math.min(end, countFrom) : end;
   }

@@ -106,7 +106,7 @@ final class PageReading {
         wanted.addAll(groups.pendingSpaces());
       }
     }
-    return new PageSpecParser.Read(kinds.page(wanted), end, definite, any);
+    return new PageSpecParser.Read(kinds.page(wanted), end, definite, any, groups.isSizeGuessed());
   }
 
   /** A direction or a mat with nothing but a mark or the end behind it. */

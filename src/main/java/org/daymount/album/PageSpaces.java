@@ -38,6 +38,11 @@ final class PageSpaces {
   private static final Pattern NOUN_ENDS =
       Pattern.compile(" *(?:$|[-.,;:!()+&]|(?:and|y|et|und|e|i|en|och) )");
 
+  private static final Pattern LINE_ENDS = Pattern.compile(" *(?:$|\\))");
+
+  /** More photos without a size are a story's sooner, such as "14 photos of chickens". */
+  private static final int MOST_SPOKEN = 9;
+
   private static final Pattern ADDS = Pattern.compile("[+&]|\\p{L}");
   private static final Pattern NOT_ONLY_BLANK = Pattern.compile("[^ ]");
 
@@ -64,13 +69,31 @@ final class PageSpaces {
     next = next > at ? next : readModifier(at);
     next = next > at ? next : readPhoto(at);
     next = next > at ? next : readCount(at);
-    int sized = groups.isCounting() ? cursor.adjective(at) : at;
-    isSized = next == at && sized > at;
-    if (isSized && cursor.matcher(NOUN_ENDS, sized).lookingAt()) {
-      groups.close(); // "3 kleine"
+    if (next > at) {
       isSized = false;
+      return next;
     }
-    return Math.max(next, sized);
+    return readNamedSize(at);
+  }
+
+  /** {@code small}, {@code large}: before a photo, for one, or behind it. */
+  private int readNamedSize(int at) {
+    int small = cursor.small(at);
+    int end = Math.max(small, cursor.large(at));
+    boolean ends = end > at && cursor.matcher(NOUN_ENDS, end).lookingAt();
+    int next = cursor.end(SPACES, end);
+    boolean before = cursor.is(Word.PHOTO, next) || cursor.end(ONE, next) > next;
+    isSized = end > at && (groups.isCounting() || before || ends && groups.endsWithPhotos());
+    if (!isSized) {
+      return at;
+    }
+    boolean behind = !groups.isCounting() && !before;
+    groups.named(small > at, behind, at);
+    if (ends && !behind) {
+      groups.close(); // "3 kleine"
+    }
+    isSized &= !ends;
+    return end;
   }
 
   /** What stands between the words that were read and the next. */
@@ -101,7 +124,9 @@ final class PageSpaces {
     if (several) {
       return end;
     }
-    if (!groups.hasRoomFor(groups.pendingCount())) {
+    boolean tooMany =
+        groups.pendingCount() > MOST_SPOKEN && !cursor.matcher(LINE_ENDS, end).lookingAt();
+    if (tooMany || !groups.hasRoomFor(groups.pendingCount())) {
       return at;
     }
     if (groups.repeatsLast()) {

@@ -28,6 +28,28 @@ public record PageSpec(
     this(kind, spaces, Optional.empty(), false);
   }
 
+  /** With what was said of the page elsewhere, where this says nothing of it. */
+  public PageSpec plus(PageSpec more) {
+    return new PageSpec(
+        kind,
+        spaces.isEmpty() ? more.spaces() : spaces,
+        form.or(more::form),
+        storyCard || more.storyCard());
+  }
+
+  /** Whether photos are asked for, or a card for the story, and not the other. */
+  public boolean isHalf() {
+    return kind == DayPage.Kind.PICTURES && spaces.isEmpty() == storyCard;
+  }
+
+  /** Whether the other says of photos and card what this leaves open. */
+  public boolean lacks(PageSpec other) {
+    return isHalf()
+        && other.isHalf()
+        && other.form().isEmpty()
+        && spaces.isEmpty() != other.spaces().isEmpty();
+  }
+
   public boolean saysNothing() {
     return equals(NONE);
   }

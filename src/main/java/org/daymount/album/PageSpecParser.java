@@ -16,8 +16,9 @@ public final class PageSpecParser {
    * @param end folded index of the first thing that was not understood; the text's length if none
    * @param definite whether a size, {@code no photo} or {@code leave out} was among them
    * @param any whether there was any word at all
+   * @param sizeGuessed whether a size was only named, like {@code small}
    */
-  public record Read(PageSpec words, int end, boolean definite, boolean any) {}
+  public record Read(PageSpec words, int end, boolean definite, boolean any, boolean sizeGuessed) {}
 
   /** On one page, that can be said in words. */
   public static final int MOST_SPACES = 24;

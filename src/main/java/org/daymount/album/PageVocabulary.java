@@ -34,13 +34,13 @@ final class PageVocabulary {
   private static final String END = "(?![\\p{L}\\d-])";
   private static final String ALONE = "(?= *(?:$|[-.,;:!()\\[\\]|*_+&]))";
   private static final String PHOTOS =
-      "(?:(?:(?:small|little|wee|big|large|nice|good|single|separate|different|kleine|petites?|grosse|grandes?|pequenas?|duze|male|stora|sma) ){0,2}(?:[\\x{1F4F7}\\x{1F4F8}\\x{1F5BC}]|photo'?s?|photographs?|pic'?s?|pix|pictures?|snap(?:shot)?s?|shots?|foto'?s?|fotografias?|fotografie|bild(?:er)?"
+      "(?:(?:(?:nice|good|single|separate|different) ){0,2}(?:[\\x{1F4F7}\\x{1F4F8}\\x{1F5BC}]|photo'?s?|photographs?|pic'?s?|pix|pictures?|snap(?:shot)?s?|shots?|foto'?s?|fotografias?|fotografie|bild(?:er)?"
           + "|foton|images?|imagen(?:es)?|imagem|imagens|immagin[ei]|zdjecia?|zdjecie|zdjec|תמונ(?:ה|ות|ת)(?: אחת| בודדת)?|צילומ?ים|צילום|صورة(?: واحدة)?|صور|صورتان|صورتين))";
   private static final String BEFORE_WAY =
       "(?:(?:in|as|im|als|en|au|au format|a la|na|em|w|i|format|orientation|stehend(?:es)? ) )?";
   private static final String TALL =
       BEFORE_WAY
-          + "(?:portraits?(?: format| style| orientation| way)?|tall|upright|standing(?: up| on end)?|on end|up and down(?: ways)?"
+          + "(?:(?<=(?:one|two|three|[1-4]) )up(?= (?:and|one|two|[12]|side(?:ways)?|down)|[,;)+]|$)|portraits?(?: format| style| orientation| way)?|tall|upright|standing(?: up| on end)?|on end|up and down(?: ways)?"
           + "|vertical(?:s|es|i|e|ly)?|verticais|verticales|verticaal|vertikala?|hochformat(?:ig)?"
           + "|hochkant(?:ig)?|hoch|stehend|senkrecht|hauteur|retrato|ritratto|staande?|de pie|ao alto|al alto|en alto"
           + "|em pe|in piedi|vert|lengthways|p(?= *(?:$|[,;|)+]|on |mat|x ?\\d))|(?<=\\d)p|pionow[oyea]|pionie|stojac[aey]\\p{L}*|debout|rechtop|parad[oa]s?|staende|ל?אורך|עומד(?:ת|ות|ים)?|אנכית?|(?:بال)?طول(?:ي|ية)?|(?:ال)?عمودي(?:ة|تان|تين|ات)?|واقفة?"
@@ -140,6 +140,8 @@ final class PageVocabulary {
                   "(?:on|with|w/|w|in|has|\\+|&|c/) ?(?:an? |the )?(?:(?:nice|white|black|cream|gr[ae]y|colou?red|dark"
                       + "|light|wide|narrow|thin|thick|red|blue|green) )?mats?(?: (?:a?round|behind|under)(?: (?:it|them|each|both|that))?)?"
                       + END
+                      + "|(?:put )?(?:an? |the )?mat (?:on|under|behind|a?round) (?:it|them|each|both|that)"
+                      + END
                       + "|mat on"
                       + END
                       + "|mats?(?:"
@@ -182,9 +184,9 @@ final class PageVocabulary {
                       + END
                       + "|"
                       + CARD_NOUN
-                      + "s?(?: too| as well| please| auch| aussi| tambien)?"
+                      + "s?(?: too| as well| please| auch| aussi| tambien)?(?:"
                       + ALONE
-                      + ")")),
+                      + "|(?=,? (?:and |und |et |y |e |en |och |i )?(?:no|without|kein|ohne|pas de|sans|sin|senza|geen|zonder|sem|bez|ingen|utan) )))")),
           entry(
               Word.CARD_ONLY,
               pattern(

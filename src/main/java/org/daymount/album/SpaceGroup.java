@@ -18,6 +18,23 @@ final class SpaceGroup {
   boolean countedLast; // "landscape two", which only a size or a noun can follow
   boolean sizedBehind; // "two photos, 4x6"
 
+  boolean isSmall;
+  boolean isLarge;
+
+  boolean isNamed() {
+    return isSmall || isLarge;
+  }
+
+  /** Where nothing but {@code small} was said. */
+  void sizeIfSmall() {
+    size = isSmall ? size.or(() -> Optional.of(CommonPractice.SMALL_POCKET)) : size;
+  }
+
+  /** {@code one large} beside others; alone it is as large as usual. */
+  void sizeIfLarge() {
+    size = isLarge ? size.or(() -> Optional.of(CommonPractice.LARGE_POCKET)) : size;
+  }
+
   void way(Orientation way) {
     direction = Optional.of(way);
   }
@@ -32,11 +49,11 @@ final class SpaceGroup {
   }
 
   boolean saysSomething() {
-    return count > 0 || saysHow() || onSide;
+    return count > 0 || saysHow() || onSide || isNamed();
   }
 
   boolean isPlain() {
-    return size.isEmpty() && !saysHow();
+    return size.isEmpty() && !saysHow() && !isNamed();
   }
 
   boolean isOne() {
@@ -44,7 +61,7 @@ final class SpaceGroup {
   }
 
   boolean describes(SpaceGroup photos) {
-    return size.isPresent() ? photos.size.isEmpty() : saysHow();
+    return size.isPresent() ? photos.size.isEmpty() : saysHow() || isNamed();
   }
 
   boolean saysHow() {

@@ -23,7 +23,8 @@ final class DayLineReader {
       Pattern.compile("(?:\\[[ x]?\\] *|[^\\p{L}\\p{N}\\s\"'+$€£~.,:;?!%&]+? *| )*+");
   private static final Pattern ARTICLE =
       Pattern.compile(
-          "(?:week-?ends? (?:of )?(?:the )?(?=\\d))?(?:(?:on )?(?:the|am|der|den|le|el|il|o"
+          "(?:(?:yesterday|gestern|hier|ayer|ieri|gisteren|ontem|wczoraj|igar)[ ,(:-]{1,3}(?=\\p{L}))?"
+              + "(?:week-?ends? (?:of )?(?:the )?(?=\\d))?(?:(?:on )?(?:the|am|der|den|le|el|il|o"
               + "|de) +)?(?=\\d|\\p{L})");
 
   /** Words before the number, as they are spoken. */
@@ -56,6 +57,12 @@ final class DayLineReader {
           "(?:(?:and |oh )?(?:i )?(?:forgot|missed|left out|also|ps|p\\.s\\.?|tmrw|tomorrow|nachtrag|vergessen|oublie"
               + "|olvide|dimenticato|vergeten|esqueci|zapomnial[ae]m|glomde|nachgetragen)(?: (?:to say|about"
               + "|to write|day))?)[ ,:=.-]+(?:on )?(?:(?:the|le|el|il|o|den|am|vom) )?(?=\\d)");
+
+  /** {@code 4th (I left it out):}. */
+  private static final Pattern FORGOTTEN =
+      Pattern.compile(
+          " *\\([^)]{0,20}(?:forgot|missed|left (?:(?:it|this|that) )?out|out of order|vergess|nachtrag"
+              + "|oubli|olvid|dimentic|vergeten|esquec|zapomn|glomd)[^)]{0,20}\\)");
 
   /** {@code two photos - 1st - leaves}: the page first, then the day. */
   private static final Pattern MARK_BETWEEN = Pattern.compile(" *[-:|,;>→]+ *(?=.)");
@@ -121,6 +128,14 @@ final class DayLineReader {
           .toList();
     }
     for (DayName name : found) {
+      int forgotten = DayNameReader.end(FORGOTTEN, line, name.end());
+      if (forgotten > name.end()) {
+        weigher
+            .weigh(line, List.of(name.reaching(forgotten)), before, chat, -1)
+            .map(DayCandidate::asAfterthought)
+            .ifPresent(candidates::add);
+        continue;
+      }
       List<List<DayName>> readings = new ArrayList<>();
       ranges.from(line, name).ifPresent(readings::add);
       readings.add(List.of(name)); // of two as good the first is taken

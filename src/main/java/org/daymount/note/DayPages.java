@@ -46,30 +46,58 @@ final class DayPages {
     for (int i = 0; i < days.size(); i++) {
       headed.add(withColumns(days.get(i)).orElse(withWordsBelow(days.get(i), next(days, i, end))));
     }
-    List<Optional<Place>> places = places(headed, end, false);
+    List<Optional<Place>> places = places(headed, end, anything(false));
     long likely = places.stream().flatMap(Optional::stream).count();
     long sure =
         places.stream().flatMap(Optional::stream).filter(each -> each.found().sure()).count();
-    if (sure >= HABIT || likely >= LIKELY_HABIT) {
-      places = places(headed, end, true);
+    boolean habit = sure >= HABIT || likely >= LIKELY_HABIT;
+    if (habit) {
+      places = places(headed, end, anything(true));
     }
     List<DayEntry> complete = new ArrayList<>();
     for (int i = 0; i < headed.size(); i++) {
       DayEntry day = headed.get(i);
-      complete.add(
+      DayEntry with =
           places
               .get(i)
               .filter(each -> each.found().sure())
               .map(each -> with(day, each))
-              .orElse(day));
+              .orElse(day);
+      complete.add(withOtherHalf(with, next(headed, i, end), habit));
     }
-    return complete;
+    int first = days.isEmpty() ? 0 : days.get(0).index();
+    return new SamePage(lines, first, bases, remarks).complete(complete);
   }
 
-  private List<Optional<Place>> places(List<DayEntry> days, int end, boolean habit) {
+  private PageWordsInStory.Search anything(boolean habit) {
+    return new PageWordsInStory.Search(bases, habit, words -> true);
+  }
+
+  /** Photos at the start of a day, and behind its story the card for it, or the other way round. */
+  private DayEntry withOtherHalf(DayEntry day, int next, boolean habit) {
+    if (!day.words().isHalf()) {
+      return day;
+    }
+    return place(day, next, new PageWordsInStory.Search(bases, habit, day.words()::lacks))
+        .filter(place -> place.found().sure() && place.found().isCut())
+        .filter(place -> !isCut(day, place))
+        .map(place -> with(day, place))
+        .orElse(day);
+  }
+
+  private boolean isCut(DayEntry day, Place place) {
+    int from = raw(lines.get(place.line()), place.found().from());
+    return day.cuts().stream()
+        .anyMatch(cut -> cut.line() == place.line() && cut.from() <= from && from < cut.to());
+  }
+
+  private List<Optional<Place>> places(
+      List<DayEntry> days, int end, PageWordsInStory.Search search) {
     List<Optional<Place>> places = new ArrayList<>();
     for (int i = 0; i < days.size(); i++) {
-      places.add(place(days.get(i), next(days, i, end), habit));
+      DayEntry day = days.get(i);
+      places.add(
+          day.words().saysNothing() ? place(day, next(days, i, end), search) : Optional.empty());
     }
     return places;
   }
@@ -103,6 +131,9 @@ final class DayPages {
       }
       if (bare) {
         remarks.onWordsBelow(line, day.day());
+      }
+      if (PageSpecParser.read(line.text(), from, bases).sizeGuessed()) {
+        remarks.onNamedSizes(line);
       }
       with = more.get();
       if (with.storyFrom() < line.text().length()) {
@@ -155,13 +186,10 @@ final class DayPages {
     return goesOn ? Optional.of(day.with(all.words(), line, text.length())) : Optional.empty();
   }
 
-  private Optional<Place> place(DayEntry day, int next, boolean habit) {
-    if (!day.words().saysNothing()) {
-      return Optional.empty();
-    }
+  private Optional<Place> place(DayEntry day, int next, PageWordsInStory.Search search) {
     NoteLine own = lines.get(day.headingEnds());
     Optional<Place> best =
-        PageWordsInStory.onDayLine(own.text(), day.storyFrom(), bases, habit)
+        PageWordsInStory.onDayLine(own.text(), day.storyFrom(), search)
             .map(found -> new Place(day.headingEnds(), found));
     for (int i = day.headingEnds() + 1; i < next; i++) {
       if (best.filter(place -> place.found().sure() && isWhole(place)).isPresent()) {
@@ -169,7 +197,7 @@ final class DayPages {
       }
       int line = i;
       Optional<Place> below =
-          PageWordsInStory.onLineBelow(lines.get(i).text(), bases, habit)
+          PageWordsInStory.onLineBelow(lines.get(i).text(), search)
               .filter(PageWordsInStory.Found::sure)
               .map(found -> new Place(line, found));
       boolean better =
@@ -195,7 +223,10 @@ final class DayPages {
     } else if (!found.isCut()) {
       remarks.onWordsBehind(line, said, day.day());
     }
-    DayEntry with = day.with(words);
+    if (PageSpecParser.read(line.text(), found.from(), bases).sizeGuessed()) {
+      remarks.onNamedSizes(line);
+    }
+    DayEntry with = day.with(day.words().isHalf() ? day.words().plus(words) : words);
     boolean whole = place.line() > day.headingEnds() && isWhole(place);
     return !found.isCut()
         ? with

@@ -260,7 +260,7 @@ final class DayWeigher {
       if (isCounted()) {
         return Optional.of("taken as day " + first.day() + "; if it is story, put a \\ before it");
       }
-      return leftOver();
+      return words && read.sizeGuessed() ? Optional.of(NoteRemarks.NAMED_SIZES) : leftOver();
     }
 
     /** {@code 4 boats}: a number before what can be counted. */

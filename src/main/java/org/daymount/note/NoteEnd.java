@@ -24,15 +24,20 @@ final class NoteEnd {
   private static final Pattern SIGNATURE =
       Pattern.compile("[ -]*(?:sent|written|typed|shared) (?:from|with|on|via) my .{2,30}");
 
-  /** Above what the writer has yet to buy or to do. */
+  /** Above what the writer has yet to buy or to do, or thinks of for another month. */
   private static final Pattern LIST_HEADING =
       Pattern.compile(
-          "[ #*=_~(-]*(?:(?:things |stuff |still |also |noch |nog |ancora |jeszcze )?(?:to )?"
-              + "(?:buy|get|need|needed|order|do|print|pick up)|to-?do|(?:shopping|to-?do) list"
-              + "|shopping|(?:zu )?(?:kaufen|besorgen|erledigen)|einkaufen|einkaufsliste"
-              + "|(?:a )?(?:acheter|faire)|courses|(?:a |por |para )?(?:comprar|hacer|fazer)|compras"
-              + "|(?:da )?(?:comprare|fare)|spesa|(?:te )?(?:kopen|doen)|boodschappen"
-              + "|(?:do )?(?:kupic|kupienia|zrobienia)|zakupy|(?:att )?(?:kopa|gora)|inkop)"
+          "[ #*=_~(-]*(?:(?:things|stuff|still|also|noch|nog|encore|ancora|jeszcze|todavia|aun"
+              + "|ainda|kvar) )*(?:(?:to )?(?:buy|get|need|needed|order|do|print|pick up|ask)"
+              + "|to-?do|(?:shopping|to-?do|packing|wish) ?list|shopping|remember|reminders?"
+              + "|(?:note|memo)s? to self|(?:zu )?(?:kaufen|besorgen|erledigen|bestellen)"
+              + "|einkaufen|einkaufsliste|(?:a )?(?:acheter|faire|commander)|courses"
+              + "|(?:a |por |para )?(?:comprar|hacer|fazer)|compras|(?:da )?(?:comprare|fare)"
+              + "|spesa|(?:te )?(?:kopen|doen|bestellen)|boodschappen"
+              + "|(?:do )?(?:kupic|kupienia|zrobienia)|zakupy|(?:att )?(?:kopa|gora)|inkop"
+              + "|(?:ideas?|plans?|next month|ideen|plane|idees|projets|planes|idee|piani"
+              + "|ideeen|plannen|ideias|planos|pomysly|plany|ideer|planer)"
+              + "(?: (?:for|fur|pour|para|per|voor|na|for|till|de|di|van) .{2,20})?)"
               + "(?: list)?[ .:!)*=_~-]*");
 
   private NoteEnd() {}

@@ -10,10 +10,16 @@ import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import org.daymount.album.PageSpec;
+import org.daymount.album.PageSpecParser;
 
 /** Collects what a person should know of how a note was read. */
 final class NoteRemarks {
   private static final Pattern NUMBERED = Pattern.compile(" *(\\p{L}*) *(\\d{1,2}):(?!\\d).*");
+
+  /** Of a line on which sizes are only named. */
+  static final String NAMED_SIZES =
+      "read with 3x4 for small photos, and 4x6 for large ones beside others";
 
   private static final double NO_DOUBT = 4; // "14 years ago" is a sentence
   private static final double WEAK = 0.5;
@@ -53,6 +59,21 @@ final class NoteRemarks {
         day.guess().ifPresent(guess -> remark(line, "'" + line.start() + "' is " + guess));
       }
     }
+  }
+
+  void onSamePage(NoteLine line, String said, DayCandidate day, PageSpec words) {
+    remark(
+        line,
+        "'"
+            + said
+            + "' is taken for the page of day "
+            + day.last()
+            + ": "
+            + PageSpecParser.text(words));
+  }
+
+  void onNamedSizes(NoteLine line) {
+    remark(line, "'" + line.start() + "' is " + NAMED_SIZES);
   }
 
   /** Page words that stand on a line of their own below their day. */

@@ -22,6 +22,8 @@ enum PagePhrase {
   private static final Pattern ANSWER =
       Pattern.compile(
           "(?:x ?\\d+|\\d+ ?x|xx+|no|nope|nah|empty|blank|leer|vide|bianca|vuota|blanco|leeg|pusta|tomt?)");
+  private static final Pattern ASKED =
+      Pattern.compile("[+&].*|.* (?:please|pls|plz|bitte|svp|graag|por favor|tack|prosze)");
   private static final Pattern COUNTS_AN_ARTICLE =
       Pattern.compile("(?:an?|the|in|as|un|une|una|ein|eine|en|een|uma?) \\S+");
   private static final Pattern OF_PHOTOS =
@@ -31,7 +33,7 @@ enum PagePhrase {
   /** Without a mark before them these are no sentence's. */
   private static final Pattern NO_SENTENCE =
       Pattern.compile(
-          "\\d+ ?(?:x|by|\\*) ?\\d.*|(?:(?:two|three|four|\\d) (?:x )?)\\d+ ?x ?\\d+.*"
+          "[+&] ?.*|\\d+ ?(?:x|by|\\*) ?\\d.*|(?:(?:two|three|four|\\d) (?:x )?)\\d+ ?x ?\\d+.*"
               + "|(?:no|kein|keine|sin|sans|pas de|senza|geen|sem|bez|inga|ingen"
               + "|inget) \\p{L}+\\W*|(?:that|this|it|and|so|i)?.*(?:needs|wants|gets|deserves"
               + "|should (?:get|have)|need|want):? .*|(?:one|two|three|four|\\d|an?) (?:tall|wide"
@@ -68,6 +70,9 @@ enum PagePhrase {
     boolean several = said.contains(" ") || said.matches(".*\\d.*");
     if (words.kind() == DayPage.Kind.LEFT_OUT) {
       return ASKS_TO_SKIP.matcher(said).matches() ? STRONG : OPEN;
+    }
+    if (words.storyCard() && ASKED.matcher(said).matches()) {
+      return STRONG;
     }
     if (!several && words.form().isEmpty()) {
       return WEAK;

@@ -2,6 +2,7 @@ package org.daymount.note;
 
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.daymount.album.DayPage;
@@ -67,16 +68,23 @@ final class PageWordsInStory {
     }
   }
 
+  /**
+   * What is looked for.
+   *
+   * @param bases names of ready-made pages
+   * @param habit whether this note says its pages behind the stories
+   * @param wanted which words count
+   */
+  record Search(Set<String> bases, boolean habit, Predicate<PageSpec> wanted) {}
+
   private final String line;
   private final int storyFrom;
-  private final Set<String> bases;
-  private final boolean habit;
+  private final Search search;
 
-  private PageWordsInStory(String line, int storyFrom, Set<String> bases, boolean habit) {
+  private PageWordsInStory(String line, int storyFrom, Search search) {
     this.line = line;
     this.storyFrom = storyFrom;
-    this.bases = bases;
-    this.habit = habit;
+    this.search = search;
   }
 
   /**
@@ -84,16 +92,15 @@ final class PageWordsInStory {
    *
    * @param line folded
    * @param storyFrom where its story begins
-   * @param habit whether this note says its pages behind the stories
    */
-  static Optional<Found> onDayLine(String line, int storyFrom, Set<String> bases, boolean habit) {
-    return new PageWordsInStory(line, storyFrom, bases, habit).found(false);
+  static Optional<Found> onDayLine(String line, int storyFrom, Search search) {
+    return new PageWordsInStory(line, storyFrom, search).found(false);
   }
 
   /** The same on a line of the story below. */
-  static Optional<Found> onLineBelow(String line, Set<String> bases, boolean habit) {
+  static Optional<Found> onLineBelow(String line, Search search) {
     int lead = DayNameReader.end(LINE_LEAD, line, DayLineReader.chatEnd(line));
-    return new PageWordsInStory(line, lead, bases, habit).found(true);
+    return new PageWordsInStory(line, lead, search).found(true);
   }
 
   /** Whether all of a line below a day is taken off the card. */
@@ -135,8 +142,8 @@ final class PageWordsInStory {
   }
 
   private Optional<Found> at(int from, Joint joint, int markFrom) {
-    PageSpecParser.Read read = PageSpecParser.read(line, from, bases);
-    if (!read.any() || read.words().saysNothing()) {
+    PageSpecParser.Read read = PageSpecParser.read(line, from, search.bases());
+    if (!read.any() || read.words().saysNothing() || !search.wanted().test(read.words())) {
       return Optional.empty();
     }
     int end = read.end();
@@ -150,11 +157,16 @@ final class PageWordsInStory {
       return ends ? unmarked(from, end, read.words(), phrase) : Optional.empty();
     }
     boolean whole = ends || follows(MARK_BEHIND, end);
+    PageSpec words = read.words();
     boolean counts =
         switch (phrase) {
-          case STRONG -> whole || joint == Joint.BRACKET || goesOn(joint, read.words(), end);
-          case WEAK -> whole && counts(joint, ends);
-          case OPEN -> whole && (joint == Joint.BRACKET || joint == Joint.DASH && ends && habit);
+          case STRONG -> whole || joint == Joint.BRACKET || goesOn(joint, words, end);
+          case WEAK ->
+              whole
+                  && counts(joint, ends)
+                  && (ends || joint == Joint.BRACKET || !words.storyCard()); // "Cards, wine"
+          case OPEN ->
+              whole && (joint == Joint.BRACKET || joint == Joint.DASH && ends && search.habit());
         };
     if (!counts) {
       return Optional.empty();
@@ -170,11 +182,11 @@ final class PageWordsInStory {
   private PageSpec withRestOfSentence(PageSpec words, int from, int end) {
     Matcher and = AND.matcher(line).region(end, line.length());
     while (and.find() && !and.group().matches("[.!?;]")) {
-      PageSpecParser.Read rest = PageSpecParser.read(line, and.end(), bases);
+      PageSpecParser.Read rest = PageSpecParser.read(line, and.end(), search.bases());
       int to = DayNameReader.end(CLOSING, line, rest.end());
       if (rest.any() && rest.definite() && (to > rest.end() || to == line.length())) {
         String said = line.substring(from, end) + ", " + line.substring(and.end(), rest.end());
-        return PageSpecParser.read(said, 0, bases).words();
+        return PageSpecParser.read(said, 0, search.bases()).words();
       }
     }
     return words;
@@ -183,7 +195,7 @@ final class PageWordsInStory {
   /** {@code One photo of the letter}; "No photos from the museum" may be a sentence. */
   private boolean goesOn(Joint joint, PageSpec words, int end) {
     return words.kind() == DayPage.Kind.PICTURES
-        && (joint != Joint.LINE || habit)
+        && (joint != Joint.LINE || search.habit())
         && follows(GOES_ON, end);
   }
 
@@ -191,7 +203,7 @@ final class PageWordsInStory {
     return switch (joint) {
       case BRACKET, DASH -> true;
       case LINE -> ends;
-      default -> habit;
+      default -> search.habit();
     };
   }
 
@@ -206,8 +218,8 @@ final class PageWordsInStory {
       return Optional.empty();
     }
     boolean sure = phrase == PagePhrase.STRONG && PagePhrase.isNoSentence(said);
-    int cutFrom = habit ? withoutBlanks(from) : line.length();
-    return Optional.of(new Found(words, from, cutFrom, line.length(), sure || habit));
+    int cutFrom = search.habit() ? withoutBlanks(from) : line.length();
+    return Optional.of(new Found(words, from, cutFrom, line.length(), sure || search.habit()));
   }
 
   /** Off goes the mark too, unless it ends the sentence before. */
