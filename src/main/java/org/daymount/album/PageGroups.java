@@ -34,7 +34,12 @@ final class PageGroups {
 
   /** Whether the space to come lies in a way that was said, or on a mat. */
   boolean isPendingHow() {
-    return pending.saysHow();
+    return pending.saysHow() || pending.isNamed();
+  }
+
+  /** {@code tall on a mat}, which is no story's. */
+  boolean isWayOnMat() {
+    return pending.direction.isPresent() && pending.onMat;
   }
 
   int pendingFrom() {

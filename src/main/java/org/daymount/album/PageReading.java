@@ -96,7 +96,7 @@ final class PageReading {
 
   private PageSpecParser.Read finish(int at) {
     int end = groups.finish(at);
-    boolean definite = kinds.any() || !groups.isEmpty();
+    boolean definite = kinds.any() || !groups.isEmpty() || groups.isWayOnMat();
     List<WantedSpace> wanted = groups.spaces();
     if (groups.isPending()) {
       if (groups.isCounting() || !groups.isEmpty()) {

@@ -82,7 +82,10 @@ final class PageSpaces {
     int end = Math.max(small, cursor.large(at));
     boolean ends = end > at && cursor.matcher(NOUN_ENDS, end).lookingAt();
     int next = cursor.end(SPACES, end);
-    boolean before = cursor.is(Word.PHOTO, next) || cursor.end(ONE, next) > next;
+    boolean before =
+        cursor.is(Word.PHOTO, next)
+            || cursor.end(ONE, next) > next
+            || PageSizes.sizeAt(text, next).isPresent();
     isSized = end > at && (groups.isCounting() || before || ends && groups.endsWithPhotos());
     if (!isSized) {
       return at;

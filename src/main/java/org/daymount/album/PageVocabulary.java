@@ -62,9 +62,9 @@ final class PageVocabulary {
           + "|כרטיס|بطاقة)";
   private static final String STORY_CARD =
       "(?:(?:journal(?:l?ing)?|story|text|words?|writing|note) cards?|journall?ing"
-          + "|(?:text|tekst|story|verhaal|geschichten|berattelse)-?(?:karte|kaart(?:je)?|kort)|כרטיס סיפור|"
+          + "|(?:text|tekst|story|verhaal|geschichten|berattelse|erzahl|tagebuch|notiz|schreib|schrijf|skriv|journal)-?(?:karte|kaart(?:je)?|kort)|כרטיס סיפור|"
           + CARD_NOUN
-          + "(?: (?:de|con|col|di|com|met|z|ze|med|mit|a|pour))?(?: (?:la|el|a|il|het|l'|der|einer))?"
+          + "(?: (?:de|con|col|di|com|met|z|ze|med|mit|a|pour|per|para|fur|voor|for|till))?(?: (?:la|el|a|o|il|het|l'|die|der|einer))?"
           + " ?(?:texte?|texto|testo|tekst(?:em)?|histoire|historia|historie|storia|verhaal|geschichte|racconto|cuento|relato|conto|قصة|نص))";
 
   private static final Map<Word, Pattern> PATTERNS =
@@ -93,8 +93,8 @@ final class PageVocabulary {
                       + END
                       + "|(?:only|just)(?: (?:the|some|my))? (?:words|text|story|writing|journall?ing)"
                       + END
-                      + "|(?:nur text|texte seul(?:ement)?|(?:solo|so|apenas|somente) texto"
-                      + "|solo testo|nur worte|alleen tekst|tylko tekst|(?:bara|endast) text)"
+                      + "|(?:nur (?:der |den |mit )?text|texte seul(?:ement)?|(?:seulement|juste|rien que) (?:le |du )?texte|(?:solo|so|apenas|somente) (?:el |o |com )?texto"
+                      + "|solo (?:il )?testo|nur worte|(?:alleen|enkel) (?:de )?tekst|(?:tylko|sam) tekst|(?:bara|endast) text(?:en)?)"
                       + END
                       + "|(?:no|nope|nah)(?= *$)|(?:none(?: today| needed| for (?:today|this))?|no need"
                       + "|(?:i )?needs?:? nothing|np|(?:words?|text)(?= *(?:$|[-|]))|(?:(?:leave"
@@ -114,7 +114,7 @@ final class PageVocabulary {
                       + "| today| day| please|[ ,!]+skip)*|nothing(?: today| here)?|noth?ing?|nil"
                       + "|nada|nothign|notihng|omit(?:ted)?|(?:diesen tag |den tag |bitte )?(?:auslassen|weglassen)"
                       + "|(?:lassen wir )?(?:aus|weg)(?:gelassen)?|uberspr(?:ingen|ungen)|nichts"
-                      + "|nix|keine seite|rien|sauter|a sauter|on saute|saute|pas de page|nada"
+                      + "|nix|keine seite|nicht (?:einkleben|rein(?:kleben)?|mit rein)|ne pas (?:mettre|coller|inclure)|a ne pas mettre|laisser de cote|no (?:poner|pegar|incluir)|non (?:mettere|incollare|inserire)|da saltare|lasciare fuori|niet (?:plakken|inplakken|opnemen)|weglaten|laat (?:maar )?weg|nao (?:colocar|por|colar|incluir)|deixar (?:de )?fora|nie (?:wklejac|dawac)|opuscic|ta inte med|utelamna|(?:do not|don't) include|rien|sauter|a sauter|on saute|saute|pas de page|nada"
                       + "|omitir|saltar(?:e|lo)?(?: (?:este|el) dia)?|salta(?:mos)?|sin pagina|niente|nulla|(?:deze dag )?overslaan"
                       + "|overgeslagen|sla over|niets|niks|geen pagina|nic|pomin(?:ac|iete)?"
                       + "|hoppa over|hoppar over|לדלג(?: על (?:זה|היום))?|דלג[וי]?|כלום|تخط[يى]|تجاوز|بدون شيء|اترك[هة]?|لا شيء|ingenting|inget|pular|pula)"
@@ -150,7 +150,7 @@ final class PageVocabulary {
                       + END
                       + "|matted"
                       + END
-                      + "|(?:(?:auf|mit|avec|sur|con|su|met|op|com|z|na|med|pa|on|with|w/|c/|m\\.) )?(?:an? |un |une |el |il |em |um |einem |ett |een )?"
+                      + "|(?:(?:auf|mit|avec|sur|con|su|met|op|com|z|na|no|med|pa|on|with|w/|c/|m\\.) )?(?:an? |un |une |el |il |em |um |einem |ett |een )?"
                       + "(?:passe-?partout|paspatur|paspartu|marialuisa)"
                       + END
                       + "|(?:mit(?: einem)? (?:rahmen|(?:rand(?: aus karton)?|karton))|auf karton|(?:עם )?פספרטו|(?:مع |ب)?(?:باسبارتو|اطار(?: كرتون)?|حاشية)|avec(?: un| une)? (?:cadre|marge)"
@@ -210,8 +210,7 @@ final class PageVocabulary {
           entry(
               Word.NO_MAT,
               pattern(
-                  "(?:(?:but )?(?:no|without|w/o|ohne|kein|sans|sin|senza|geen|zonder|sem|bez|utan|inget) (?:an? |the |un |une )?(?:mat(?:ting)?"
-                      + "|passe-?partout|paspatur|paspartu|marialuisa|rahmen|rand|cadre|marco|cornice)|בלי פספרטו)"
+                  "(?:(?:but )?(?:no|without|w/o|ohne|kein|sans|sin|senza|geen|zonder|sem|bez|utan|inget) (?:an? |the |un |une )?(?:mat(?:ting)?|(?<!no )passe-?partout|paspatur|paspartu|marialuisa|rahmen|rand|cadre|marco|cornice)|בלי פספרטו)"
                       + END)),
           entry(Word.PHOTO, pattern("(?:" + PHOTOS + ")" + END)),
           // a picture that is turned to fit; sideways alone is a direction, as most people write it

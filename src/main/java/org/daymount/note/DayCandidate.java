@@ -98,6 +98,15 @@ record DayCandidate(
     return style.contains(DayName.NEXT_DAY);
   }
 
+  /** The last before the first gap: {@code 18, 20}, and 19 may yet come. */
+  int lastInRow() {
+    int last = first();
+    for (PartialDate name : names) {
+      last = name.day() == last + 1 ? name.day() : last;
+    }
+    return last;
+  }
+
   int first() {
     return names.get(0).day();
   }

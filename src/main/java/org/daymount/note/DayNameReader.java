@@ -67,6 +67,17 @@ final class DayNameReader {
     return names.weekdayAt(line, from);
   }
 
+  /** Behind the weekdays of several days that stand behind their dates. */
+  int weekdaysEnd(String line, int from) {
+    return names
+        .weekdayAt(line, end(BEFORE_WEEKDAY, line, from))
+        .filter(first -> first.end() - from > 2)
+        .flatMap(first -> names.weekdayAt(line, end(BEFORE_WEEKDAY, line, first.end())))
+        .map(CalendarNames.Found::end)
+        .map(behind -> end(CLOSED, line, behind))
+        .orElse(from);
+  }
+
   static int end(Pattern pattern, String line, int at) {
     Matcher matcher = pattern.matcher(line).region(Math.min(at, line.length()), line.length());
     return matcher.lookingAt() ? matcher.end() : at;

@@ -131,7 +131,7 @@ final class DayOrder {
           day.inMonth()
               && !day.isAfterthought()
               && (above == 0 || gap >= 0 || day.isExplicit() || !day.words().saysNothing());
-      int to = counts ? day.last() : above;
+      int to = counts ? day.lastInRow() : above;
       boolean free = !day.inMonth() || day.isAfterthought();
       double back = counts || free || alone ? 0 : BARE_BACKWARDS;
       double step = free ? 0 : step(above, day, falling);

@@ -18,6 +18,10 @@ final class DayPages {
   private static final Pattern BULLETS = Pattern.compile("[ (*•·>-]*(?:\\[[ x]?\\] *)?");
   private static final Pattern MARKS = Pattern.compile("[ .:)=→/|>,*_-]*");
   private static final Pattern AFTER_WORDS = Pattern.compile("[ .:;,)!*-]*");
+  private static final Pattern GOES_ON =
+      Pattern.compile(
+          " *(?:of|and|as|enough|open|awake|order|tale|story|range|area|\\p{L}{3,}s)(?!\\p{L})");
+  private static final int FEWEST_BEGIN = 4; // days that begin with their page
   private static final int HABIT = 2; // days whose page surely stands behind the story
   private static final int LIKELY_HABIT = 3; // or with those that may
 
@@ -46,6 +50,7 @@ final class DayPages {
     for (int i = 0; i < days.size(); i++) {
       headed.add(withColumns(days.get(i)).orElse(withWordsBelow(days.get(i), next(days, i, end))));
     }
+    beginWithPages(headed);
     List<Optional<Place>> places = places(headed, end, anything(false));
     long likely = places.stream().flatMap(Optional::stream).count();
     long sure =
@@ -67,6 +72,30 @@ final class DayPages {
     }
     int first = days.isEmpty() ? 0 : days.get(0).index();
     return new SamePage(lines, first, bases, remarks).complete(complete);
+  }
+
+  /** Where most days begin with their page, a single word for it will do: {@code wide}. */
+  private void beginWithPages(List<DayEntry> days) {
+    long begin =
+        days.stream()
+            .filter(day -> !day.day().words().saysNothing() && day.headingEnds() == day.index())
+            .count();
+    for (int i = 0; begin >= FEWEST_BEGIN && begin * 2 >= days.size() && i < days.size(); i++) {
+      DayEntry day = days.get(i);
+      NoteLine line = lines.get(day.headingEnds());
+      PageSpecParser.Read read = PageSpecParser.read(line.text(), day.storyFrom(), bases);
+      boolean goesOn =
+          DayNameReader.end(GOES_ON, line.text(), read.end()) > read.end(); // "wide open"
+      if (day.words().saysNothing() && read.any() && !read.words().saysNothing() && !goesOn) {
+        days.set(
+            i,
+            day.with(
+                read.words(),
+                day.headingEnds(),
+                DayNameReader.end(AFTER_WORDS, line.text(), read.end())));
+        remarks.onPageFirst(line, day.day(), read.words());
+      }
+    }
   }
 
   private PageWordsInStory.Search anything(boolean habit) {

@@ -37,7 +37,7 @@ final class DayRangeReader {
 
   /** All the days from the first on; empty when only one is named. */
   Optional<List<DayName>> from(String line, DayName first) {
-    boolean numeric = first.style().contains("numeric");
+    boolean numeric = isNumeric(first);
     List<DayName> days = new ArrayList<>(List.of(first));
     int at = first.end();
     while (days.size() < MOST_DAYS) {
@@ -69,15 +69,29 @@ final class DayRangeReader {
       }
       at = to.end();
     }
-    return days.size() > 1 ? Optional.of(days) : Optional.empty();
+    if (days.size() == 1) {
+      return Optional.empty();
+    }
+    DayName last = days.get(days.size() - 1);
+    days.set(days.size() - 1, last.reaching(names.weekdaysEnd(line, last.end())));
+    return Optional.of(days);
   }
 
   private Optional<DayName> next(String line, Matcher mark, boolean numeric) {
     boolean dotted = mark.group(1) != null; // "8.-9.6."
     return names.at(line, mark.end()).stream()
-        .filter(name -> dotted || name.style().contains("numeric") == numeric)
-        .sorted(Comparator.comparing(name -> name.style().contains("numeric")))
+        .filter(name -> dotted || numeric == isNumeric(name) || isDateBehind(mark, name))
+        .sorted(Comparator.comparing(DayRangeReader::isNumeric))
         .reduce((before, last) -> last);
+  }
+
+  private static boolean isNumeric(DayName name) {
+    return name.style().contains("numeric");
+  }
+
+  /** {@code 22-23/8}: the month stands behind the last day. */
+  private static boolean isDateBehind(Matcher mark, DayName name) {
+    return mark.group(2).equals("-") && name.style().endsWith("numeric/");
   }
 
   /** {@code the seventh and eighth}. */

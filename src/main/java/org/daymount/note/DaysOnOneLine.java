@@ -24,6 +24,7 @@ final class DaysOnOneLine {
   private static final int FEWEST_DICTATED = 3; // one name of a day within a story is no day
   private static final int SHORTEST_DICTATED = 30; // characters
   private static final int LONGEST = 8_000; // characters
+  private static final int LONGEST_NAME = 120; // characters of a day's name and what follows it
 
   private final DayLineReader reader;
 
@@ -67,29 +68,69 @@ final class DaysOnOneLine {
     return at;
   }
 
+  private record Named(int day, int at) {}
+
   private List<Integer> dictated(String text, DayCandidate first) {
-    List<Integer> at = new ArrayList<>();
-    boolean named =
-        first.names().get(0).month().isPresent() || first.names().get(0).weekday().isPresent();
+    boolean dated = first.names().get(0).month().isPresent();
+    if (!dated && first.names().get(0).weekday().isEmpty()) {
+      return List.of();
+    }
+    List<Named> named = named(text, first);
+    List<Integer> days = dated ? rising(named, first.last()) : List.of();
+    if (days.size() + 1 >= FEWEST_DICTATED) {
+      return days;
+    }
+    List<Integer> oneByOne = new ArrayList<>();
     int day = first.last();
-    Matcher word = WORD.matcher(text);
-    while (named && word.find()) {
-      int next = day + 1;
-      boolean goesOn =
-          reader.read(text.substring(word.start())).stream()
-              .anyMatch(
-                  each ->
-                      each.names().size() == 1
-                          && each.first() == next
-                          && each.style().equals(first.style()));
-      if (goesOn && !TO_IT.matcher(text.substring(0, word.start())).find()) {
-        day = next;
-        at.add(withBlanks(text, word.start()));
+    for (Named each : named) {
+      if (each.day() == day + 1) {
+        day++;
+        oneByOne.add(each.at());
       }
     }
-    boolean dated =
-        first.names().get(0).month().isPresent() && first.style().contains("month-first");
-    return at.size() + 1 >= FEWEST_DICTATED || dated ? at : List.of();
+    boolean alone = dated && first.style().contains("month-first");
+    return oneByOne.size() + 1 >= FEWEST_DICTATED || alone ? oneByOne : List.of();
+  }
+
+  /** Where days are named on the line in the way of its first. */
+  private List<Named> named(String text, DayCandidate first) {
+    List<Named> named = new ArrayList<>();
+    Matcher word = WORD.matcher(text);
+    while (word.find()) {
+      int at = word.start();
+      String near = text.substring(at, Math.min(text.length(), at + LONGEST_NAME));
+      List<DayCandidate> days =
+          reader.read(near).stream()
+              .filter(each -> each.names().size() == 1 && each.style().equals(first.style()))
+              .toList();
+      boolean spokenOf = TO_IT.matcher(text).region(Math.max(0, at - LONGEST_NAME), at).find();
+      if (!spokenOf) {
+        days.forEach(each -> named.add(new Named(each.first(), withBlanks(text, at))));
+      }
+    }
+    return named;
+  }
+
+  /** The most days that rise from the first on, of which a story may name others too. */
+  private static List<Integer> rising(List<Named> named, int first) {
+    List<List<Named>> chains = new ArrayList<>();
+    for (Named each : named) {
+      List<Named> longest = List.of();
+      for (List<Named> chain : chains) {
+        Named last = chain.get(chain.size() - 1);
+        boolean goesOn = last.day() < each.day() && last.at() < each.at();
+        longest = goesOn && chain.size() > longest.size() ? chain : longest;
+      }
+      if (each.day() > first) {
+        List<Named> chain = new ArrayList<>(longest);
+        chain.add(each);
+        chains.add(chain);
+      }
+    }
+    return chains.stream()
+        .reduce((best, next) -> next.size() > best.size() ? next : best)
+        .map(chain -> chain.stream().map(Named::at).toList())
+        .orElse(List.of());
   }
 
   /** Blanks belong to what follows, so that no story ends with them. */

@@ -3,6 +3,7 @@ package org.daymount.note;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** Where a note ends: by a line of its own, or by words that only sound like it. */
 final class NoteEnd {
@@ -40,6 +41,10 @@ final class NoteEnd {
               + "(?: (?:for|fur|pour|para|per|voor|na|for|till|de|di|van) .{2,20})?)"
               + "(?: list)?[ .:!)*=_~-]*");
 
+  private static final Pattern ITEM = Pattern.compile("(?=.{1,40}$)(?:\\S+ +){0,5}\\S*[^\\s.!?]");
+  private static final int FEWEST_ITEMS = 3; // with a heading
+  private static final int FEWEST_DAYS = 5;
+
   private NoteEnd() {}
 
   static boolean isStop(NoteLine line) {
@@ -67,17 +72,58 @@ final class NoteEnd {
   }
 
   /** Whether a line closes the note, with nothing or a blank line below it. */
-  static boolean closesAt(List<NoteLine> lines, int index, int end) {
+  private static boolean closesAt(List<NoteLine> lines, int index, int end) {
     return CLOSING_LINE.matcher(lines.get(index).text().strip()).matches()
         && (index + 1 >= end || lines.get(index + 1).text().isBlank());
   }
 
   /** Whether a list of what the writer has yet to do begins below a blank line. */
-  static boolean startsList(List<NoteLine> lines, int index, int end) {
+  private static boolean startsList(List<NoteLine> lines, int index, int end) {
     return LIST_HEADING.matcher(lines.get(index).text().strip()).matches()
         && lines.get(index - 1).text().isBlank()
         && index + 1 < end
         && !lines.get(index + 1).text().isBlank();
+  }
+
+  /**
+   * Where below the last day begins what belongs to none; {@code end} when nothing does.
+   *
+   * @param days the indexes of the lines that start a day
+   */
+  static int below(List<NoteLine> lines, List<Integer> days, int end) {
+    int last = days.get(days.size() - 1);
+    boolean listed = eachParagraphIsDays(lines, days);
+    for (int i = last + 1; i < end; i++) {
+      if (saysSo(lines, i, end) || listed && isListToTheEnd(lines, i, end)) {
+        return i;
+      }
+    }
+    return end;
+  }
+
+  /** Whether a line says in so many words that no story follows. */
+  static boolean saysSo(List<NoteLine> lines, int index, int end) {
+    return closesAt(lines, index, end) || startsList(lines, index, end);
+  }
+
+  /** Whether no story has a blank line in it, so that a last paragraph is none's. */
+  private static boolean eachParagraphIsDays(List<NoteLine> lines, List<Integer> days) {
+    return days.size() >= FEWEST_DAYS
+        && IntStream.range(days.get(0), days.get(days.size() - 1))
+            .filter(i -> lines.get(i).text().isBlank() && !lines.get(i + 1).text().isBlank())
+            .allMatch(i -> days.contains(i + 1));
+  }
+
+  /** Short lines and nothing else, behind a blank one: no story, whatever they are for. */
+  private static boolean isListToTheEnd(List<NoteLine> lines, int from, int end) {
+    List<String> items =
+        lines.subList(from, end).stream()
+            .map(line -> line.text().strip())
+            .filter(text -> !text.isEmpty())
+            .toList();
+    return lines.get(from - 1).text().isBlank()
+        && items.size() >= FEWEST_ITEMS
+        && items.stream().allMatch(item -> ITEM.matcher(item).matches());
   }
 
   /** Whether a line is no story, but says that the note is over, or who sent it. */

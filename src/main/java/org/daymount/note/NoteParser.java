@@ -80,22 +80,30 @@ public final class NoteParser {
 
   /** The days with the words for their pages and their stories. */
   private List<NoteDay> days(List<DayEntry> entries, int stop, Optional<NoteColumns> table) {
-    List<DayEntry> complete = new DayPages(lines, bases, remarks, table).complete(entries, stop);
+    if (entries.isEmpty()) {
+      return List.of();
+    }
+    List<Integer> starts = entries.stream().map(DayEntry::index).toList();
+    int below = NoteEnd.below(lines, starts, stop);
+    List<DayEntry> complete = new DayPages(lines, bases, remarks, table).complete(entries, below);
     remarks.onDays(complete);
     List<NoteDay> days = new ArrayList<>();
-    for (int i = 0; i < complete.size(); i++) {
-      boolean last = i + 1 == complete.size();
-      int next = last ? stop : complete.get(i + 1).index();
-      DayEntry day = Trimmings.off(complete.get(i), lines, next, last);
-      days.add(day.in(lines, next));
-      if (last) {
-        OptionalInt below =
-            NoteEnd.paragraphBelow(lines, complete.stream().map(DayEntry::index).toList(), stop);
-        if (below.isPresent() && !day.isCut(below.getAsInt())) {
-          remarks.onParagraphBelow(lines.get(below.getAsInt()), day.day());
-        }
-      }
+    for (int i = 0; i + 1 < complete.size(); i++) {
+      int next = complete.get(i + 1).index();
+      days.add(Trimmings.off(complete.get(i), lines, next, OptionalInt.empty()).in(lines, next));
     }
+    DayEntry last =
+        Trimmings.off(complete.get(complete.size() - 1), lines, stop, OptionalInt.of(below));
+    days.add(last.in(lines, stop));
+    NoteEnd.paragraphBelow(lines, starts, stop)
+        .ifPresent(
+            line -> {
+              if (!last.isCut(line)) {
+                remarks.onParagraphBelow(lines.get(line), last.day());
+              } else if (line == below && !NoteEnd.saysSo(lines, line, stop)) {
+                remarks.onListBelow(lines.get(line), last.day());
+              }
+            });
     return days;
   }
 

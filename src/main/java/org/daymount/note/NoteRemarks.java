@@ -61,6 +61,16 @@ final class NoteRemarks {
     }
   }
 
+  void onPageFirst(NoteLine line, DayCandidate day, PageSpec words) {
+    remark(
+        line,
+        "'"
+            + line.start()
+            + "' is read with '"
+            + PageSpecParser.text(words)
+            + "' for the page, as most days of this note begin; if that is story, put a \\ before it");
+  }
+
   void onSamePage(NoteLine line, String said, DayCandidate day, PageSpec words) {
     remark(
         line,
@@ -107,6 +117,13 @@ final class NoteRemarks {
         "this stands apart at the end and is printed with day "
             + last.last()
             + "; put a line 'stop' above it to keep it off the page");
+  }
+
+  void onListBelow(NoteLine line, DayCandidate last) {
+    remark(
+        line,
+        "this list stands apart at the end and is not printed; to print it, put it right below day "
+            + last.last());
   }
 
   void onOtherMonth(NoteLine line) {

@@ -22,6 +22,12 @@ enum PagePhrase {
   private static final Pattern ANSWER =
       Pattern.compile(
           "(?:x ?\\d+|\\d+ ?x|xx+|no|nope|nah|empty|blank|leer|vide|bianca|vuota|blanco|leeg|pusta|tomt?)");
+  private static final Pattern WISH =
+      Pattern.compile(
+          "(?<!\\p{L})(?:i'?d (?:like|love)|i would like|i want|let'?s have|can (?:i|we) have|reicht|langt"
+              + "|ich (?:hatte|mochte)(?: hier| da)?(?: gerne?)?|je voudrais|j'aimerais|suffit|quiero"
+              + "|quisiera|basta(?: con)?|vorrei|ik wil(?: graag)?|quero|queria|chce|chcialabym"
+              + "|wystarczy|jag vill ha|racker med)$");
   private static final Pattern ASKED =
       Pattern.compile("[+&].*|.* (?:please|pls|plz|bitte|svp|graag|por favor|tack|prosze)");
   private static final Pattern COUNTS_AN_ARTICLE =
@@ -84,6 +90,11 @@ enum PagePhrase {
   /** Whether the words mean a page even with no mark before them. */
   static boolean isNoSentence(String said) {
     return NO_SENTENCE.matcher(said).matches();
+  }
+
+  /** Whether what stands before asks for the words: {@code I'd like} a tall photo. */
+  static boolean isWished(String before) {
+    return WISH.matcher(before).find();
   }
 
   /** Whether what stands before goes on to the words: {@code we took} two photos. */

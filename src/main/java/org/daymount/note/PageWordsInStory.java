@@ -39,6 +39,10 @@ final class PageWordsInStory {
           " *(?:of|from|for|with|by|here|please|pls|today|thank|von|vom|mit|van|met|de|du|des|del|della|dos"
               + "|da|do|av|fran|z|ze)(?![\\p{L}\\d])");
 
+  private static final Pattern HERE =
+      Pattern.compile(
+          " *(?:here|please|pls|for (?:this|that)|on this|hier|bitte|ici|aqui|qui|tutaj|har)(?!\\p{L})");
+
   private static final Pattern AND =
       Pattern.compile(", (?:and )?| (?:and|und|et|y|e|en|i|och) |[.!?;]");
 
@@ -154,7 +158,9 @@ final class PageWordsInStory {
     boolean ends =
         DayNameReader.end(CLOSING, line, DayNameReader.end(POLITE, line, end)) == line.length();
     if (joint == Joint.NONE) {
-      return ends ? unmarked(from, end, read.words(), phrase) : Optional.empty();
+      return ends
+          ? unmarked(from, end, read.words(), phrase)
+          : wished(from, end, read.words(), phrase);
     }
     boolean whole = ends || follows(MARK_BEHIND, end);
     PageSpec words = read.words();
@@ -217,9 +223,20 @@ final class PageWordsInStory {
         || PagePhrase.goesOn(line.substring(storyFrom, from).strip(), said)) {
       return Optional.empty();
     }
-    boolean sure = phrase == PagePhrase.STRONG && PagePhrase.isNoSentence(said);
+    boolean sure = phrase == PagePhrase.STRONG && (PagePhrase.isNoSentence(said) || isWished(from));
     int cutFrom = search.habit() ? withoutBlanks(from) : line.length();
     return Optional.of(new Found(words, from, cutFrom, line.length(), sure || search.habit()));
+  }
+
+  /** {@code I'd like a tall photo here}, in the middle of a sentence. */
+  private Optional<Found> wished(int from, int end, PageSpec words, PagePhrase phrase) {
+    return phrase == PagePhrase.STRONG && isWished(from) && follows(HERE, end)
+        ? Optional.of(new Found(words, from, 0, 0, true))
+        : Optional.empty();
+  }
+
+  private boolean isWished(int from) {
+    return PagePhrase.isWished(line.substring(storyFrom, from).strip());
   }
 
   /** Off goes the mark too, unless it ends the sentence before. */

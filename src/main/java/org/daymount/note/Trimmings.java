@@ -1,6 +1,7 @@
 package org.daymount.note;
 
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
@@ -22,9 +23,9 @@ final class Trimmings {
 
   /**
    * @param next index behind the day's last line
-   * @param last whether it is the note's last day
+   * @param below for the note's last day, where below it begins what belongs to none
    */
-  static DayEntry off(DayEntry day, List<NoteLine> lines, int next, boolean last) {
+  static DayEntry off(DayEntry day, List<NoteLine> lines, int next, OptionalInt below) {
     DayEntry off = day;
     for (int i = day.headingEnds() + 1; i < next; i++) {
       NoteLine line = lines.get(i);
@@ -35,25 +36,16 @@ final class Trimmings {
         off = off.without(i, 0, line.folded().rawIndex(chat));
       }
     }
-    if (last) {
-      DayEntry ended = withoutBelowEnd(off, lines, next);
-      if (ended != off) {
-        return ended;
+    if (below.isPresent()) {
+      for (int i = below.getAsInt(); i < next; i++) {
+        off = off.without(i, 0, lines.get(i).raw().length());
+      }
+      if (below.getAsInt() < next) {
+        return off;
       }
       off = withoutAtEnd(off, lines, next, NoteEnd::isNoStory);
     }
     return withoutAtEnd(off, lines, next, line -> HEADING.matcher(line.text()).matches());
-  }
-
-  /** {@code The end} or {@code to buy:}, and below it what the writer has yet to do. */
-  private static DayEntry withoutBelowEnd(DayEntry day, List<NoteLine> lines, int next) {
-    DayEntry off = day;
-    boolean closed = false;
-    for (int i = day.headingEnds() + 1; i < next; i++) {
-      closed |= NoteEnd.closesAt(lines, i, next) || NoteEnd.startsList(lines, i, next);
-      off = closed ? off.without(i, 0, lines.get(i).raw().length()) : off;
-    }
-    return off;
   }
 
   /** The last lines as far as all of them that are not blank are such. */

@@ -30,7 +30,7 @@ public final class SizeText {
           + FRACTIONS
           + "]|\\d{1,6}[.,]\\d{1,6}|[.,]\\d{1,6}|\\d{1,6})";
   private static final String UNIT = "(?: *(inches|inch|in|\"|''|cm|mm)(?![\\p{L}&&[^x]]))?";
-  private static final String END = "(?:'?s)?(?![\\p{L}\\d/*]|[.,]\\d)";
+  private static final String END = "(?:'?s)?(?![\\p{L}\\d/]|\\*+ ?\\d|[.,]\\d)";
   // "3x4 x2" is two of 3x4, "2 x 3x4" as well: three numbers are told apart by their spacing.
   private static final Pattern TIGHT_SIZE = sizePattern("[x*]", "");
   private static final Pattern LOOSE_SIZE =
