@@ -10,14 +10,14 @@ final class PageCursor {
       Pattern.compile(
           "[ ,;&+()=*_|\"{}]+|(?:and|plus|und|et|och|oraz|y|e|i|en|ve|u|but|aber|mais|pero|ma|maar|mas"
               + "|ale|men|وايضا|וגם|ו|و|with(?= (?:an? )?(?:journ|story c|card))"
-              + "|(?:with|in|at|of|a|de|zu|mit|con|avec|met|med|z|com)"
+              + "|(?:with|w/|in|at|of|a|de|zu|mit|con|avec|met|med|z|com)"
               + "(?= (?:\\d|two|three|four|one photo|one pic|zwei|deux|dos|due|twee|dois|duas|dw[ai]e|dwoma|tva|drei|trois|tres|tre|drie|trz[ye]\\p{L}*|vier|quatre|cuatro|quattro|quatro|fyra) ?))(?![\\p{L}\\d])");
 
   /** Words that add nothing. */
   private static final Pattern POLITE =
       Pattern.compile(
           "(?:please|pls|plz|bitte|graag|alsjeblieft|aub|svp|s'il (?:te|vous) plait|por favor"
-              + "|per favore|prosze|tack|thanks|thx|side by side|next to each other|no card(?=[ .,;]|$)|each(?: day| of them)?|je|chacune?|cada|elk"
+              + "|per favore|prosze|tack|thanks|thx|side by side|next to each other|no card(?=[ .,;]|$)|(?:both|beide|les deux|ambas|entrambe|allebei|obie|bada)(?= *(?:$|[.,;)]))|each(?: day| of them)?|je|chacune?|cada|elk"
               + "|(?:in )?(?:any|which ?ever) way(?: (?:a?round|up))?|(?:is|will be) (?:enough|plenty|fine)|will do|reicht|genugt|suffit|es suficiente|is genoeg|chega|wystarczy|racker|for (?:this|that)(?: (?:one|day|page))?"
               + "(?= *(?:$|[-.,;:!()])))(?![\\p{L}\\d'])");
 

@@ -111,6 +111,9 @@ final class PageReading {
 
   /** A direction or a mat with nothing but a mark or the end behind it. */
   private boolean goesOnAt(int at) {
+    if (kinds.hasForm() && (spaces.isCountedSpace(at) || PageSizes.sizeAt(text, at).isPresent())) {
+      return true; // "pocket page: 4x6"
+    }
     if ((groups.endsWithPhotos() || groups.isCounting()) && spaces.isCountedSpace(at)) {
       return true;
     }

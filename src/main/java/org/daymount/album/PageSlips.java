@@ -24,6 +24,7 @@ final class PageSlips {
           entry("paysage", Word.LANDSCAPE),
           entry("matted", Word.MAT),
           entry("photos", Word.PHOTO),
+          entry("fotos", Word.PHOTO),
           entry("photo", Word.PHOTO),
           entry("pictures", Word.PHOTO),
           entry("picture", Word.PHOTO));

@@ -23,7 +23,7 @@ final class PageSpaces {
   private static final Pattern COUNT_BEFORE =
       Pattern.compile(
           "(?:(\\d{1,2}) *(?:x(?! *-)|(?= |[pl](?![\\p{L}\\d])|[\\x{1F4F7}\\x{1F4F8}])) *"
-              + "|x ?(\\d{1,2}) +|(?:an? )?(pair|couple) (?:of )?|(\\p{L}+) +)(?=.)");
+              + "|x ?(\\d{1,2}) +|(?:an? )?(pair|couple) (?:of )?|(\\p{L}+) +(?:(?:keer|mal|fois|veces|volte|vezes|razy|ganger) +)?)(?=.)");
   private static final Pattern TIMES =
       Pattern.compile(
           "x *(\\d{1,2})(?![\\p{L}\\d./])|(\\d{1,2}|[a-z]+) of (?:them|those" + "|these)\\)?");

@@ -43,7 +43,7 @@ final class PageVocabulary {
           + "(?:(?<=(?:one|two|three|[1-4]) )up(?= (?:and|one|two|[12]|side(?:ways)?|down)|[,;)+]|$)|portraits?(?: format| style| orientation| way)?|tall|upright|standing(?: up| on end)?|on end|up and down(?: ways)?"
           + "|vertical(?:s|es|i|e|ly)?|verticais|verticales|verticaal|vertikala?|hochformat(?:ig)?"
           + "|hochkant(?:ig)?|hoch|stehend|senkrecht|hauteur|retrato|ritratto|staande?|de pie|ao alto|al alto|en alto"
-          + "|em pe|in piedi|vert|lengthways|p(?= *(?:$|[,;|)+]|on |mat|x ?\\d))|(?<=\\d)p|pionow[oyea]|pionie|stojac[aey]\\p{L}*|debout|rechtop|parad[oa]s?|staende|ל?אורך|עומד(?:ת|ות|ים)?|אנכית?|(?:بال)?طول(?:ي|ية)?|(?:ال)?عمودي(?:ة|تان|تين|ات)?|واقفة?"
+          + "|em pe|in piedi|vert|lengthways|p(?= *(?:$|[,;|)+]|- |on |mat|x ?\\d))|(?<=\\d)p|pionow[oyea]|pionie|stojac[aey]\\p{L}*|debout|rechtop|parad[oa]s?|staende|ל?אורך|עומד(?:ת|ות|ים)?|אנכית?|(?:بال)?طول(?:ي|ية)?|(?:ال)?عمودي(?:ة|تان|تين|ات)?|واقفة?"
           + "|hojden)";
   private static final String WIDE =
       BEFORE_WAY
@@ -51,8 +51,8 @@ final class PageVocabulary {
           + "|horizontais|horizontaal|horisontell?a?|sideways|querformat(?:ig)?|quer|liegend"
           + "|waagrecht|waagerecht|paysage|largeur|apaisad[oa]s?|paisaje|paisagem"
           + "|deitad[oa]s?|ao baixo|orizzontal[ei]|liggende?|poziom[oyea]|poziomie|liggande|bredden"
-          + "|sleeping(?= (?:photo|pic|one)|[ .]*$|[.,;])|lying(?: down| flat)?(?: ways?)?|tumbad[oa]s?|acostad[oa]s?|echad[oa]s?|couchee?s?|sdraiat[aeio]|lezac[aey]\\p{L}*"
-          + "|ל?רוחב|שוכב(?:ת|ות|ים)?|אופקית?|(?:بال)?عرض(?:ي|ية)?|(?:ال)?افقي(?:ة|تان|تين|ات)?|l/s|lscape|horiz|l(?= *(?:$|[,;|)+]|on |mat|x ?\\d))|(?<=\\d)l(?! of))";
+          + "|(?<=one )sleeping|sleeping(?= (?:photo|pic|one))|lying(?: down| flat)?(?: ways?)?|tumbad[oa]s?|acostad[oa]s?|echad[oa]s?|couchee?s?|sdraiat[aeio]|lezac[aey]\\p{L}*"
+          + "|ל?רוחב|שוכב(?:ת|ות|ים)?|אופקית?|(?:بال)?عرض(?:ي|ية)?|(?:ال)?افقي(?:ة|تان|تين|ات)?|l/s|lscape|horiz|l(?= *(?:$|[,;|)+]|- |on |mat|x ?\\d))|(?<=\\d)l(?! of))";
 
   private static final String CARD_LEAD =
       "(?:(?:with|c/|w/|wel|mit|avec|con|com|met|z|ze|med|עם|مع) )?(?:(?:an?|the|one|eine?|einer|une?|la|una|il"
@@ -94,7 +94,7 @@ final class PageVocabulary {
                       + "|(?:only|just)(?: (?:the|some|my))? (?:words|text|story|writing|journall?ing)"
                       + END
                       + "|(?:nur (?:der |den |mit )?text|texte seul(?:ement)?|(?:seulement|juste|rien que) (?:le |du )?texte|(?:solo|so|apenas|somente) (?:el |o |com )?texto"
-                      + "|solo (?:il )?testo|nur worte|(?:alleen|enkel) (?:de )?tekst|(?:tylko|sam) tekst|(?:bara|endast) text(?:en)?)"
+                      + "|(?:puras|solo|sin mas que) palabras|solo (?:il )?testo|nur worte|(?:alleen|enkel) (?:de )?tekst|(?:tylko|sam) tekst|(?:bara|endast) text(?:en)?)"
                       + END
                       + "|(?:no|nope|nah)(?= *$)|(?:none(?: today| needed| for (?:today|this))?|no need"
                       + "|(?:i )?needs?:? nothing|np|(?:words?|text)(?= *(?:$|[-|]))|(?:(?:leave"
@@ -111,9 +111,9 @@ final class PageVocabulary {
                       + END
                       + "|xx+(?= *$)|(?:no page(?: (?:today|needed|for (?:today|this|(?:this|the|that) (?:one|day))))?|n/a|drop (?:it|this|that)(?: one| day| page)?|(?:just |we can |can |please )?(?:skip(?:ped|ping|p)?|skp"
                       + "|sikp)(?: it| this(?: one| day| page)?| the day| that(?: one| day)?"
-                      + "| today| day| please|[ ,!]+skip)*|nothing(?: today| here)?|noth?ing?|nil"
+                      + "| today| day| please| too| as well|[ ,!]+skip)*|nothing(?: today| here)?|noth?ing?|nil"
                       + "|nada|nothign|notihng|omit(?:ted)?|(?:diesen tag |den tag |bitte )?(?:auslassen|weglassen)"
-                      + "|(?:lassen wir )?(?:aus|weg)(?:gelassen)?|uberspr(?:ingen|ungen)|nichts"
+                      + "|(?:lassen wir )?(?:aus|weg|raus)(?: ?lassen|gelassen)?|uberspr(?:ingen|ungen)|nichts"
                       + "|nix|keine seite|nicht (?:einkleben|rein(?:kleben)?|mit rein)|ne pas (?:mettre|coller|inclure)|a ne pas mettre|laisser de cote|no (?:poner|pegar|incluir)|non (?:mettere|incollare|inserire)|da saltare|lasciare fuori|niet (?:plakken|inplakken|opnemen)|weglaten|laat (?:maar )?weg|nao (?:colocar|por|colar|incluir)|deixar (?:de )?fora|nie (?:wklejac|dawac)|opuscic|ta inte med|utelamna|(?:do not|don't) include|rien|sauter|a sauter|on saute|saute|pas de page|nada"
                       + "|omitir|saltar(?:e|lo)?(?: (?:este|el) dia)?|salta(?:mos)?|sin pagina|niente|nulla|(?:deze dag )?overslaan"
                       + "|overgeslagen|sla over|niets|niks|geen pagina|nic|pomin(?:ac|iete)?"
@@ -150,7 +150,7 @@ final class PageVocabulary {
                       + END
                       + "|matted"
                       + END
-                      + "|(?:(?:auf|mit|avec|sur|con|su|met|op|com|z|na|no|med|pa|on|with|w/|c/|m\\.) )?(?:an? |un |une |el |il |em |um |einem |ett |een )?"
+                      + "|(?:(?:auf|mit|avec|sur|sobre|con|su|met|op|com|z|na|no|med|pa|on|with|w/|c/|m\\.) )?(?:an? |un |une |el |il |em |um |einem |ett |een )?"
                       + "(?:passe-?partout|paspatur|paspartu|marialuisa)"
                       + END
                       + "|(?:mit(?: einem)? (?:rahmen|(?:rand(?: aus karton)?|karton))|auf karton|(?:עם )?פספרטו|(?:مع |ب)?(?:باسبارتو|اطار(?: كرتون)?|حاشية)|avec(?: un| une)? (?:cadre|marge)"

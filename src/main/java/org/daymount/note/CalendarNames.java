@@ -59,6 +59,7 @@ final class CalendarNames {
     weekdays.putIfAbsent("weds", DayOfWeek.WEDNESDAY);
     weekdays.putIfAbsent("thur", DayOfWeek.THURSDAY);
     weekdays.putIfAbsent("thurs", DayOfWeek.THURSDAY);
+    weekdays.putIfAbsent("nd", DayOfWeek.SUNDAY);
   }
 
   private void add(Locale locale) {

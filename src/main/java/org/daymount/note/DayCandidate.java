@@ -90,6 +90,11 @@ record DayCandidate(
         settled);
   }
 
+  /** Whether a chat's stamp is all that names it. */
+  boolean isStamp() {
+    return style.startsWith("stamp ");
+  }
+
   boolean isAfterthought() {
     return style.startsWith(AFTERTHOUGHT);
   }

@@ -38,6 +38,7 @@ final class DayLineReader {
           " *(?:-|/|&|\\+|,|(?:to|thru|through|until|till?|bis|au|jusqu'au|al|hasta(?: el)?"
               + "|fino a|a|ate|tot(?: en met)?|t/m|do|and|und|et|y|e|en|i"
               + "|och)(?!\\p{L})) *(?:(?:the|el|il|le|o) )?");
+  private static final Pattern BEFORE_DATES = Pattern.compile("[ ,.:(]*");
   private static final Pattern WEEKEND =
       Pattern.compile(
           "(?:(?:the|this|am|le|el|il|het|o|all) )?(?:week-?end|wochenende|fin de semana"
@@ -206,10 +207,26 @@ final class DayLineReader {
         names.weekdayAt(line, DayNameReader.end(TO, line, first.end()));
     last.filter(to -> to.value() != first.value() && to.end() - first.end() > 3)
         .ifPresent(
-            to ->
-                candidates.addAll(eachWeek(line, first.value(), to.value(), from, to.end(), chat)));
+            to -> {
+              candidates.addAll(datesBehind(line, to.end(), first.value(), chat));
+              candidates.addAll(eachWeek(line, first.value(), to.value(), from, to.end(), chat));
+            });
     candidates.addAll(eachWeek(line, first.value(), first.value(), from, first.end(), chat));
     return candidates;
+  }
+
+  /** {@code Sat - Mon 5/23-5/25}: the dates of the weekdays before them. */
+  private List<DayCandidate> datesBehind(String line, int from, DayOfWeek weekday, String chat) {
+    return possible(line, DayNameReader.end(BEFORE_DATES, line, from)).stream()
+        .flatMap(name -> ranges.from(line, name).stream())
+        .map(
+            days -> {
+              List<DayName> named = new ArrayList<>(days);
+              named.set(0, days.get(0).on(weekday));
+              return named;
+            })
+        .flatMap(days -> weigher.weigh(line, days, DayWeigher.Lead.PLAIN, chat, -1).stream())
+        .toList();
   }
 
   /** Any day but the first; the order of the days says which. */

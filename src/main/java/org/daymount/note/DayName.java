@@ -49,6 +49,10 @@ record DayName(
     return !weekday.equals(actual);
   }
 
+  DayName on(DayOfWeek said) {
+    return new DayName(day, month, year, Optional.of(said), end, style, slip);
+  }
+
   DayName reaching(int newEnd) {
     return new DayName(day, month, year, weekday, newEnd, style, slip);
   }

@@ -38,6 +38,10 @@ final class DayNameReader {
   private static final Pattern BRACKET = Pattern.compile(" *[(\\[] *");
   private static final Pattern CLOSED = Pattern.compile(" *[)\\]]");
 
+  private static final List<String> ROMANS =
+      List.of("i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii");
+  private static final Pattern ROMAN = Pattern.compile("\\.? ?([ivx]{1,4})(?![\\p{L}\\d])\\.?");
+
   /** From here on an ordinal alone is hardly anything but a day. */
   private static final int FIRST_SPELLED = 4;
 
@@ -268,6 +272,12 @@ final class DayNameReader {
           style = style + "month-after";
         }
       }
+      int roman = said.isEmpty() ? romanEnd(end) : end;
+      if (roman > end) {
+        said = own;
+        end = roman;
+        style = style + "month-after";
+      }
       OptionalInt year = OptionalInt.empty();
       Matcher yearly = YEAR.matcher(line).region(end, line.length());
       if (said.isPresent() && yearly.lookingAt()) {
@@ -275,6 +285,24 @@ final class DayNameReader {
         end = yearly.end();
       }
       return new DayName(day, said, year, weekday, end, style, slip);
+    }
+
+    /** {@code 8 XI}: the note's own month in Roman numerals. */
+    private int romanEnd(int from) {
+      Matcher roman = ROMAN.matcher(line).region(from, line.length());
+      boolean isOwn =
+          roman.lookingAt()
+              && own.filter(month -> ROMANS.get(month.getValue() - 1).equals(roman.group(1)))
+                  .isPresent();
+      boolean alone = isOwn && (roman.group(1).length() > 1 || standsAlone(roman.end()));
+      return alone ? roman.end() : from;
+    }
+
+    private boolean standsAlone(int end) {
+      int next = end(BEFORE_WEEKDAY, line, end);
+      return next == line.length()
+          || ".:;-".indexOf(line.charAt(end)) >= 0
+          || names.weekdayAt(line, next).isPresent();
     }
 
     /** With the weekday behind it, and without, where that may begin the story. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -73,14 +74,9 @@ record MonthHeader(Optional<YearMonth> month, int index) {
    */
   static Optional<Month> assumed(
       List<NoteLine> lines, CalendarNames names, Optional<YearMonth> planned) {
-    Map<Month, Integer> seen = new EnumMap<>(Month.class);
     DayLineReader reader = new DayLineReader(names, Optional.empty(), Optional.empty(), Set.of());
-    for (NoteLine line : lines) {
-      reader.read(line.text()).stream()
-          .flatMap(day -> day.names().get(0).month().stream())
-          .distinct()
-          .forEach(month -> seen.merge(month, 1, Integer::sum));
-    }
+    Map<Month, Integer> said = months(lines, reader, day -> !day.isStamp());
+    Map<Month, Integer> seen = said.isEmpty() ? months(lines, reader, day -> true) : said;
     Optional<Month> alone =
         lines.stream()
             .map(line -> line.text().strip())
@@ -92,11 +88,35 @@ record MonthHeader(Optional<YearMonth> month, int index) {
                         .monthAt(text, 0)
                         .filter(found -> found.end() == text.length())
                         .map(CalendarNames.Found::value));
-    Optional<Month> wanted = planned.map(YearMonth::getMonth).filter(seen::containsKey);
+    Optional<Month> wanted =
+        planned
+            .map(YearMonth::getMonth)
+            .filter(month -> seen.containsKey(month) || isNamed(month, lines, names));
     return alone
         .or(() -> wanted)
         .or(
             () ->
                 seen.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey));
+  }
+
+  private static Map<Month, Integer> months(
+      List<NoteLine> lines, DayLineReader reader, Predicate<DayCandidate> counts) {
+    Map<Month, Integer> seen = new EnumMap<>(Month.class);
+    for (NoteLine line : lines) {
+      reader.read(line.text()).stream()
+          .filter(counts)
+          .flatMap(day -> day.names().get(0).month().stream())
+          .distinct()
+          .forEach(month -> seen.merge(month, 1, Integer::sum));
+    }
+    return seen;
+  }
+
+  /** In short too, {@code 3 apr}, which could be a word of another month's story. */
+  private static boolean isNamed(Month month, List<NoteLine> lines, CalendarNames names) {
+    DayLineReader reader = new DayLineReader(names, Optional.empty(), Optional.of(month), Set.of());
+    return lines.stream()
+        .flatMap(line -> reader.read(line.text()).stream())
+        .anyMatch(day -> day.style().contains("month-after"));
   }
 }

@@ -26,20 +26,28 @@ final class NoteEnd {
       Pattern.compile("[ -]*(?:sent|written|typed|shared) (?:from|with|on|via) my .{2,30}");
 
   /** Above what the writer has yet to buy or to do, or thinks of for another month. */
-  private static final Pattern LIST_HEADING =
+  private static final String TO_DO =
+      "[^\\p{L}\\p{N}]*(?:(?:things|stuff|still|also|noch|nog|encore|ancora|jeszcze|todavia|aun"
+          + "|ainda|kvar) )*(?:(?:to )?(?:buy|get|need|needed|order|do|print|pick up|ask)"
+          + "|to-?do|(?:shopping|to-?do|packing|wish) ?list|shopping|remember|reminders?"
+          + "|(?:note|memo)s? to self|(?:zu )?(?:kaufen|besorgen|erledigen|bestellen)"
+          + "|einkaufen|einkaufsliste|(?:a )?(?:acheter|faire|commander)|courses"
+          + "|(?:a |por |para )?(?:comprar|hacer|fazer)|compras|(?:da )?(?:comprare|fare)"
+          + "|spesa|(?:te )?(?:kopen|doen|bestellen)|boodschappen"
+          + "|(?:do )?(?:kupic|kupienia|zrobienia)|zakupy|(?:att )?(?:kopa|gora)|inkop"
+          + "|(?:ideas?|plans?|next month|ideen|plane|idees|projets|planes|idee|piani"
+          + "|ideeen|plannen|ideias|planos|pomysly|plany|ideer|planer)"
+          + "(?: (?:for|fur|pour|para|per|voor|na|for|till|de|di|van) .{2,20})?)"
+          + "(?: list)?";
+
+  private static final Pattern LIST_HEADING = Pattern.compile(TO_DO + "[ .:!)*=_~-]*");
+  private static final Pattern LIST_ON_A_LINE =
       Pattern.compile(
-          "[ #*=_~(-]*(?:(?:things|stuff|still|also|noch|nog|encore|ancora|jeszcze|todavia|aun"
-              + "|ainda|kvar) )*(?:(?:to )?(?:buy|get|need|needed|order|do|print|pick up|ask)"
-              + "|to-?do|(?:shopping|to-?do|packing|wish) ?list|shopping|remember|reminders?"
-              + "|(?:note|memo)s? to self|(?:zu )?(?:kaufen|besorgen|erledigen|bestellen)"
-              + "|einkaufen|einkaufsliste|(?:a )?(?:acheter|faire|commander)|courses"
-              + "|(?:a |por |para )?(?:comprar|hacer|fazer)|compras|(?:da )?(?:comprare|fare)"
-              + "|spesa|(?:te )?(?:kopen|doen|bestellen)|boodschappen"
-              + "|(?:do )?(?:kupic|kupienia|zrobienia)|zakupy|(?:att )?(?:kopa|gora)|inkop"
-              + "|(?:ideas?|plans?|next month|ideen|plane|idees|projets|planes|idee|piani"
-              + "|ideeen|plannen|ideias|planos|pomysly|plany|ideer|planer)"
-              + "(?: (?:for|fur|pour|para|per|voor|na|for|till|de|di|van) .{2,20})?)"
-              + "(?: list)?[ .:!)*=_~-]*");
+          "(?:" + TO_DO + "|(?:for|para|pour|fur|per|voor|na|till|do) \\p{L}{3,12}) *: *\\S.*");
+
+  /** What the writer's own short words mean: {@code P = portrait}. */
+  private static final Pattern KEY =
+      Pattern.compile("[ #*(_-]*(?:\\p{L}{1,3} *= *[^=]{2,20}?(?:[,;/]? +|[ )*_]*$)){1,6}");
 
   private static final Pattern ITEM = Pattern.compile("(?=.{1,40}$)(?:\\S+ +){0,5}\\S*[^\\s.!?]");
   private static final int FEWEST_ITEMS = 3; // with a heading
@@ -94,7 +102,8 @@ final class NoteEnd {
     int last = days.get(days.size() - 1);
     boolean listed = eachParagraphIsDays(lines, days);
     for (int i = last + 1; i < end; i++) {
-      if (saysSo(lines, i, end) || listed && isListToTheEnd(lines, i, end)) {
+      if (saysSo(lines, i, end)
+          || listed && (isListOnALine(lines, i) || isListToTheEnd(lines, i, end))) {
         return i;
       }
     }
@@ -104,6 +113,12 @@ final class NoteEnd {
   /** Whether a line says in so many words that no story follows. */
   static boolean saysSo(List<NoteLine> lines, int index, int end) {
     return closesAt(lines, index, end) || startsList(lines, index, end);
+  }
+
+  private static boolean isListOnALine(List<NoteLine> lines, int index) {
+    String text = lines.get(index).text().strip();
+    return lines.get(index - 1).text().isBlank()
+        && (LIST_ON_A_LINE.matcher(text).matches() || KEY.matcher(text).matches());
   }
 
   /** Whether no story has a blank line in it, so that a last paragraph is none's. */

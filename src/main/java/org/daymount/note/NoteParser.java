@@ -85,7 +85,12 @@ public final class NoteParser {
     }
     List<Integer> starts = entries.stream().map(DayEntry::index).toList();
     int below = NoteEnd.below(lines, starts, stop);
-    List<DayEntry> complete = new DayPages(lines, bases, remarks, table).complete(entries, below);
+    List<DayEntry> complete = new ArrayList<>();
+    boolean form = Trimmings.isForm(lines);
+    for (DayEntry day : new DayPages(lines, bases, remarks, table).complete(entries, below)) {
+      int next = complete.size() + 1 < starts.size() ? starts.get(complete.size() + 1) : stop;
+      complete.add(form ? Trimmings.withoutLabels(day, lines, next) : day);
+    }
     remarks.onDays(complete);
     List<NoteDay> days = new ArrayList<>();
     for (int i = 0; i + 1 < complete.size(); i++) {

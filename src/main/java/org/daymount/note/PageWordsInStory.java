@@ -17,7 +17,7 @@ import org.daymount.album.PageSpecParser;
  */
 final class PageWordsInStory {
   private static final String MARK =
-      "[!?;,|()\\[\\]\"]|\\.(?!\\d)|:(?!\\d)|(?<= |^)-+(?= )|--+"
+      "[!?;,|()\\[\\]\"]|\\.(?!\\d)|:(?!\\d)|(?<= |^)[-/]+(?= )|--+"
           + "|[•·→*]+|[^\\p{L}\\p{M}\\p{N}\\p{Z}\\p{P}$€£+<>=^`~|]+";
 
   /** Where a phrase may begin: behind a mark, or at any word. */
@@ -241,9 +241,14 @@ final class PageWordsInStory {
 
   /** Off goes the mark too, unless it ends the sentence before. */
   private Found toTheEnd(int from, Joint joint, int markFrom) {
-    boolean stays = joint == Joint.STOP && line.charAt(markFrom) != ':';
+    boolean stays = joint == Joint.STOP && line.charAt(markFrom) != ':' || closesQuote(markFrom);
     int cutFrom = withoutBlanks(joint == Joint.LINE ? 0 : stays ? markFrom + 1 : markFrom);
     return new Found(PageSpec.NONE, from, cutFrom, line.length(), true);
+  }
+
+  private boolean closesQuote(int at) {
+    return line.charAt(at) == '"'
+        && line.substring(storyFrom, at).chars().filter(c -> c == '"').count() % 2 == 1;
   }
 
   /** A phrase in the middle goes with one of the marks around it. */

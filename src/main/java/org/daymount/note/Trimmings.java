@@ -19,7 +19,47 @@ final class Trimmings {
               + "|vom|du|van|del))?[ .#]{0,3}(?:\\d|\\p{L}{3,9}\\.? \\d|one|two|three|four"
               + "|five).{0,24})|[ #*=_~.-]{3,}");
 
+  /** Before each story of a note that is a form filled in. */
+  private static final Pattern STORY_LABEL =
+      Pattern.compile(
+          "[ >*_#•-]*(?:story|stories|text|words|journal|diary|what happened|geschichte|tagebuch|histoire"
+              + "|texte|historia|texto|storia|testo|verhaal|tekst|opis|berattelse)[*_ ]*[:=][*_ ]*");
+
+  private static final Pattern NO_PAGE =
+      Pattern.compile(
+          "[ >*_#•-]*(?:page|photos?|pics?|seite|pagina|strona|sida)[*_ ]*[:=][ *_?/-]*");
+  private static final int FORM = 3; // labels that make a note a form
+
   private Trimmings() {}
+
+  /** Whether the note has a label before its stories. */
+  static boolean isForm(List<NoteLine> lines) {
+    return lines.stream()
+            .filter(line -> STORY_LABEL.matcher(line.text()).lookingAt())
+            .limit(FORM)
+            .count()
+        == FORM;
+  }
+
+  /** Without the labels of a form; what stands behind them is as it was. */
+  static DayEntry withoutLabels(DayEntry day, List<NoteLine> lines, int next) {
+    DayEntry off = day;
+    for (int i = day.headingEnds(); i < next; i++) {
+      NoteLine line = lines.get(i);
+      int from = i == day.headingEnds() ? day.storyFrom() : 0;
+      int end = DayNameReader.end(STORY_LABEL, line.text(), from);
+      boolean noPage = NO_PAGE.matcher(line.text()).region(from, line.text().length()).matches();
+      boolean whole = noPage || end == line.text().length();
+      if (noPage || end > from) {
+        off =
+            off.without(
+                i,
+                line.folded().rawIndex(from),
+                whole ? line.raw().length() : line.folded().rawIndex(end));
+      }
+    }
+    return off;
+  }
 
   /**
    * @param next index behind the day's last line
