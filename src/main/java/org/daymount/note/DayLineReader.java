@@ -18,7 +18,7 @@ final class DayLineReader {
       Pattern.compile(
           " *\\[?(?:(\\d{1,4}[/.-]\\d{1,2}[/.-]\\d{2,4}),? +\\d{1,2}[:.]\\d{2}(?::\\d{2})?(?:"
               + " ?[ap]\\.?m\\.?)?|\\d{1,2}:\\d{2}(?::\\d{2})?(?: ?[ap]m)?,"
-              + " +(\\d{1,4}[/.-]\\d{1,2}[/.-]\\d{2,4}))\\]? *-? *[^:]{1,40}: ");
+              + " +(\\d{1,4}[/.-]\\d{1,2}[/.-]\\d{2,4}))\\]? *-? *(?<sender>[^:]{1,40}): ");
   private static final Pattern LEAD =
       Pattern.compile("(?:\\[[ x]?\\] *|[^\\p{L}\\p{N}\\s\"'+$€£~.,:;?!%&]+? *| )*+");
   private static final Pattern ARTICLE =
@@ -175,6 +175,12 @@ final class DayLineReader {
   /** Behind the stamp and the name of a chat's line; 0 on any other. */
   static int chatEnd(String line) {
     return DayNameReader.end(CHAT, line, 0);
+  }
+
+  /** Who wrote a chat's line. */
+  static Optional<String> sender(String line) {
+    Matcher chat = CHAT.matcher(line);
+    return chat.lookingAt() ? Optional.of(chat.group("sender")) : Optional.empty();
   }
 
   /** The day of a chat's stamp, where the message itself names none. */

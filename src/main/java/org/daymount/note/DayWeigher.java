@@ -225,7 +225,7 @@ final class DayWeigher {
       doubt += lead == Lead.MINUS && !words ? 3 : 0;
       doubt += lead == Lead.WORD ? 0.5 : 0;
       doubt += first.slip() && !words && bare ? 1 : 0;
-      if (isSeveral() && !words && !isWeekdayAlone()) {
+      if (isSeveral() && !words && first.weekday().isEmpty()) {
         boolean joined = line.substring(first.end(), last.end()).matches(".*(?:[&+]|[a-z] ).*");
         doubt += joined ? 0.3 : marked ? 1 : 1.2;
       }

@@ -85,20 +85,15 @@ public final class NoteParser {
     }
     List<Integer> starts = entries.stream().map(DayEntry::index).toList();
     int below = NoteEnd.below(lines, starts, stop);
-    List<DayEntry> complete = new ArrayList<>();
-    boolean form = Trimmings.isForm(lines);
-    for (DayEntry day : new DayPages(lines, bases, remarks, table).complete(entries, below)) {
-      int next = complete.size() + 1 < starts.size() ? starts.get(complete.size() + 1) : stop;
-      complete.add(form ? Trimmings.withoutLabels(day, lines, next) : day);
-    }
+    List<DayEntry> complete = new DayPages(lines, bases, remarks, table).complete(entries, below);
+    Trimmings trimmings = new Trimmings(lines, entries);
     remarks.onDays(complete);
     List<NoteDay> days = new ArrayList<>();
     for (int i = 0; i + 1 < complete.size(); i++) {
       int next = complete.get(i + 1).index();
-      days.add(Trimmings.off(complete.get(i), lines, next, OptionalInt.empty()).in(lines, next));
+      days.add(trimmings.off(complete.get(i), next, OptionalInt.empty()).in(lines, next));
     }
-    DayEntry last =
-        Trimmings.off(complete.get(complete.size() - 1), lines, stop, OptionalInt.of(below));
+    DayEntry last = trimmings.off(complete.get(complete.size() - 1), stop, OptionalInt.of(below));
     days.add(last.in(lines, stop));
     NoteEnd.paragraphBelow(lines, starts, stop)
         .ifPresent(

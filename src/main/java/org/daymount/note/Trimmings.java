@@ -1,6 +1,7 @@
 package org.daymount.note;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
@@ -30,19 +31,57 @@ final class Trimmings {
           "[ >*_#•-]*(?:page|photos?|pics?|seite|pagina|strona|sida)[*_ ]*[:=][ *_?/-]*");
   private static final int FORM = 3; // labels that make a note a form
 
-  private Trimmings() {}
+  private final List<NoteLine> lines;
+  private final Optional<String> author;
+  private final boolean form;
 
-  /** Whether the note has a label before its stories. */
-  static boolean isForm(List<NoteLine> lines) {
-    return lines.stream()
-            .filter(line -> STORY_LABEL.matcher(line.text()).lookingAt())
-            .limit(FORM)
-            .count()
-        == FORM;
+  /**
+   * @param days where they start; when all are one person's in a chat, the others' lines are none
+   */
+  Trimmings(List<NoteLine> lines, List<DayEntry> days) {
+    this.lines = lines;
+    List<Optional<String>> senders =
+        days.stream()
+            .map(day -> DayLineReader.sender(lines.get(day.index()).text()))
+            .distinct()
+            .toList();
+    this.author = senders.size() == 1 ? senders.get(0) : Optional.empty();
+    long labels =
+        lines.stream().filter(line -> STORY_LABEL.matcher(line.text()).lookingAt()).count();
+    this.form = labels >= FORM;
+  }
+
+  /**
+   * @param next index behind the day's last line
+   * @param below for the note's last day, where below it begins what belongs to none
+   */
+  DayEntry off(DayEntry day, int next, OptionalInt below) {
+    DayEntry off = form ? withoutLabels(day, next) : day;
+    for (int i = day.headingEnds() + 1; i < next; i++) {
+      NoteLine line = lines.get(i);
+      int chat = DayLineReader.chatEnd(line.text());
+      boolean other =
+          author.isPresent() && chat > 0 && !author.equals(DayLineReader.sender(line.text()));
+      if (other || EMPTY_BOX.matcher(line.text()).matches()) {
+        off = off.without(i, 0, line.raw().length());
+      } else if (chat > 0) {
+        off = off.without(i, 0, line.folded().rawIndex(chat));
+      }
+    }
+    if (below.isPresent()) {
+      for (int i = below.getAsInt(); i < next; i++) {
+        off = off.without(i, 0, lines.get(i).raw().length());
+      }
+      if (below.getAsInt() < next) {
+        return off;
+      }
+      off = withoutAtEnd(off, next, NoteEnd::isNoStory);
+    }
+    return withoutAtEnd(off, next, line -> HEADING.matcher(line.text()).matches());
   }
 
   /** Without the labels of a form; what stands behind them is as it was. */
-  static DayEntry withoutLabels(DayEntry day, List<NoteLine> lines, int next) {
+  private DayEntry withoutLabels(DayEntry day, int next) {
     DayEntry off = day;
     for (int i = day.headingEnds(); i < next; i++) {
       NoteLine line = lines.get(i);
@@ -61,36 +100,8 @@ final class Trimmings {
     return off;
   }
 
-  /**
-   * @param next index behind the day's last line
-   * @param below for the note's last day, where below it begins what belongs to none
-   */
-  static DayEntry off(DayEntry day, List<NoteLine> lines, int next, OptionalInt below) {
-    DayEntry off = day;
-    for (int i = day.headingEnds() + 1; i < next; i++) {
-      NoteLine line = lines.get(i);
-      int chat = DayLineReader.chatEnd(line.text());
-      if (EMPTY_BOX.matcher(line.text()).matches()) {
-        off = off.without(i, 0, line.raw().length());
-      } else if (chat > 0) {
-        off = off.without(i, 0, line.folded().rawIndex(chat));
-      }
-    }
-    if (below.isPresent()) {
-      for (int i = below.getAsInt(); i < next; i++) {
-        off = off.without(i, 0, lines.get(i).raw().length());
-      }
-      if (below.getAsInt() < next) {
-        return off;
-      }
-      off = withoutAtEnd(off, lines, next, NoteEnd::isNoStory);
-    }
-    return withoutAtEnd(off, lines, next, line -> HEADING.matcher(line.text()).matches());
-  }
-
   /** The last lines as far as all of them that are not blank are such. */
-  private static DayEntry withoutAtEnd(
-      DayEntry day, List<NoteLine> lines, int next, Predicate<NoteLine> isNoStory) {
+  private DayEntry withoutAtEnd(DayEntry day, int next, Predicate<NoteLine> isNoStory) {
     DayEntry off = day;
     for (int i = next - 1; i > day.headingEnds(); i--) {
       NoteLine line = lines.get(i);
