@@ -184,7 +184,7 @@ final class PageVocabulary {
                       + END
                       + "|"
                       + CARD_NOUN
-                      + "s?(?: too| as well| please| auch| aussi| tambien)?(?:"
+                      + "(?: too| as well| please| auch| aussi| tambien)?(?:"
                       + ALONE
                       + "|(?=,? (?:and |und |et |y |e |en |och |i )?(?:no|without|kein|ohne|pas de|sans|sin|senza|geen|zonder|sem|bez|ingen|utan) )))")),
           entry(

@@ -34,7 +34,8 @@ final class DayWeigher {
   /** A day's own line does not go on like this; the line of two days does. */
   private static final Pattern GOES_ON =
       Pattern.compile(
-          " *(?:([&+/])|(?:and|und|et|y|och|en|thru|through|until|till)(?!\\p{L})) *\\d");
+          " *(?:([&+/])|(?:and|und|et|y|och|en|thru|through|until|till)(?!\\p{L})) *\\d"
+              + "| *, *\\d{1,2}(?:st|nd|rd|th)? *[:)]");
 
   /** What a number may count: nobody can tell "4 boats" from the fourth, with its boats. */
   private static final Pattern PLURAL = Pattern.compile("\\p{L}{3,}s(?![\\p{L}'])");

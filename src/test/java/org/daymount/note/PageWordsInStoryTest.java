@@ -27,6 +27,11 @@ class PageWordsInStoryTest {
         "Camp! (2 pics, both tall) At 8:15. | photo portrait, photo portrait | Camp! At 8:15.",
         "Farm stand. 3x4 + 3x4. Peaches 3 for $5 | 3x4, 3x4 | Farm stand. Peaches 3 for $5",
         "hike - need: 4x6 tall | 4x6 portrait | hike",
+        "Hail, and I'd like a tall photo here to show it | portrait | Hail, and I'd like a tall"
+            + " photo here to show it",
+        "Sem says: \"they are done\" - upright | portrait | Sem says: \"they are done\"",
+        "Got a card with her name on it / pocket page w/ two 3x4 | 3x4, 3x4, pocket page | Got a card"
+            + " with her name on it",
         "dentist (skip) | leave out | dentist",
         "fog again no pics | no photo | fog again no pics",
         "Market day 3x4 x2 | 3x4, 3x4 | Market day 3x4 x2",
@@ -65,7 +70,11 @@ class PageWordsInStoryTest {
         "we saw the tower, tall",
         "took two photos of the wide river",
         "no one came",
-        "he is 4 by now"
+        "he is 4 by now",
+        "sleeping, soup, ironing",
+        "played cards, then rain. Cards, wine, rain.",
+        "little boy asleep",
+        "14 photos of chickens and not one of them sharp"
       })
   void aSentenceStaysOne(String line) {
     assertEquals("", PageSpecParser.text(day(line).words()));
