@@ -1,9 +1,8 @@
 package org.daymount.cli;
 
-import java.time.LocalTime;
 import java.util.Locale;
-import org.daymount.image.Lightening;
 import org.daymount.month.Settings;
+import org.daymount.output.StripPaper;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.Ppi;
@@ -57,19 +56,9 @@ final class PaperOptions {
     return margin != null ? margin : atHome ? Length.inchFraction(1, 4) : Length.ZERO;
   }
 
-  /** For the paper alone; what pages ask for does not matter. */
-  Settings settings() {
-    return new Settings(
-        LocalTime.MIDNIGHT,
-        "",
-        Length.ZERO,
-        ppi,
-        ppi,
-        sheet,
-        Length.ZERO,
-        paper,
-        margin(),
-        Lightening.NONE);
+  /** For a test print. */
+  StripPaper strip(Locale locale) {
+    return new StripPaper(sheet, margin(), ppi, paper, units(locale));
   }
 
   /** As told, or as the country measures. */

@@ -6,11 +6,10 @@ import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.CodeSource;
-import java.security.MessageDigest;
-import java.util.HexFormat;
-import java.util.List;
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import java.util.zip.ZipFile;
 import org.daymount.file.Sha256;
@@ -22,62 +21,66 @@ import org.daymount.file.Sha256;
 final class ProgramFiles {
   private ProgramFiles() {}
 
-  /** Told once: a program does not change while it runs. */
-  private static final class Told {
-    static final Optional<String> FINGERPRINT = tell();
+  /** Found once: a program does not change while it runs. */
+  private static final class Once {
+    static final Optional<String> FINGERPRINT = find();
   }
 
   /**
-   * Of a jar the checksums of all that is in it; of a folder of classes, as developers have, names,
-   * lengths and times. With the Java that runs it, whose own drawing may differ from another's, and
-   * the names and lengths of libraries beside it. Empty when nobody can say.
+   * Of the jar this class is in the checksums of all that is in it; of a folder of classes, as
+   * developers have, what is in its files. With the Java that runs it, whose own drawing may differ
+   * from another's, and the names and lengths of libraries beside it. The same however the class
+   * path is written. Empty when nobody can say.
    */
   static Optional<String> fingerprint() {
-    return Told.FINGERPRINT;
+    return Once.FINGERPRINT;
   }
 
-  private static Optional<String> tell() {
+  private static Optional<String> find() {
     try {
-      MessageDigest digest = Sha256.digest();
-      add(digest, Version.withJava());
-      CodeSource own = ProgramFiles.class.getProtectionDomain().getCodeSource();
-      Path place = Path.of(own.getLocation().toURI());
-      for (String fact : Files.isDirectory(place) ? inFolder(place) : inJar(place)) {
-        add(digest, fact);
-      }
-      for (String library : System.getProperty("java.class.path").split(File.pathSeparator)) {
-        Path file = Path.of(library);
-        add(digest, file.getFileName() + " " + file.toFile().length());
-      }
-      return Optional.of(HexFormat.of().formatHex(digest.digest(), 0, 16));
+      Path own =
+          Path.of(ProgramFiles.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+      return Optional.of(fingerprint(own, System.getProperty("java.class.path")));
     } catch (IOException | URISyntaxException | RuntimeException e) {
       return Optional.empty();
     }
   }
 
-  private static void add(MessageDigest digest, String fact) {
-    digest.update((fact + "\n").getBytes(StandardCharsets.UTF_8));
+  /**
+   * @param own the jar or the folder of this program's classes
+   */
+  static String fingerprint(Path own, String classPath) throws IOException {
+    Set<Path> places = new HashSet<>(Set.of(own.toRealPath()));
+    for (String entry : classPath.split(File.pathSeparator)) {
+      if (Files.exists(Path.of(entry))) {
+        places.add(Path.of(entry).toRealPath());
+      }
+    }
+    TreeSet<String> facts = new TreeSet<>(Set.of(Version.withJava()));
+    for (Path place : places) {
+      if (Files.isDirectory(place)) {
+        addFolder(place, facts);
+      } else if (place.equals(own.toRealPath())) {
+        addJar(place, facts);
+      } else {
+        facts.add(place.getFileName() + " " + Files.size(place));
+      }
+    }
+    String all = String.join("\n", facts);
+    return Sha256.hex(all.getBytes(StandardCharsets.UTF_8)).substring(0, 32);
   }
 
-  private static List<String> inJar(Path jar) throws IOException {
+  private static void addJar(Path jar, Set<String> facts) throws IOException {
     try (ZipFile file = new ZipFile(jar.toFile())) {
-      return file.stream().map(entry -> entry.getName() + " " + entry.getCrc()).toList();
+      file.stream().forEach(entry -> facts.add(entry.getName() + " " + entry.getCrc()));
     }
   }
 
-  private static List<String> inFolder(Path folder) throws IOException {
+  private static void addFolder(Path folder, Set<String> facts) throws IOException {
     try (Stream<Path> files = Files.walk(folder)) {
-      return files
-          .filter(Files::isRegularFile)
-          .sorted()
-          .map(
-              file ->
-                  folder.relativize(file)
-                      + " "
-                      + file.toFile().length()
-                      + " "
-                      + file.toFile().lastModified())
-          .toList();
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        facts.add(folder.relativize(file) + " " + Sha256.hex(Files.readAllBytes(file)));
+      }
     }
   }
 }

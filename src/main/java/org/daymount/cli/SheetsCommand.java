@@ -69,7 +69,7 @@ final class SheetsCommand extends ContextCommand {
         talk.quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
     Pictures pictures = new Pictures();
     Cache cache = out.cache(around, request);
-    SmallCopies copies = new SmallCopies();
+    SmallCopies copies = new SmallCopies(pictures, cache);
     AtomicReference<NoteInUse.Reading> note = new AtomicReference<>();
     Month month = new MonthMaker(pictures, progress, cache, copies::add).make(request, note::set);
     if (!talk.json && !talk.quiet && note.get() != null) {

@@ -72,8 +72,7 @@ final class StripCommand extends ContextCommand {
         StripMaker.make(
             around.here().resolve(photo),
             new IngestSettings(ClockCorrections.NONE, around.today(), around.zone()),
-            paper.settings(),
-            paper.units(around.locale()),
+            paper.strip(around.locale()),
             folder,
             force);
     around.out().println(told(finished));

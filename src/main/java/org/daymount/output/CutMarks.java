@@ -17,7 +17,7 @@ final class CutMarks {
   private CutMarks() {}
 
   static void draw(PaperBox sheet, PaperSize paper, PDPageContentStream stream) throws IOException {
-    PDRectangle box = SheetsPdf.rectangle(sheet, paper);
+    PDRectangle box = PaperGrid.rectangle(sheet, paper);
     stream.setLineWidth(HAIRLINE);
     stream.setStrokingColor(0f);
     for (float x : new float[] {box.getLowerLeftX(), box.getUpperRightX()}) {

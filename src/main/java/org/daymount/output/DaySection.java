@@ -17,12 +17,12 @@ import org.daymount.unit.Units;
 final class DaySection {
   private static final double WHOLE_EDGE_REM = 28;
 
-  private final PictureStrip strip;
+  private final SmallCopies copies;
   private final Units units;
 
-  DaySection(PictureStrip strip, Units units) {
+  DaySection(SmallCopies copies, Units units) {
     this.units = units;
-    this.strip = strip;
+    this.copies = copies;
   }
 
   void write(Html page, MonthDay day) {
@@ -82,7 +82,7 @@ final class DaySection {
 
   private void whole(Html page, Candidate hero) {
     Photo photo = hero.looked().photo();
-    Optional<String> address = strip.dataAddress(photo, IndexPage.HERO_EDGE);
+    Optional<String> address = copies.dataAddress(photo, SmallCopies.HERO_EDGE);
     if (address.isEmpty()) {
       page.element("p", "none", "the picture can no longer be read");
       return;
@@ -154,8 +154,8 @@ final class DaySection {
 
   private void runnerUp(Html page, Candidate candidate) {
     page.raw("<li>");
-    strip
-        .dataAddress(candidate.looked().photo(), IndexPage.SMALL_EDGE)
+    copies
+        .dataAddress(candidate.looked().photo(), SmallCopies.SMALL_EDGE)
         .ifPresent(address -> page.raw("<img alt=\"\" src=\"%s\">", address));
     page.element("span", "name", candidate.looked().photo().file().lastName())
         .element("span", "reason", String.join("; ", candidate.reasons()))

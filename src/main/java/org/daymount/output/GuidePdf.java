@@ -44,7 +44,7 @@ public final class GuidePdf {
 
   private byte[] write(Month month, Guide guide, String what) throws IOException {
     String title = DayWords.month(month.month()) + what;
-    try (PdfFile pdf = new PdfFile(month, title)) {
+    try (PdfFile pdf = new PdfFile(month.month(), title)) {
       PaperSize paper =
           SheetsPdf.paper(month.settings().paper())
               .orElseGet(() -> SheetsPdf.paper(Settings.Paper.LETTER).orElseThrow());

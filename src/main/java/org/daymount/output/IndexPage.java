@@ -6,8 +6,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
-import org.daymount.cache.Cache;
-import org.daymount.image.Pictures;
 import org.daymount.month.Month;
 import org.daymount.month.MonthDay;
 import org.daymount.month.MonthPhoto;
@@ -21,21 +19,10 @@ import org.daymount.problem.Warning;
  * too. Drawn from the month alone.
  */
 public final class IndexPage {
-  static final int HERO_EDGE = SmallCopies.HERO_EDGE;
-  static final int SMALL_EDGE = SmallCopies.SMALL_EDGE;
+  private final SmallCopies copies;
 
-  private final PictureStrip strip;
-
-  public IndexPage(Pictures pictures) {
-    this(pictures, Cache.NONE, new SmallCopies());
-  }
-
-  /**
-   * @param kept small pictures of earlier runs
-   * @param copies of this run
-   */
-  public IndexPage(Pictures pictures, Cache kept, SmallCopies copies) {
-    this.strip = new PictureStrip(pictures, kept, copies);
+  public IndexPage(SmallCopies copies) {
+    this.copies = copies;
   }
 
   /** UTF-8. */
@@ -59,12 +46,12 @@ public final class IndexPage {
         .raw("<a href=\"#mount\">Mounting</a> ")
         .raw("<a href=\"#left\">Left out</a> ")
         .raw("<label for=\"found\">Show what was found in the pictures</label></nav>\n</header>\n");
-    new MonthGlance(strip).write(page, month);
+    new MonthGlance(copies).write(page, month);
     page.raw("<main id=\"days\">\n");
-    DaySection days = new DaySection(strip, month.units());
+    DaySection days = new DaySection(copies, month.units());
     month.days().forEach(day -> days.write(page, day));
     page.raw("</main>\n");
-    new SheetSection(strip).write(page, month);
+    new SheetSection(copies).write(page, month);
     leftOut(page, month);
     page.raw("<footer>").text("Made by Daymount from your own files; nothing left this computer.");
     page.raw("</footer>\n</body>\n</html>\n");
@@ -85,10 +72,10 @@ public final class IndexPage {
         .parallel()
         .forEach(
             photo -> {
-              strip.dataAddress(photo, HERO_EDGE);
-              strip.dataAddress(photo, SMALL_EDGE);
+              copies.dataAddress(photo, SmallCopies.HERO_EDGE);
+              copies.dataAddress(photo, SmallCopies.SMALL_EDGE);
             });
-    others.parallel().forEach(photo -> strip.dataAddress(photo, SMALL_EDGE));
+    others.parallel().forEach(photo -> copies.dataAddress(photo, SmallCopies.SMALL_EDGE));
   }
 
   static String summary(Month month) {

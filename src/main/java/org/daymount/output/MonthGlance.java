@@ -15,10 +15,10 @@ import org.daymount.page.AlbumPage;
 final class MonthGlance {
   private static final int DAYS_IN_WEEK = 7;
 
-  private final PictureStrip strip;
+  private final SmallCopies copies;
 
-  MonthGlance(PictureStrip strip) {
-    this.strip = strip;
+  MonthGlance(SmallCopies copies) {
+    this.copies = copies;
   }
 
   void write(Html page, Month month) {
@@ -55,7 +55,8 @@ final class MonthGlance {
         .element("b", "", Integer.toString(date.getDayOfMonth()));
     Optional<AlbumPage> drawn = month.album().page(date);
     if (drawn.isPresent()) {
-      SvgPage canvas = new SvgPage(page, photo -> strip.dataAddress(photo, IndexPage.SMALL_EDGE));
+      SvgPage canvas =
+          new SvgPage(page, photo -> copies.dataAddress(photo, SmallCopies.SMALL_EDGE));
       canvas.open(
           month.album().settings().page(),
           DayWords.shortDay(date)

@@ -2,9 +2,6 @@ package org.daymount.output;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import org.daymount.cache.Cache;
 import org.daymount.crop.Crop;
 import org.daymount.image.Previews;
@@ -24,8 +21,7 @@ public final class PagePictures {
   private static final double QUALITY = 0.85;
 
   private final PictureSource pictures;
-  private final Cache kept;
-  private final Map<String, byte[]> made = new ConcurrentHashMap<>();
+  private final DrawnPictures drawn;
 
   public PagePictures(PictureSource pictures) {
     this(pictures, Cache.NONE);
@@ -36,7 +32,7 @@ public final class PagePictures {
    */
   public PagePictures(PictureSource pictures, Cache kept) {
     this.pictures = pictures;
-    this.kept = kept;
+    this.drawn = new DrawnPictures(kept);
   }
 
   /**
@@ -56,24 +52,9 @@ public final class PagePictures {
             size,
             QUALITY);
     try {
-      return made.computeIfAbsent(
-          recipe,
-          key ->
-              kept.get(Cache.Keep.DRAWN, key, KeptPicture.class)
-                  .map(KeptPicture::jpeg)
-                  .orElseGet(() -> draw(photo, crop, size, key)));
-    } catch (UncheckedIOException e) {
-      throw e.getCause();
-    }
-  }
-
-  private byte[] draw(Photo photo, Crop crop, PixelSize size, String recipe) {
-    try {
-      byte[] jpeg = jpeg(pictures.part(photo, crop.window(), size));
-      kept.put(Cache.Keep.DRAWN, recipe, new KeptPicture(jpeg));
-      return jpeg;
+      return drawn.get(recipe, () -> jpeg(pictures.part(photo, crop.window(), size)));
     } catch (UnusablePicture e) {
-      throw new UncheckedIOException(new IOException(photo.file() + ": " + e.getMessage(), e));
+      throw new IOException(photo.file() + ": " + e.getMessage(), e);
     }
   }
 

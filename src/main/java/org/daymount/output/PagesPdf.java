@@ -35,7 +35,7 @@ public final class PagesPdf {
    */
   public byte[] write(Month month) throws IOException {
     String title = DayWords.month(month.month()) + ": the pages";
-    try (PdfFile pdf = new PdfFile(month, title)) {
+    try (PdfFile pdf = new PdfFile(month.month(), title)) {
       pdf.dependsOn(Recipe.of("pages", month).getBytes(StandardCharsets.UTF_8));
       PdfText text = new PdfText(pdf.document());
       PdfPage canvas =

@@ -1,6 +1,7 @@
 package org.daymount.output;
 
 import java.util.Optional;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
@@ -59,5 +60,14 @@ record PaperGrid(PaperSize paper, PaperSize cell, int columns, int rows) {
         paper.height().minus(MARGIN).minus(FOOT),
         paper.width().minus(MARGIN.times(2)),
         FOOT);
+  }
+
+  /** From paper's top left to the PDF's bottom left. */
+  static PDRectangle rectangle(PaperBox box, PaperSize paper) {
+    return new PDRectangle(
+        (float) box.x().inPoints(),
+        (float) paper.height().minus(box.bottom()).inPoints(),
+        (float) box.width().inPoints(),
+        (float) box.height().inPoints());
   }
 }

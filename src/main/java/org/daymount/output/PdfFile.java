@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
+import java.time.YearMonth;
 import java.time.ZoneOffset;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
@@ -16,7 +17,6 @@ import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.daymount.file.Sha256;
-import org.daymount.month.Month;
 
 /**
  * A PDF being written, with everything that would otherwise come from the clock fixed: the dates
@@ -26,7 +26,7 @@ final class PdfFile implements AutoCloseable {
   private final PDDocument document = new PDDocument();
   private final MessageDigest content = Sha256.digest();
 
-  PdfFile(Month month, String title) {
+  PdfFile(YearMonth month, String title) {
     PDDocumentInformation info = document.getDocumentInformation();
     info.setTitle(title);
     info.setProducer("Daymount");
@@ -66,10 +66,9 @@ final class PdfFile implements AutoCloseable {
     document.close();
   }
 
-  private static Calendar start(Month month) {
+  private static Calendar start(YearMonth month) {
     Calendar start = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
-    start.setTimeInMillis(
-        month.month().atDay(1).atStartOfDay().toInstant(ZoneOffset.UTC).toEpochMilli());
+    start.setTimeInMillis(month.atDay(1).atStartOfDay().toInstant(ZoneOffset.UTC).toEpochMilli());
     return start;
   }
 }

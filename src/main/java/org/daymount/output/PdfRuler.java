@@ -81,7 +81,7 @@ final class PdfRuler {
    * @param units which of the two scales is named first
    */
   void draw(PaperBox strip, String title, Units units) throws IOException {
-    PDRectangle box = SheetsPdf.rectangle(strip, paper);
+    PDRectangle box = PaperGrid.rectangle(strip, paper);
     if (strip.height().isLongerThan(strip.width())) { // reads from the bottom up
       page.saveGraphicsState();
       page.transform(new Matrix(0, 1, -1, 0, box.getUpperRightX(), box.getLowerLeftY()));

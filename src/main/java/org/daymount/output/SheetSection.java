@@ -16,10 +16,10 @@ import org.daymount.unit.PaperSize;
  * The guide on the page: each sheet drawn small with its cuts, then mounting, shopping and care.
  */
 final class SheetSection {
-  private final PictureStrip strip;
+  private final SmallCopies copies;
 
-  SheetSection(PictureStrip strip) {
-    this.strip = strip;
+  SheetSection(SmallCopies copies) {
+    this.copies = copies;
   }
 
   void write(Html page, Month month) {
@@ -104,7 +104,7 @@ final class SheetSection {
 
   /** The part of the photo that the piece shows, as it lies on the sheet. */
   private void picture(Html page, PieceContent.Picture shown, PlacedPiece placed) {
-    Optional<String> address = strip.dataAddress(shown.photo(), IndexPage.SMALL_EDGE);
+    Optional<String> address = copies.dataAddress(shown.photo(), SmallCopies.SMALL_EDGE);
     if (address.isEmpty()) {
       return;
     }

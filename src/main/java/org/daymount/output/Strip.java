@@ -6,11 +6,7 @@ import java.time.YearMonth;
 import java.util.List;
 import java.util.Map;
 import org.daymount.image.PrintJpegEncoder;
-import org.daymount.month.Month;
 import org.daymount.month.MonthSheet;
-import org.daymount.month.Settings;
-import org.daymount.page.AlbumLayout;
-import org.daymount.page.PageSettings;
 import org.daymount.photo.Photo;
 import org.daymount.sheet.Piece;
 import org.daymount.sheet.PlacedPiece;
@@ -18,8 +14,6 @@ import org.daymount.sheet.Sheet;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;
 import org.daymount.unit.PaperSize;
-import org.daymount.unit.Ppi;
-import org.daymount.unit.Units;
 
 /** The test print as files: a JPEG for a lab, and the same as a PDF at true size. */
 public final class Strip {
@@ -37,37 +31,29 @@ public final class Strip {
   /**
    * Stages both files; they are there, whole, when the folder is finished.
    *
-   * @param settings for the paper: sheet, margin, ppi and how the PDF is paged
-   * @param units which is read first
    * @throws IOException when the photo cannot be decoded
    */
-  public static void stage(
-      Photo photo, PictureSource pictures, Settings settings, Units units, OutputFolder out)
+  public static void stage(Photo photo, PictureSource pictures, StripPaper paper, OutputFolder out)
       throws IOException {
-    Ppi ppi = settings.ppi();
-    Length foot = settings.margin().isPositive() ? RULER : Length.ZERO;
+    Length foot = paper.margin().isPositive() ? RULER : Length.ZERO;
     BufferedImage picture =
-        new StripPainter(pictures).paint(photo, settings.sheet(), settings.margin(), foot, ppi);
+        new StripPainter(pictures).paint(photo, paper.sheet(), paper.margin(), foot, paper.ppi());
     boolean turned =
         (picture.getWidth() > picture.getHeight())
-            != settings.sheet().width().isLongerThan(settings.sheet().height());
-    PaperSize size = turned ? settings.sheet().turned() : settings.sheet();
-    PageSettings any = PageSettings.STANDARD;
-    PageSettings pages =
-        new PageSettings(any.page(), any.start(), any.firstWeekday(), any.album(), units);
-    byte[] jpeg = PrintJpegEncoder.encode(picture, ppi);
-    Month month =
-        new Month(
+            != paper.sheet().width().isLongerThan(paper.sheet().height());
+    PaperSize size = turned ? paper.sheet().turned() : paper.sheet();
+    byte[] jpeg = PrintJpegEncoder.encode(picture, paper.ppi());
+    SheetPrints prints =
+        new SheetPrints(
+            "Test print of " + photo.file().lastName(),
+            "Test print",
             photo.taken().local().map(YearMonth::from).orElse(UNDATED),
-            settings,
-            List.of(),
-            List.of(),
-            List.of(sheet(size, settings.margin().plus(foot))),
-            new AlbumLayout(pages, List.of(), List.of()),
-            List.of());
-    String title = "Test print of " + photo.file().lastName();
+            List.of(sheet(size, paper.margin().plus(foot))),
+            paper.paged(),
+            paper.margin(),
+            paper.units());
     out.stage(JPEG, jpeg);
-    out.stage(PDF, new SheetsPdf(title, "Test print").write(month, file -> jpeg));
+    out.stage(PDF, SheetsPdf.write(prints, file -> jpeg));
   }
 
   /** The strip is one piece, so that a ruler finds its room below. */

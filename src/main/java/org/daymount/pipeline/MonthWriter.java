@@ -27,6 +27,7 @@ import org.daymount.output.PagePictures;
 import org.daymount.output.PagesPdf;
 import org.daymount.output.Recipe;
 import org.daymount.output.SheetPainter;
+import org.daymount.output.SheetPrints;
 import org.daymount.output.SheetsPdf;
 import org.daymount.output.SmallCopies;
 import org.daymount.output.Written;
@@ -47,7 +48,7 @@ public final class MonthWriter {
    *     Recipe} that each was drawn from
    */
   public MonthWriter(Pictures pictures, MonthJson json, Progress progress, Cache kept) {
-    this(pictures, json, progress, kept, new SmallCopies());
+    this(pictures, json, progress, kept, new SmallCopies(pictures, kept));
   }
 
   /**
@@ -76,19 +77,14 @@ public final class MonthWriter {
     try (OutputFolder folder = OutputFolder.open(out, force)) {
       List<String> sheets = sheets(month, folder, jobs);
       String all = Recipe.of("month", month);
+      SheetPrints prints = SheetPrints.of(month);
       PagePictures pagePictures = new PagePictures(pictures::glimpse, kept);
       List<Drawn> files =
           List.of(
               new Drawn(
                   "sheets.pdf",
-                  Recipe.of(
-                      "sheets.pdf",
-                      month.month(),
-                      month.settings(),
-                      month.units(),
-                      month.sheets(),
-                      sheets),
-                  () -> new SheetsPdf(month.month()).write(month, folder::content)),
+                  Recipe.of("sheets.pdf", prints, sheets),
+                  () -> SheetsPdf.write(prints, folder::content)),
               new Drawn(
                   "pages.pdf",
                   Recipe.of("pages.pdf", all),
@@ -100,7 +96,7 @@ public final class MonthWriter {
               new Drawn(
                   "index.html",
                   Recipe.of("index.html", all),
-                  () -> new IndexPage(pictures, kept, copies).write(month)),
+                  () -> new IndexPage(copies).write(month)),
               new Drawn("month.json", Recipe.of("month.json", all), () -> json.write(month)));
       progress.stage("drawing album, guide and month at a glance", files.size());
       drawAll(folder, files, jobs);

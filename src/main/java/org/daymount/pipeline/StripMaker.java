@@ -7,13 +7,12 @@ import org.daymount.image.Pictures;
 import org.daymount.ingest.FolderReader;
 import org.daymount.ingest.IngestSettings;
 import org.daymount.ingest.Ingested;
-import org.daymount.month.Settings;
 import org.daymount.output.Finished;
 import org.daymount.output.OutputFolder;
 import org.daymount.output.Strip;
+import org.daymount.output.StripPaper;
 import org.daymount.photo.Photo;
 import org.daymount.problem.UnusablePicture;
-import org.daymount.unit.Units;
 
 /** From one photo to the test print of it. */
 public final class StripMaker {
@@ -25,7 +24,7 @@ public final class StripMaker {
    * @throws RunFailed when the photo cannot be used; the message names it and says why
    */
   public static Finished make(
-      Path file, IngestSettings ingest, Settings settings, Units units, Path out, boolean force)
+      Path file, IngestSettings ingest, StripPaper paper, Path out, boolean force)
       throws IOException {
     FolderReader reader = new FolderReader();
     Ingested found = reader.read(reader.list(List.of(file)), ingest, 1, () -> {});
@@ -34,7 +33,7 @@ public final class StripMaker {
             .findFirst()
             .orElseThrow(() -> new RunFailed(why(file, found) + "; nothing was written"));
     try (OutputFolder folder = OutputFolder.open(out, force)) {
-      Strip.stage(photo, new Pictures()::part, settings, units, folder);
+      Strip.stage(photo, new Pictures()::part, paper, folder);
       return folder.finish();
     } catch (UnusablePicture e) {
       throw new RunFailed(file + " " + e.getMessage() + "; nothing was written");

@@ -40,7 +40,6 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("slow")
 class SheetsPdfTest {
   private static final Ppi COARSE = Ppi.ppi(100); // the PDF does not depend on it
-  private final SheetsPdf writer = new SheetsPdf(java.time.YearMonth.of(2026, 6));
 
   @Test
   void eachSheetHasAPageOfItsOwnSizeWithTheTrimBoxOnItsEdges() throws IOException {
@@ -60,7 +59,7 @@ class SheetsPdfTest {
   void picturesAreTheJpegFilesByteForByte() throws IOException {
     Month month = TestMonths.month(Paper.SHEET);
     Map<String, byte[]> jpegs = TestMonths.jpegs(month, COARSE);
-    try (PDDocument pdf = Loader.loadPDF(writer.write(month, jpegs::get))) {
+    try (PDDocument pdf = Loader.loadPDF(SheetsPdf.write(SheetPrints.of(month), jpegs::get))) {
       for (int i = 0; i < month.sheets().size(); i++) {
         byte[] inside =
             images(pdf.getPage(i))
@@ -79,7 +78,7 @@ class SheetsPdfTest {
     Map<String, byte[]> jpegs = TestMonths.jpegs(month, COARSE);
     byte[] profile = JpegProfile.of(jpegs.values().iterator().next()).orElseThrow();
     Set<COSBase> streams = new HashSet<>();
-    try (PDDocument pdf = Loader.loadPDF(writer.write(month, jpegs::get))) {
+    try (PDDocument pdf = Loader.loadPDF(SheetsPdf.write(SheetPrints.of(month), jpegs::get))) {
       for (PDPage page : pdf.getPages()) {
         PDICCBased space = (PDICCBased) images(page).get(0).getColorSpace();
         assertEquals(3, space.getNumberOfComponents());
@@ -100,8 +99,9 @@ class SheetsPdfTest {
   @Test
   void anotherPictureGivesAnotherDocumentId() throws IOException {
     Month month = TestMonths.month(Paper.SHEET);
-    byte[] coarse = writer.write(month, TestMonths.jpegs(month, COARSE)::get);
-    byte[] finer = writer.write(month, TestMonths.jpegs(month, Ppi.ppi(101))::get);
+    byte[] coarse = SheetsPdf.write(SheetPrints.of(month), TestMonths.jpegs(month, COARSE)::get);
+    byte[] finer =
+        SheetsPdf.write(SheetPrints.of(month), TestMonths.jpegs(month, Ppi.ppi(101))::get);
     assertFalse(id(coarse).equals(id(finer)));
   }
 
@@ -158,7 +158,8 @@ class SheetsPdfTest {
             AlbumLayout.NONE,
             List.of());
     try (PDDocument pdf =
-        Loader.loadPDF(writer.write(month, TestMonths.jpegs(month, COARSE)::get))) {
+        Loader.loadPDF(
+            SheetsPdf.write(SheetPrints.of(month), TestMonths.jpegs(month, COARSE)::get))) {
       assertBox(placed(pdf.getPage(0)).get(0), pdf.getPage(0).getTrimBox());
     }
   }
@@ -212,7 +213,7 @@ class SheetsPdfTest {
     IllegalArgumentException thrown =
         assertThrows(
             IllegalArgumentException.class,
-            () -> writer.write(TestMonths.month(Paper.SHEET), file -> null));
+            () -> SheetsPdf.write(SheetPrints.of(TestMonths.month(Paper.SHEET)), file -> null));
     assertEquals("sheets/sheet-01.jpg has not been painted", thrown.getMessage());
   }
 
@@ -247,7 +248,7 @@ class SheetsPdfTest {
 
   private byte[] written(Paper paper) throws IOException {
     Month month = TestMonths.month(paper);
-    return writer.write(month, TestMonths.jpegs(month, COARSE)::get);
+    return SheetsPdf.write(SheetPrints.of(month), TestMonths.jpegs(month, COARSE)::get);
   }
 
   private static String id(byte[] pdf) throws IOException {

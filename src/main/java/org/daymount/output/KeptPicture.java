@@ -1,4 +1,0 @@
-package org.daymount.output;
-
-/** A small picture as it is kept for the next run. */
-record KeptPicture(byte[] jpeg) {}
