@@ -2,7 +2,6 @@ package org.daymount.review;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -25,7 +24,7 @@ final class ApiHandler implements AutoCloseable {
   private static final PaperSize USUAL_CARD = PaperSize.inches(3, 4);
 
   private interface Reply {
-    ObjectNode to(ApiHandler month, JsonNode body) throws HttpException, IOException;
+    Object to(ApiHandler month, JsonNode body) throws HttpException, IOException;
   }
 
   private interface Picture {
@@ -57,10 +56,11 @@ final class ApiHandler implements AutoCloseable {
    */
   private static final Map<String, Picture> PICTURES =
       Map.of(
-          "picture/*/*/*", (month, of) -> month.shelf.jpeg(of[2], number(of[3]), number(of[4])),
+          "picture/*/*/*",
+              (month, of) -> month.thumbnails.jpeg(of[2], number(of[3]), number(of[4])),
           "detail/*/*/*",
               (month, of) ->
-                  month.shelf.detail(of[2], number(of[3]) / 1000.0, number(of[4]) / 1000.0),
+                  month.thumbnails.detail(of[2], number(of[3]) / 1000.0, number(of[4]) / 1000.0),
           "sheet/*/*", (month, of) -> month.sheets.jpeg(number(of[2])),
           "card/*", (month, of) -> month.cards.picture(number(of[2])));
 
@@ -70,7 +70,7 @@ final class ApiHandler implements AutoCloseable {
   private static final Map<String, Set<String>> VIEWS = Map.of("note", NoteView.posted());
 
   private final Editing editing;
-  private final ThumbnailCache shelf;
+  private final ThumbnailCache thumbnails;
   private final MonthView months;
   private final PhotosView photos;
   private final CardView cards;
@@ -94,11 +94,11 @@ final class ApiHandler implements AutoCloseable {
       String address)
       throws IOException {
     NoteInUse.clearParts(request, surveyed.month());
-    this.shelf = new ThumbnailCache(pictures, surveyed.photos(), request.jobs());
-    this.editing = new Editing(pictures, request, surveyed, shelf, cache, opening, address);
+    this.thumbnails = new ThumbnailCache(pictures, surveyed.photos(), request.jobs());
+    this.editing = new Editing(pictures, request, surveyed, thumbnails, cache, opening, address);
     this.cards = new CardView(request.cards().orElse(USUAL_CARD));
-    this.months = new MonthView(request, surveyed, shelf, cards);
-    this.photos = new PhotosView(shelf);
+    this.months = new MonthView(request, surveyed, thumbnails, cards);
+    this.photos = new PhotosView(thumbnails);
     this.sheets = new SheetJob(pictures, writer, request.out().folder(surveyed.month()));
     this.views = Map.of("note", new NoteView(request, surveyed.month()));
   }
@@ -117,7 +117,7 @@ final class ApiHandler implements AutoCloseable {
    * @param what the address below /api/
    * @param posted the body of what is posted; empty for GET
    */
-  ObjectNode reply(String what, Optional<JsonNode> posted) throws HttpException, IOException {
+  Object reply(String what, Optional<JsonNode> posted) throws HttpException, IOException {
     if (isOfView(what)) {
       return ofView(what, posted);
     }
@@ -131,18 +131,17 @@ final class ApiHandler implements AutoCloseable {
     return reply.to(this, posted.orElseGet(JsonNodeFactory.instance::objectNode));
   }
 
-  private ObjectNode card(JsonNode body) throws HttpException {
+  private CardView.Cards card(JsonNode body) throws HttpException {
     return cards.of(date(body.path("day").asText()), body.path("text").asText());
   }
 
-  private ObjectNode make(JsonNode body) throws IOException {
+  private SheetJob.Made make(JsonNode body) throws IOException {
     Editing.Now now = editing.now();
     sheets.start(editing, now, body.path("force").asBoolean());
     return sheets.made(now.version());
   }
 
-  private ObjectNode ofView(String what, Optional<JsonNode> posted)
-      throws HttpException, IOException {
+  private Object ofView(String what, Optional<JsonNode> posted) throws HttpException, IOException {
     String[] parts = what.split("/", 2);
     String rest = parts.length == 2 ? parts[1] : "";
     ViewApi view = views.get(parts[0]);
@@ -188,13 +187,13 @@ final class ApiHandler implements AutoCloseable {
   }
 
   /** How far the sheets are. */
-  ProgressState board() {
-    return sheets.board();
+  ProgressState progress() {
+    return sheets.state();
   }
 
   /** Makes the pictures of the first view before they are asked for. */
   void warmUp() {
-    editing.warmUp(shelf);
+    editing.warmUp(thumbnails);
   }
 
   @Override

@@ -7,11 +7,11 @@ record ApiResponse(int status, String type, byte[] body) {
   static final int OK = 200;
   static final int FAILED = 500;
 
-  static ApiResponse json(int status, Object node) {
+  static ApiResponse json(int status, Object record) {
     return new ApiResponse(
         status,
         "application/json; charset=utf-8",
-        node.toString().getBytes(StandardCharsets.UTF_8));
+        ReviewJson.text(record).getBytes(StandardCharsets.UTF_8));
   }
 
   static ApiResponse jpeg(byte[] jpeg) {

@@ -1,12 +1,10 @@
 package org.daymount.review;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.daymount.card.CardPainter;
@@ -14,6 +12,7 @@ import org.daymount.card.StoryCard;
 import org.daymount.card.StoryTypesetter;
 import org.daymount.card.TypesetStory;
 import org.daymount.image.Previews;
+import org.daymount.unit.Length;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelSize;
 import org.daymount.unit.Ppi;
@@ -52,20 +51,23 @@ final class CardView {
     };
   }
 
-  /** Its cards, each with the number its picture has. */
-  synchronized ObjectNode of(LocalDate day, String text) {
+  /** A story's cards, and what to know of them. */
+  record Cards(List<String> notes, List<Card> cards) {}
+
+  /**
+   * A card.
+   *
+   * @param picture what its picture is asked for by
+   */
+  record Card(Length width, Length height, int picture) {}
+
+  synchronized Cards of(LocalDate day, String text) {
     TypesetStory set = typesetter.set(day, Optional.of(text).filter(t -> !t.isBlank()), size);
-    ObjectNode root = JsonNodeFactory.instance.objectNode();
-    ArrayNode notes = root.putArray("notes");
-    set.notes().forEach(notes::add);
-    ArrayNode all = root.putArray("cards");
-    for (StoryCard card : set.cards()) {
-      ObjectNode node = all.addObject();
-      node.put("width", size.width().inInches());
-      node.put("height", size.height().inInches());
-      node.put("picture", number(card));
-    }
-    return root;
+    return new Cards(
+        set.notes(),
+        set.cards().stream()
+            .map(card -> new Card(size.width(), size.height(), number(card)))
+            .toList());
   }
 
   /** What the card's picture is asked for by. */

@@ -26,7 +26,7 @@ final class ChangeReader {
       DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
   private static final int LONGEST_STORY = 20_000; // letters
 
-  private final ThumbnailCache shelf;
+  private final ThumbnailCache thumbnails;
   private final Choices choices;
   private final Picked picked;
   private final JsonNode asked;
@@ -34,8 +34,8 @@ final class ChangeReader {
   /**
    * @param picked what the person saw when asking
    */
-  ChangeReader(ThumbnailCache shelf, Choices choices, Picked picked, JsonNode asked) {
-    this.shelf = shelf;
+  ChangeReader(ThumbnailCache thumbnails, Choices choices, Picked picked, JsonNode asked) {
+    this.thumbnails = thumbnails;
     this.choices = choices;
     this.picked = picked;
     this.asked = asked;
@@ -56,8 +56,11 @@ final class ChangeReader {
         case "turn" -> onSpace(turn(), "turn on ");
         case "size" ->
             onSpace(page().size(place(), text("size").map(SizeText::parseSize)), "size on ");
-        case "mat" -> onSpace(page().onMat(place(), yes("mat")), "mat on ");
-        case "side" -> onSpace(page().lyingOnSide(place(), yes("side")), "picture on its side on ");
+        case "mat" -> onSpace(page().onMat(place(), asked.path("mat").asBoolean()), "mat on ");
+        case "side" ->
+            onSpace(
+                page().lyingOnSide(place(), asked.path("side").asBoolean()),
+                "picture on its side on ");
         case "direction" ->
             onSpace(
                 page().direction(place(), text("direction").map(Orientation::parse)),
@@ -219,17 +222,13 @@ final class ChangeReader {
   }
 
   private Photo known(String field) throws HttpException {
-    return shelf
+    return thumbnails
         .photo(asked.path(field).asText(""))
         .orElseThrow(() -> refused("there is no such picture"));
   }
 
   private Optional<String> text(String field) {
     return asked.hasNonNull(field) ? Optional.of(asked.get(field).asText()) : Optional.empty();
-  }
-
-  private boolean yes(String field) {
-    return asked.path(field).asBoolean();
   }
 
   private static int whole(JsonNode node, String field) throws HttpException {

@@ -17,12 +17,12 @@ import org.daymount.unit.PixelBox;
  */
 final class DrawnPage implements PageCanvas {
   private final ArrayNode steps;
-  private final ThumbnailCache shelf;
+  private final ThumbnailCache thumbnails;
   private final CardView cards;
 
-  DrawnPage(ArrayNode steps, ThumbnailCache shelf, CardView cards) {
+  DrawnPage(ArrayNode steps, ThumbnailCache thumbnails, CardView cards) {
     this.steps = steps;
-    this.shelf = shelf;
+    this.thumbnails = thumbnails;
     this.cards = cards;
   }
 
@@ -45,8 +45,8 @@ final class DrawnPage implements PageCanvas {
   public void picture(Photo photo, Crop crop, PaperBox box, boolean turned) {
     ObjectNode node = step("picture", box);
     node.put("turned", turned);
-    node.put("photo", shelf.id(photo.file()));
-    node.put("turns", shelf.turns(photo));
+    node.put("photo", thumbnails.id(photo.file()));
+    node.put("turns", thumbnails.turns(photo));
     node.put("photoWidth", photo.size().width());
     node.put("photoHeight", photo.size().height());
     PixelBox window = crop.window();

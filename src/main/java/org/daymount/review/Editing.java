@@ -29,7 +29,7 @@ final class Editing implements AutoCloseable {
   private final MonthMaker maker;
   private final Request request;
   private final Surveyed surveyed;
-  private final ThumbnailCache shelf;
+  private final ThumbnailCache thumbnails;
   private final ChoicesStore store;
   private final Deque<Step> done = new ArrayDeque<>();
   private final Deque<Step> undone = new ArrayDeque<>();
@@ -60,7 +60,7 @@ final class Editing implements AutoCloseable {
       Pictures pictures,
       Request request,
       Surveyed surveyed,
-      ThumbnailCache shelf,
+      ThumbnailCache thumbnails,
       Cache cache,
       Progress opening,
       String address)
@@ -68,7 +68,7 @@ final class Editing implements AutoCloseable {
     this.maker = new MonthMaker(pictures, opening, cache);
     this.request = request;
     this.surveyed = surveyed;
-    this.shelf = shelf;
+    this.thumbnails = thumbnails;
     YearMonth month = surveyed.month();
     this.store = ChoicesStore.open(request.out().choices(month), month, address);
     try {
@@ -101,7 +101,7 @@ final class Editing implements AutoCloseable {
 
   synchronized Now change(JsonNode asked) throws HttpException, IOException {
     check(asked);
-    Change change = new ChangeReader(shelf, choices, picked, asked).read();
+    Change change = new ChangeReader(thumbnails, choices, picked, asked).read();
     if (change.choices().equals(choices)) {
       return state(Optional.empty());
     }
@@ -145,7 +145,7 @@ final class Editing implements AutoCloseable {
   }
 
   /** Makes the small pictures of all heroes. */
-  void warmUp(ThumbnailCache shelf) {
+  void warmUp(ThumbnailCache thumbnails) {
     Picked now;
     synchronized (this) {
       now = picked;
@@ -158,7 +158,10 @@ final class Editing implements AutoCloseable {
         .forEach(
             photo -> {
               try {
-                shelf.jpeg(shelf.id(photo.file()), shelf.turns(photo), ThumbnailCache.FIRST_VIEW);
+                thumbnails.jpeg(
+                    thumbnails.id(photo.file()),
+                    thumbnails.turns(photo),
+                    ThumbnailCache.FIRST_VIEW);
               } catch (HttpException | UnusablePicture e) {
                 // the page asks for it again and hears why
               }

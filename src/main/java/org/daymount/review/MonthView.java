@@ -1,6 +1,5 @@
 package org.daymount.review;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -11,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.daymount.album.DayPage;
 import org.daymount.album.PageSpec;
 import org.daymount.album.PageSpecParser;
@@ -30,9 +30,6 @@ import org.daymount.pipeline.Request;
 import org.daymount.pipeline.Surveyed;
 import org.daymount.problem.Warning;
 import org.daymount.unit.Orientation;
-import org.daymount.unit.PaperSize;
-import org.daymount.unit.PixelBox;
-import org.daymount.unit.PixelSize;
 
 /**
  * The month as data for the page. Lengths are inches; boxes are pixels of the picture as it is
@@ -50,14 +47,14 @@ final class MonthView {
 
   private final Request request;
   private final Surveyed surveyed;
-  private final ThumbnailCache shelf;
+  private final ThumbnailCache thumbnails;
   private final PagesView pages;
 
-  MonthView(Request request, Surveyed surveyed, ThumbnailCache shelf, CardView cards) {
+  MonthView(Request request, Surveyed surveyed, ThumbnailCache thumbnails, CardView cards) {
     this.request = request;
     this.surveyed = surveyed;
-    this.shelf = shelf;
-    this.pages = new PagesView(shelf, cards);
+    this.thumbnails = thumbnails;
+    this.pages = new PagesView(thumbnails, cards);
   }
 
   ObjectNode of(Editing.Now now) {
@@ -66,8 +63,8 @@ final class MonthView {
     root.put("version", now.version());
     root.put("title", TITLE.format(surveyed.month()));
     root.put("out", request.out().name(surveyed.month()).toString());
-    root.set("undo", now.undo().<JsonNode>map(MonthView::step).orElse(NODES.nullNode()));
-    root.set("redo", now.redo().<JsonNode>map(MonthView::step).orElse(NODES.nullNode()));
+    root.putPOJO("undo", now.undo().map(MonthView::step));
+    root.putPOJO("redo", now.redo().map(MonthView::step));
     root.put("message", now.message().orElse(null));
     root.put("ppi", request.crop().wanted().value());
     root.put("minPpi", request.crop().minimum().value());
@@ -88,20 +85,21 @@ final class MonthView {
     for (DayPick pick : picked.picks()) {
       days.add(day(now, pick, counts.getOrDefault(pick.page().day(), 0)));
     }
-    root.set("album", pages.of(now));
-    ArrayNode general = root.putArray("remarks");
-    picked.pageWarnings().stream()
-        .filter(warning -> warning.day().isEmpty())
-        .forEach(warning -> general.add(warning.text()));
+    root.putPOJO("album", pages.of(now));
+    root.putPOJO(
+        "remarks",
+        picked.pageWarnings().stream()
+            .filter(warning -> warning.day().isEmpty())
+            .map(Warning::text)
+            .toList());
     return root;
   }
 
-  private static ObjectNode step(Editing.Step step) {
-    ObjectNode node = NODES.objectNode();
-    node.put("words", step.words());
-    node.put("day", step.where().day().map(LocalDate::toString).orElse(null));
-    node.put("part", step.where().part());
-    return node;
+  /** What can be undone, and where it is seen. */
+  private record Step(String words, Optional<LocalDate> day, String part) {}
+
+  private static Step step(Editing.Step step) {
+    return new Step(step.words(), step.where().day(), step.where().part());
   }
 
   private ObjectNode day(Editing.Now now, DayPick pick, int photos) {
@@ -137,8 +135,7 @@ final class MonthView {
       remarks.add(misfit);
       attention.add("does not fit");
     }
-    ArrayNode words = node.putArray("attention");
-    attention.stream().distinct().forEach(words::add);
+    node.putPOJO("attention", attention.stream().distinct().toList());
     return node;
   }
 
@@ -182,13 +179,13 @@ final class MonthView {
     node.put("directionIsYours", choice.direction().isPresent());
     node.put("onSide", space.onSide());
     node.put("reveal", space.reveal().map(reveal -> reveal.inInches()).orElse(0.0));
-    size(node.putObject("whole"), space.size(pick.direction()));
-    size(node.putObject("piece"), space.pieceSize(pick.direction()));
+    node.putPOJO("whole", space.size(pick.direction()));
+    node.putPOJO("piece", space.pieceSize(pick.direction()));
     boolean chosen = pick.chosenBy() == SpacePick.ChosenBy.PERSON;
     node.put("chosenBy", pick.chosenBy().word());
     boolean drawn = now.picked().obeyed().space(date, place).crop().isPresent();
     node.put("cropIsYours", chosen && drawn);
-    texts(node.putArray("reasons"), pick.reasons());
+    node.putPOJO("reasons", pick.reasons());
     if (pick.hero().isPresent()) {
       hero(node, now.picked(), pick.hero().get());
       Crop crop = pick.hero().get().crop();
@@ -205,8 +202,8 @@ final class MonthView {
     ArrayNode others = node.putArray("next");
     for (Candidate candidate : pick.runnersUp()) {
       ObjectNode other = others.addObject();
-      other.put("photo", shelf.id(candidate.looked().photo().file()));
-      texts(other.putArray("reasons"), candidate.reasons());
+      other.put("photo", thumbnails.id(candidate.looked().photo().file()));
+      other.putPOJO("reasons", candidate.reasons());
     }
     return node;
   }
@@ -214,40 +211,19 @@ final class MonthView {
   private void hero(ObjectNode node, Picked picked, Candidate hero) {
     Photo shown = hero.looked().photo();
     Crop crop = hero.crop();
-    node.put("photo", shelf.id(shown.file()));
+    node.put("photo", thumbnails.id(shown.file()));
     node.put("name", shown.file().name());
-    node.put("turns", shelf.turns(shown));
-    pixels(node.putObject("picture"), shown.size());
-    box(node.putObject("crop"), crop.window());
-    size(node.putObject("printed"), crop.picture());
+    node.put("turns", thumbnails.turns(shown));
+    node.putPOJO("picture", shown.size());
+    node.putPOJO("crop", crop.window());
+    node.putPOJO("printed", crop.picture());
     node.put("fit", crop.fit().word());
     node.put("ppi", crop.ppi().value());
-    ArrayNode faces = node.putArray("faces");
-    for (Face face : hero.looked().measures().faces()) {
-      if (face.isProtected()) {
-        box(faces.addObject(), face.box().within(shown.size()));
-      }
-    }
-  }
-
-  private static void texts(ArrayNode node, List<String> texts) {
-    texts.forEach(node::add);
-  }
-
-  private static void size(ObjectNode node, PaperSize size) {
-    node.put("width", size.width().inInches());
-    node.put("height", size.height().inInches());
-  }
-
-  private static void pixels(ObjectNode node, PixelSize size) {
-    node.put("width", size.width());
-    node.put("height", size.height());
-  }
-
-  private static void box(ObjectNode node, PixelBox box) {
-    node.put("x", box.x());
-    node.put("y", box.y());
-    node.put("width", box.width());
-    node.put("height", box.height());
+    node.putPOJO(
+        "faces",
+        hero.looked().measures().faces().stream()
+            .filter(Face::isProtected)
+            .map(face -> face.box().within(shown.size()))
+            .toList());
   }
 }

@@ -2,59 +2,58 @@ package org.daymount.review;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.daymount.output.PageDrawing;
 import org.daymount.page.AlbumLayout;
 import org.daymount.page.AlbumPage;
 import org.daymount.page.Leaf;
 import org.daymount.pick.DayPick;
 import org.daymount.pick.SpacePick;
+import org.daymount.unit.Length;
 
 /** The album's pages as they will look: the same drawings as in pages.pdf, leaf by leaf. */
 final class PagesView {
-  private final ThumbnailCache shelf;
+  private final ThumbnailCache thumbnails;
   private final CardView cards;
 
-  PagesView(ThumbnailCache shelf, CardView cards) {
-    this.shelf = shelf;
+  PagesView(ThumbnailCache thumbnails, CardView cards) {
+    this.thumbnails = thumbnails;
     this.cards = cards;
   }
 
-  ObjectNode of(Editing.Now now) {
+  /** The album. */
+  record Pages(
+      Length width, Length height, int firstWeekday, List<Page> pages, List<Leaf> leaves) {}
+
+  /**
+   * A page.
+   *
+   * @param kind of page, or the ready-made one that it is
+   */
+  record Page(LocalDate day, String kind, ArrayNode drawing) {}
+
+  Pages of(Editing.Now now) {
     AlbumLayout layout = now.pages().layout();
-    ObjectNode root = JsonNodeFactory.instance.objectNode();
-    root.put("width", layout.settings().page().width().inInches());
-    root.put("height", layout.settings().page().height().inInches());
-    root.put("firstWeekday", layout.settings().firstWeekday().getValue());
     Map<LocalDate, DayPick> picks = new HashMap<>();
     now.picked().picks().forEach(pick -> picks.put(pick.page().day(), pick));
-    ArrayNode pages = root.putArray("pages");
+    List<Page> pages = new ArrayList<>();
     for (AlbumPage page : layout.pages()) {
-      ObjectNode node = pages.addObject();
-      node.put("day", page.day().toString());
-      node.put("kind", page.base().orElse(page.kind()));
-      draw(page, picks.get(page.day()), now, node.putArray("drawing"));
+      ArrayNode drawing = JsonNodeFactory.instance.arrayNode();
+      draw(page, picks.get(page.day()), now, drawing);
+      pages.add(new Page(page.day(), page.base().orElse(page.kind()), drawing));
     }
-    ArrayNode leaves = root.putArray("leaves");
-    for (Leaf leaf : layout.leaves()) {
-      ObjectNode node = leaves.addObject();
-      node.put("number", leaf.number());
-      node.put("kind", leaf.kind());
-      node.put("front", text(leaf.front()));
-      node.put("back", text(leaf.back()));
-    }
-    return root;
-  }
-
-  private static String text(Optional<LocalDate> day) {
-    return day.map(LocalDate::toString).orElse(null);
+    return new Pages(
+        layout.settings().page().width(),
+        layout.settings().page().height(),
+        layout.settings().firstWeekday().getValue(),
+        pages,
+        layout.leaves());
   }
 
   private void draw(AlbumPage page, DayPick pick, Editing.Now now, ArrayNode steps) {
@@ -68,7 +67,7 @@ final class PagesView {
             now.pages().cards(page.day()),
             "missing");
     try {
-      drawing.draw(new DrawnPage(steps, shelf, cards));
+      drawing.draw(new DrawnPage(steps, thumbnails, cards));
     } catch (IOException e) {
       throw new UncheckedIOException("nothing is read or written here", e);
     }

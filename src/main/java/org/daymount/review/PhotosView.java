@@ -1,16 +1,14 @@
 package org.daymount.review;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.daymount.choices.Choices;
 import org.daymount.day.PhotoDay;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Face;
@@ -18,6 +16,7 @@ import org.daymount.look.Subject;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.photo.Taken;
+import org.daymount.pick.Candidate;
 import org.daymount.pick.DayPick;
 import org.daymount.pick.SpacePick;
 import org.daymount.pipeline.Picked;
@@ -27,18 +26,53 @@ import org.daymount.unit.PixelSize;
 
 /** Photos with what became of each, in words. */
 final class PhotosView {
-  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final DateTimeFormatter TIME =
       DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
 
-  private final ThumbnailCache shelf;
+  private final ThumbnailCache thumbnails;
 
-  PhotosView(ThumbnailCache shelf) {
-    this.shelf = shelf;
+  PhotosView(ThumbnailCache thumbnails) {
+    this.thumbnails = thumbnails;
   }
 
+  /** Photos of one version of the month. */
+  record Photos(long version, List<ShownPhoto> photos) {}
+
+  /**
+   * A photo.
+   *
+   * @param photo what its pictures are asked for by
+   * @param readable whether it could be looked at, or nobody has tried
+   * @param focus where to look first; not there when nobody knows
+   * @param used whether the person said that it is to be
+   * @param given the day that the person gave it
+   */
+  record ShownPhoto(
+      String photo,
+      String name,
+      Optional<String> time,
+      int width,
+      int height,
+      Optional<String> group,
+      boolean readable,
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Point> focus,
+      List<Printed> places,
+      Optional<String> problem,
+      Optional<Boolean> used,
+      Optional<LocalDate> given) {}
+
+  /** A point, as fractions of the picture's width and height. */
+  record Point(double x, double y) {}
+
+  /**
+   * Where a photo is printed, or nearly.
+   *
+   * @param how chosen, proposed or next
+   */
+  record Printed(LocalDate day, int space, String how) {}
+
   /** A day's photos in order of time. */
-  ObjectNode day(Editing.Now now, LocalDate date) throws HttpException {
+  Photos day(Editing.Now now, LocalDate date) throws HttpException {
     PhotoDay day =
         now.picked().photosByDay().stream()
             .filter(each -> each.day().equals(date))
@@ -49,38 +83,33 @@ final class PhotosView {
   }
 
   /** Photos whose day nobody knows. */
-  ObjectNode undated(Editing.Now now) {
+  Photos undated(Editing.Now now) {
     return list(now, now.picked().undated());
   }
 
-  private ObjectNode list(Editing.Now now, List<Photo> photos) {
-    Map<PhotoFile, ArrayNode> places = places(now.picked());
-    Map<PhotoFile, Optional<String>> groups = now.picked().groups();
-    Map<PhotoFile, Problem> problems = now.picked().problems();
-    ObjectNode root = NODES.objectNode();
-    root.put("version", now.version());
-    ArrayNode list = root.putArray("photos");
-    for (Photo photo : photos) {
-      PhotoFile file = photo.file();
-      ObjectNode node = list.addObject();
-      node.put("photo", shelf.id(file));
-      node.put("name", file.name());
-      node.put("time", time(photo.taken()));
-      node.put("width", photo.size().width());
-      node.put("height", photo.size().height());
-      node.put("group", groups.getOrDefault(file, Optional.empty()).orElse(null));
-      AnalysedPhoto looked = now.picked().looked().get(file);
-      node.put("readable", looked != null || now.picked().isToBeSeenYet(photo));
-      if (looked != null) {
-        focus(looked).ifPresent(box -> point(node.putObject("focus"), box, photo.size()));
-      }
-      node.set("places", places.getOrDefault(file, NODES.arrayNode()));
-      node.put("problem", Optional.ofNullable(problems.get(file)).map(Problem::text).orElse(null));
-      Choices choices = now.choices();
-      node.put("used", choices.used(photo.sha256()).orElse(null));
-      node.put("given", choices.dayOf(photo.sha256()).map(Object::toString).orElse(null));
-    }
-    return root;
+  private Photos list(Editing.Now now, List<Photo> photos) {
+    Map<PhotoFile, List<Printed>> places = places(now.picked());
+    return new Photos(
+        now.version(), photos.stream().map(photo -> shown(photo, now, places)).toList());
+  }
+
+  private ShownPhoto shown(Photo photo, Editing.Now now, Map<PhotoFile, List<Printed>> places) {
+    PhotoFile file = photo.file();
+    Picked picked = now.picked();
+    Optional<AnalysedPhoto> looked = Optional.ofNullable(picked.looked().get(file));
+    return new ShownPhoto(
+        thumbnails.id(file),
+        file.name(),
+        time(photo.taken()),
+        photo.size().width(),
+        photo.size().height(),
+        picked.groups().getOrDefault(file, Optional.empty()),
+        looked.isPresent() || picked.isToBeSeenYet(photo),
+        looked.flatMap(PhotosView::focus).map(box -> point(box, photo.size())),
+        places.getOrDefault(file, List.of()),
+        Optional.ofNullable(picked.problems().get(file)).map(Problem::text),
+        now.choices().used(photo.sha256()),
+        now.choices().dayOf(photo.sha256()));
   }
 
   /** Where to look first when it is looked at closely: the surest face, or what it is about. */
@@ -97,50 +126,36 @@ final class PhotosView {
     return new PixelBox(box.x(), box.y(), box.width(), Math.max(1, box.height() / 2));
   }
 
-  private static void point(ObjectNode node, PixelBox box, PixelSize whole) {
-    node.put("x", box.centreX() / whole.width());
-    node.put("y", box.centreY() / whole.height());
+  private static Point point(PixelBox box, PixelSize whole) {
+    return new Point(box.centreX() / whole.width(), box.centreY() / whole.height());
   }
 
-  /** Where each photo is printed, or nearly: day, space, and whether it is the one or the next. */
-  private static Map<PhotoFile, ArrayNode> places(Picked picked) {
-    Map<PhotoFile, ArrayNode> places = new HashMap<>();
+  private static Map<PhotoFile, List<Printed>> places(Picked picked) {
+    Map<PhotoFile, List<Printed>> places = new HashMap<>();
     for (DayPick day : picked.picks()) {
       for (int i = 0; i < day.spaces().size(); i++) {
         SpacePick space = day.spaces().get(i);
-        int place = i;
         boolean person = space.chosenBy() == SpacePick.ChosenBy.PERSON;
-        space
-            .hero()
-            .ifPresent(
-                hero ->
-                    add(
-                        places,
-                        hero.looked().photo().file(),
-                        day.page().day(),
-                        place,
-                        person ? "chosen" : "proposed"));
-        space
-            .runnersUp()
-            .forEach(
-                other ->
-                    add(places, other.looked().photo().file(), day.page().day(), place, "next"));
+        Printed printed = new Printed(day.page().day(), i, person ? "chosen" : "proposed");
+        Printed next = new Printed(day.page().day(), i, "next");
+        space.hero().ifPresent(hero -> add(places, hero, printed));
+        space.runnersUp().forEach(other -> add(places, other, next));
       }
     }
     return places;
   }
 
   private static void add(
-      Map<PhotoFile, ArrayNode> places, PhotoFile file, LocalDate day, int space, String how) {
-    ObjectNode node = places.computeIfAbsent(file, any -> NODES.arrayNode()).addObject();
-    node.put("day", day.toString());
-    node.put("space", space);
-    node.put("how", how);
+      Map<PhotoFile, List<Printed>> places, Candidate candidate, Printed printed) {
+    places
+        .computeIfAbsent(candidate.looked().photo().file(), any -> new ArrayList<>())
+        .add(printed);
   }
 
-  private static String time(Taken taken) {
-    return taken.hourKnown() && taken.from().isTrusted()
-        ? TIME.format(taken.local().orElseThrow())
-        : null;
+  private static Optional<String> time(Taken taken) {
+    return taken
+        .local()
+        .filter(local -> taken.hourKnown() && taken.from().isTrusted())
+        .map(TIME::format);
   }
 }

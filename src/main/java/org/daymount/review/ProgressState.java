@@ -1,7 +1,5 @@
 package org.daymount.review;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -31,15 +29,6 @@ final class ProgressState implements Progress {
   record State(String kind, String words, int done, int steps) {
     boolean isRunning() {
       return kind.equals(RUNNING);
-    }
-
-    ObjectNode node() {
-      ObjectNode node = JsonNodeFactory.instance.objectNode();
-      node.put("kind", kind);
-      node.put("words", words);
-      node.put("done", done);
-      node.put("steps", steps);
-      return node;
     }
   }
 
@@ -97,7 +86,7 @@ final class ProgressState implements Progress {
     try {
       do {
         seen = next(seen, HEARTBEAT);
-        out.write(("data: " + seen.node() + "\n\n").getBytes(StandardCharsets.UTF_8));
+        out.write(("data: " + ReviewJson.text(seen) + "\n\n").getBytes(StandardCharsets.UTF_8));
         out.flush();
         Thread.sleep(seen.isRunning() ? BETWEEN_NEWS : 0);
       } while (seen.isRunning());

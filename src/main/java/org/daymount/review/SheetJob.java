@@ -1,13 +1,11 @@
 package org.daymount.review;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.daymount.image.Pictures;
 import org.daymount.month.Month;
@@ -17,7 +15,8 @@ import org.daymount.output.OutputException;
 import org.daymount.photo.PhotoFile;
 import org.daymount.pipeline.RunFailed;
 import org.daymount.problem.Warning;
-import org.daymount.sheet.PlacedPiece;
+import org.daymount.sheet.Sheet;
+import org.daymount.unit.Length;
 
 /** Makes the sheets when asked, one run at a time, and says how far it is. */
 final class SheetJob {
@@ -28,7 +27,7 @@ final class SheetJob {
   private final Pictures pictures;
   private final SheetWriter writer;
   private final Path folder;
-  private final ProgressState board = new ProgressState();
+  private final ProgressState state = new ProgressState();
   private List<MonthSheet> sheets = List.of();
   private List<Warning> warnings = List.of();
   private long madeOf;
@@ -41,8 +40,8 @@ final class SheetJob {
     this.folder = folder;
   }
 
-  ProgressState board() {
-    return board;
+  ProgressState state() {
+    return state;
   }
 
   /**
@@ -51,7 +50,7 @@ final class SheetJob {
    * @param force as in {@link SheetWriter}
    */
   void start(Editing editing, Editing.Now now, boolean force) {
-    if (!board.begin("packing")) {
+    if (!state.begin("packing")) {
       return;
     }
     Thread worker = new Thread(() -> run(editing, now, force), "sheets");
@@ -62,22 +61,22 @@ final class SheetJob {
   private void run(Editing editing, Editing.Now now, boolean force) {
     inTheWay = false;
     try {
-      Month month = editing.finish(now, board, pictures);
-      Finished finished = writer.write(month, folder, force, board);
+      Month month = editing.finish(now, state, pictures);
+      Finished finished = writer.write(month, folder, force, state);
       synchronized (this) {
         sheets = month.sheets();
         warnings = month.warnings();
         madeOf = now.version();
         runs++;
       }
-      board.done(words(finished));
+      state.done(words(finished));
     } catch (OutputException e) {
       inTheWay = e.isInTheWay();
-      board.failed(e.getMessage());
+      state.failed(e.getMessage());
     } catch (RunFailed e) {
-      board.failed(e.getMessage());
+      state.failed(e.getMessage());
     } catch (IOException | RuntimeException e) {
-      board.failed("something went wrong that should not have (" + e + "); nothing was replaced");
+      state.failed("something went wrong that should not have (" + e + "); nothing was replaced");
     }
   }
 
@@ -90,36 +89,48 @@ final class SheetJob {
     return String.join("; ", Stream.concat(Stream.of(files), finished.notes().stream()).toList());
   }
 
-  /** What was made last: empty before the first run. */
-  synchronized ObjectNode made(long version) {
-    ObjectNode root = JsonNodeFactory.instance.objectNode();
-    root.set("state", board.now().node());
-    root.put("run", runs);
-    root.put("inTheWay", inTheWay);
-    root.put("upToDate", runs > 0 && madeOf == version);
-    ArrayNode told = root.putArray("warnings");
-    for (Warning warning : warnings) {
-      ObjectNode one = told.addObject();
-      one.put("code", warning.kind().code());
-      one.put("file", warning.file().map(PhotoFile::name).orElse(null));
-      one.put("day", warning.day().map(LocalDate::toString).orElse(null));
-      one.put("text", warning.text());
-    }
-    ArrayNode files = root.putArray("files");
-    FILES.stream().filter(name -> Files.exists(folder.resolve(name))).forEach(files::add);
-    ArrayNode list = root.putArray("sheets");
-    for (MonthSheet made : sheets) {
-      ObjectNode sheet = list.addObject();
-      sheet.put("file", made.file());
-      sheet.put("width", made.sheet().size().width().inInches());
-      sheet.put("height", made.sheet().size().height().inInches());
-      sheet.put("cuts", made.sheet().cuts().size());
-      ArrayNode pieces = sheet.putArray("pieces");
-      for (PlacedPiece piece : made.sheet().pieces()) {
-        pieces.add(piece.piece().label());
-      }
-    }
-    return root;
+  /**
+   * How far it is, and what was made last: nothing before the first run.
+   *
+   * @param run how many there were
+   * @param files that are there
+   */
+  record Made(
+      ProgressState.State state,
+      int run,
+      boolean inTheWay,
+      boolean upToDate,
+      List<Told> warnings,
+      List<String> files,
+      List<MadeSheet> sheets) {}
+
+  /** A warning. */
+  record Told(String code, Optional<PhotoFile> file, Optional<LocalDate> day, String text) {}
+
+  /** A sheet. */
+  record MadeSheet(String file, Length width, Length height, int cuts, List<String> pieces) {}
+
+  synchronized Made made(long version) {
+    return new Made(
+        state.now(),
+        runs,
+        inTheWay,
+        runs > 0 && madeOf == version,
+        warnings.stream()
+            .map(each -> new Told(each.kind().code(), each.file(), each.day(), each.text()))
+            .toList(),
+        FILES.stream().filter(name -> Files.exists(folder.resolve(name))).toList(),
+        sheets.stream().map(SheetJob::told).toList());
+  }
+
+  private static MadeSheet told(MonthSheet made) {
+    Sheet sheet = made.sheet();
+    return new MadeSheet(
+        made.file(),
+        sheet.size().width(),
+        sheet.size().height(),
+        sheet.cuts().size(),
+        sheet.pieces().stream().map(placed -> placed.piece().label()).toList());
   }
 
   /** The sheet as it will be sent to a lab. */

@@ -1,9 +1,6 @@
 package org.daymount.review;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -34,14 +31,14 @@ final class StartApi {
   private static final int FIRST_SHEET_MOST = 20_000_000; // bytes
 
   private interface Reply {
-    ObjectNode to(StartApi page, JsonNode body) throws HttpException, IOException;
+    Object to(StartApi page, JsonNode body) throws HttpException, IOException;
   }
 
   private static final Map<String, Reply> POSTED =
       Map.of(
           "folder", StartApi::folder,
-          "missing", (page, body) -> page.missing(),
-          "dates", StartApi::dates,
+          "missing", (page, body) -> Map.of("missing", page.opener.missing()),
+          "dates", (page, body) -> page.opener.dates(page.reader.folders(body)),
           "texts", (page, body) -> page.view.texts(page.reader.wish(body)),
           "again", (page, body) -> page.again(body.path("month").asInt(-1)),
           "open", StartApi::openAsked,
@@ -83,9 +80,9 @@ final class StartApi {
    * @param what the address below /api/
    * @param posted the body of what is posted; empty for GET
    */
-  ObjectNode reply(String what, Optional<JsonNode> posted) throws HttpException, IOException {
+  Object reply(String what, Optional<JsonNode> posted) throws HttpException, IOException {
     if (what.equals("start") && posted.isEmpty()) {
-      return start();
+      return view.start(server.isOpen(), server.isOpening());
     }
     Reply reply = POSTED.get(what.replaceFirst("^start/", ""));
     if (reply == null || posted.isEmpty()) {
@@ -107,74 +104,41 @@ final class StartApi {
     ended.await();
   }
 
-  private ObjectNode start() {
-    ObjectNode root = view.start();
-    root.put("months", user.months().toString());
-    root.put("open", server.isOpen());
-    root.put("opening", server.isOpening());
-    return root;
-  }
-
-  private ObjectNode folder(JsonNode body) throws HttpException {
+  private FolderBrowser.Opened folder(JsonNode body) throws HttpException {
     try {
-      Path place =
+      return folders.open(
           body.hasNonNull("typed")
               ? folders.typed(body.path("typed").asText())
-              : reader.path(body.path("in").asText());
-      FolderBrowser.Opened found = folders.open(place);
-      ObjectNode root = node();
-      root.set("folder", StartView.node(found.folder()));
-      root.put("up", found.up().orElse(null));
-      ArrayNode list = root.putArray("folders");
-      found.folders().forEach(each -> list.add(StartView.node(each)));
-      return root;
+              : reader.path(body.path("in").asText()));
     } catch (IOException e) {
       throw new HttpException(HttpException.BAD_REQUEST, e.getMessage());
     }
   }
 
-  private ObjectNode missing() {
-    ObjectNode root = node();
-    ArrayNode told = root.putArray("missing");
-    opener.missing().forEach(told::add);
-    return root;
-  }
-
-  private ObjectNode dates(JsonNode body) throws HttpException {
-    MonthOpener.Dates dates = opener.dates(reader.folders(body));
-    ObjectNode root = node();
-    ObjectNode days = root.putObject("days");
-    dates.days().forEach((day, count) -> days.put(day.toString(), count));
-    root.put("undated", dates.undated());
-    return root;
-  }
-
   /** An earlier month laid out to be changed before it is opened again. */
-  private ObjectNode again(int index) throws HttpException {
+  private record Again(
+      String month, Path out, List<FolderBrowser.Folder> folders, Map<String, String> album) {}
+
+  private Again again(int index) throws HttpException {
     MonthChoice month = earlier(index);
-    ObjectNode root = node();
-    root.put("month", month.month());
-    root.put("out", month.out().toString());
-    ArrayNode list = root.putArray("folders");
-    for (Path folder : month.folders()) {
-      list.add(StartView.node(folders.folder(folder)));
-    }
-    month.album().forEach(root.putObject("album")::put);
-    return root;
+    return new Again(
+        month.month(),
+        month.out(),
+        month.folders().stream().map(folders::folder).toList(),
+        month.album());
   }
 
   /** Asks first where another month was made in the folder. */
-  private ObjectNode openAsked(JsonNode body) throws HttpException, IOException {
+  private Object openAsked(JsonNode body) throws HttpException, IOException {
     MonthChoice wish = reader.wish(body);
     Optional<YearMonth> other =
         body.path("sure").asBoolean() ? Optional.empty() : MadeBefore.otherMonth(wish);
     if (other.isEmpty()) {
       return open(reader.choice(body));
     }
-    ObjectNode root = node();
     String month = NoteParser.name(YearMonth.parse(wish.month()));
     String before = NoteParser.name(other.get());
-    root.put(
+    return Map.of(
         "asks",
         wish.out()
             + " holds "
@@ -184,10 +148,9 @@ final class StartApi {
             + " are made there, those of "
             + before
             + " give way to them. Pictures and notes stay.");
-    return root;
   }
 
-  private ObjectNode open(MonthChoice choice) throws HttpException, IOException {
+  private Object open(MonthChoice choice) throws HttpException, IOException {
     Optional<String> wrong = opener.wrong(choice);
     if (wrong.isPresent()) {
       throw new HttpException(HttpException.BAD_REQUEST, wrong.get());
@@ -201,7 +164,7 @@ final class StartApi {
     Thread worker = new Thread(() -> opener(choice), "opening a month");
     worker.setDaemon(true);
     worker.start();
-    return node();
+    return Map.of();
   }
 
   private void opener(MonthChoice choice) {
@@ -231,7 +194,10 @@ final class StartApi {
     return month.with(texts);
   }
 
-  private ObjectNode show(String name) throws HttpException {
+  /** Whether a window was opened for a file; a person can look for it too. */
+  private record Shown(boolean shown, Path place) {}
+
+  private Shown show(String name) throws HttpException {
     MonthChoice month = opened;
     if (month == null || !name.isEmpty() && !SheetJob.FILES.contains(name)) {
       throw new HttpException(HttpException.NOT_FOUND, "there is no such file");
@@ -240,19 +206,13 @@ final class StartApi {
     if (!Files.exists(file)) {
       throw new HttpException(HttpException.NOT_FOUND, "it is not made yet; make the sheets first");
     }
-    ObjectNode root = node();
-    root.put("shown", opener.show(file));
-    root.put("place", file.toString());
-    return root;
+    return new Shown(opener.show(file), file);
   }
 
-  private ObjectNode quit(boolean sure) {
-    ObjectNode root = node();
+  private Object quit(boolean sure) {
     if (server.isBusy() && !sure) {
-      root.put("asks", "Something is still being made. Stop it and end Daymount?");
-      return root;
+      return Map.of("asks", "Something is still being made. Stop it and end Daymount?");
     }
-    root.put("ended", true);
     Thread last =
         new Thread(
             () -> {
@@ -266,10 +226,6 @@ final class StartApi {
             "quit");
     last.setDaemon(true);
     last.start();
-    return root;
-  }
-
-  private static ObjectNode node() {
-    return JsonNodeFactory.instance.objectNode();
+    return Map.of("ended", true);
   }
 }

@@ -1,11 +1,11 @@
 package org.daymount.review;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.daymount.pipeline.NoteInUse;
 import org.daymount.start.FolderBrowser;
@@ -31,37 +31,59 @@ final class StartView {
     this.kept = kept;
   }
 
-  ObjectNode start() {
-    ObjectNode root = node();
-    root.put("sample", SampleMonth.isThere());
-    ArrayNode places = root.putArray("places");
-    folders.places().forEach(place -> places.add(node(place)));
-    kept.album().forEach(root.putObject("album")::put);
-    root.put("units", opener.units().word());
-    ArrayNode settings = root.putArray("settings");
-    for (MonthOpener.Setting setting : opener.settings()) {
-      ObjectNode one = settings.addObject();
-      one.put("name", setting.name());
-      one.put("kind", setting.kind().name().toLowerCase(Locale.ROOT));
-      one.put("hint", setting.hint());
-      one.put("words", setting.words());
-      setting.among().forEach(one.putArray("among")::add);
-    }
-    ArrayNode earlier = root.putArray("earlier");
-    for (MonthChoice month : kept.months()) {
-      ObjectNode one = earlier.addObject();
-      one.put("month", month.month());
-      one.put("invented", SampleMonth.is(month, user.months()));
-      one.put("out", month.out().toString());
-      one.put("there", month.folders().stream().allMatch(Files::isDirectory));
-      one.put("picture", Files.isRegularFile(firstSheet(month)));
-    }
-    return root;
+  /**
+   * What the page begins with.
+   *
+   * @param sample whether there is a month to try
+   * @param album what was chosen of the album before, by the option
+   * @param months where months are made
+   * @param open whether a month is
+   * @param opening whether one is being opened
+   */
+  record Start(
+      boolean sample,
+      List<FolderBrowser.Folder> places,
+      Map<String, String> album,
+      String units,
+      List<MonthOpener.Setting> settings,
+      List<Earlier> earlier,
+      Path months,
+      boolean open,
+      boolean opening) {}
+
+  /**
+   * A month that was opened before.
+   *
+   * @param there whether its pictures still are
+   * @param picture whether its first sheet is there to be shown
+   */
+  record Earlier(String month, boolean invented, Path out, boolean there, boolean picture) {}
+
+  Start start(boolean open, boolean opening) {
+    return new Start(
+        SampleMonth.isThere(),
+        folders.places(),
+        kept.album(),
+        opener.units().word(),
+        opener.settings(),
+        kept.months().stream().map(this::earlier).toList(),
+        user.months(),
+        open,
+        opening);
+  }
+
+  private Earlier earlier(MonthChoice month) {
+    return new Earlier(
+        month.month(),
+        SampleMonth.is(month, user.months()),
+        month.out(),
+        month.folders().stream().allMatch(Files::isDirectory),
+        Files.isRegularFile(firstSheet(month)));
   }
 
   /** Which texts the month would be made with if none were typed: the file, and whose it is. */
   ObjectNode texts(MonthChoice wish) {
-    ObjectNode root = node();
+    ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("out", wish.out().toString());
     for (MonthText text : MonthText.values()) {
       ObjectNode one = root.putObject(text.option());
@@ -84,22 +106,5 @@ final class StartView {
 
   static Path firstSheet(MonthChoice month) {
     return month.out().resolve(FIRST_SHEET);
-  }
-
-  static ObjectNode node(FolderBrowser.Folder folder) {
-    ObjectNode node = node();
-    node.put("id", folder.id());
-    node.put("name", folder.name());
-    node.put("place", folder.place().toString());
-    node.put("link", folder.link());
-    node.put("pictures", folder.pictures());
-    node.put("clips", folder.clips());
-    node.put("more", folder.more());
-    node.put("closed", folder.closed());
-    return node;
-  }
-
-  private static ObjectNode node() {
-    return JsonNodeFactory.instance.objectNode();
   }
 }

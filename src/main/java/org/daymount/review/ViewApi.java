@@ -1,7 +1,6 @@
 package org.daymount.review;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 
 /**
@@ -17,7 +16,7 @@ interface ViewApi {
    * @param now the month as it stands
    * @throws HttpException with NOT_FOUND for a rest that names nothing
    */
-  ObjectNode show(String rest, Editing.Now now) throws HttpException, IOException;
+  Object show(String rest, Editing.Now now) throws HttpException, IOException;
 
   /**
    * What POST changes.
@@ -25,7 +24,7 @@ interface ViewApi {
    * @param body as JSON, at most as long as {@link WebExchange} takes
    * @return what is to be shown then
    */
-  default ObjectNode change(String rest, JsonNode body, Editing.Now now)
+  default Object change(String rest, JsonNode body, Editing.Now now)
       throws HttpException, IOException {
     throw new HttpException(HttpException.WRONG_METHOD, "this address takes GET only");
   }

@@ -101,14 +101,14 @@ final class WebExchange implements AutoCloseable {
   }
 
   /** Server-sent events (WHATWG HTML, 9.2) until the browser goes away or the run has ended. */
-  void sendProgress(ProgressState board) throws IOException {
+  void sendProgress(ProgressState state) throws IOException {
     exchange.getResponseHeaders().set("Content-Type", "text/event-stream");
     if (wantsHeadersOnly()) {
       exchange.sendResponseHeaders(ApiResponse.OK, -1);
       return;
     }
     exchange.sendResponseHeaders(ApiResponse.OK, 0);
-    board.tellUntilEnd(exchange.getResponseBody());
+    state.tellUntilEnd(exchange.getResponseBody());
   }
 
   @Override

@@ -48,7 +48,7 @@ class StartAttacksTest {
       Stream.of(POSTED, SHOWN, List.of(ENTER)).flatMap(List::stream).toList();
 
   private static List<String> addresses(boolean posted) {
-    return ReviewServer.routes().stream()
+    return RequestRouter.routes().stream()
         .filter(each -> each.isPost() == posted && !each.address().equals(ENTER))
         .map(each -> each.address().replace("*", "0"))
         .toList();
@@ -254,7 +254,7 @@ class StartAttacksTest {
   /** Every folder there is among the addresses. */
   private static TreeSet<String> below() {
     TreeSet<String> folders = new TreeSet<>();
-    for (Route route : ReviewServer.routes()) {
+    for (Route route : RequestRouter.routes()) {
       for (int at = 0; at >= 0; at = route.address().indexOf('/', at + 1)) {
         folders.add(route.address().substring(0, at + 1).replace("*", "0"));
       }
