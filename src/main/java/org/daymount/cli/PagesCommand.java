@@ -130,7 +130,7 @@ final class PagesCommand extends ContextCommand {
   private AlbumAhead plan() {
     try {
       Optional<Path> notePath = Optional.ofNullable(pages.note);
-      AlbumFile album = Requests.album(spec, around, pages.album, beside(notePath));
+      AlbumFile album = TextFiles.album(spec, around, pages.album, beside(notePath));
       if (album.bases().isEmpty() && notePath.isEmpty()) {
         throw new ParameterException(
             spec.commandLine(),
@@ -155,7 +155,7 @@ final class PagesCommand extends ContextCommand {
 
   /** The album lies beside the note, or here. */
   private Optional<Path> beside(Optional<Path> note) {
-    note.filter(path -> !Requests.isThere(around, path))
+    note.filter(path -> !TextFiles.isThere(around, path))
         .ifPresent(
             path -> {
               throw new ParameterException(

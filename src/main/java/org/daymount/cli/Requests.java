@@ -3,7 +3,6 @@ package org.daymount.cli;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.time.temporal.WeekFields;
@@ -12,13 +11,11 @@ import java.util.List;
 import java.util.Optional;
 import org.daymount.album.AlbumDefaults;
 import org.daymount.album.AlbumFile;
-import org.daymount.album.AlbumFileParser;
 import org.daymount.album.CommonPractice;
 import org.daymount.crop.CropSettings;
 import org.daymount.day.DayNumbers;
 import org.daymount.day.DaySettings;
 import org.daymount.ingest.ClockCorrections;
-import org.daymount.ingest.DateTable;
 import org.daymount.ingest.IngestSettings;
 import org.daymount.month.Settings;
 import org.daymount.page.PageSettings;
@@ -31,10 +28,6 @@ import picocli.CommandLine.ParameterException;
 
 /** Options and surroundings to a {@link Request}. */
 final class Requests {
-  private static final String NOTE = "note.txt";
-  private static final String ALBUM = "album.txt";
-  private static final String DATES = "dates.csv";
-
   private Requests() {}
 
   static Request of(
@@ -46,9 +39,9 @@ final class Requests {
     try {
       List<Path> folders = photos(spec, around, photos);
       out.ifPresent(given -> checkApart(around, folders, given));
-      Optional<Path> note = note(spec, around, pages, folders);
+      Optional<Path> note = TextFiles.note(spec, around, pages, folders);
       note.map(around.here()::resolve).ifPresent(PersonsFiles::note); // now, not minutes later
-      AlbumFile album = album(spec, around, pages.album, note);
+      AlbumFile album = TextFiles.album(spec, around, pages.album, note);
       return new Request(
           folders,
           out.map(List::of).orElseGet(() -> earlierOutput(around)),
@@ -130,28 +123,8 @@ final class Requests {
         ClockCorrections.parse(new ArrayList<>(options.clocks)),
         around.today(),
         options.zone == null ? around.zone() : options.zone,
-        dates(spec, around, options, folders),
+        TextFiles.dates(spec, around, options, folders),
         options.verboseRecord);
-  }
-
-  private static DateTable dates(
-      CommandSpec spec, CommandContext around, PhotoOptions options, List<Path> folders) {
-    Optional<Path> table =
-        options.dates == null
-            ? beside(around, folders.get(0).resolve(DATES))
-            : Optional.of(options.dates);
-    if (options.dates != null && !isThere(around, options.dates)) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "there is no table of dates " + options.dates + "; look at its spelling");
-    }
-    try {
-      return table
-          .map(path -> DateTable.read(around.here().resolve(path), path.getFileName().toString()))
-          .orElse(DateTable.EMPTY);
-    } catch (IllegalArgumentException e) {
-      throw new ParameterException(spec.commandLine(), e.getMessage());
-    }
   }
 
   static int jobs(CommandSpec spec, PhotoOptions options) {
@@ -203,58 +176,5 @@ final class Requests {
         WeekFields.of(around.locale()).getFirstDayOfWeek(),
         album,
         pages.print.units(around.locale()));
-  }
-
-  /**
-   * What was written about the album.
-   *
-   * @param named by the person; null: the one beside the note, if there is one
-   */
-  static AlbumFile album(CommandSpec spec, CommandContext around, Path named, Optional<Path> note) {
-    if (named != null && !isThere(around, named)) {
-      throw new ParameterException(
-          spec.commandLine(), "there is no album file " + named + "; look at its spelling");
-    }
-    Optional<Path> file =
-        named != null
-            ? Optional.of(named)
-            : note.flatMap(written -> beside(around, written.resolveSibling(ALBUM)));
-    return file.map(path -> AlbumFileParser.parse(PersonsFiles.album(around.here().resolve(path))))
-        .orElse(AlbumFile.NONE);
-  }
-
-  private static Optional<Path> note(
-      CommandSpec spec, CommandContext around, PageOptions pages, List<Path> folders) {
-    if (pages.note != null) {
-      if (!isThere(around, pages.note)) {
-        throw new ParameterException(
-            spec.commandLine(),
-            "there is no note "
-                + pages.note
-                + "; 'daymount note --month 2026-06' writes one to"
-                + " fill in");
-      }
-      return Optional.of(pages.note);
-    }
-    return beside(around, folders.get(0).resolve(NOTE));
-  }
-
-  /** Whatever it is: who reads it says what is wrong with it. */
-  static boolean isThere(CommandContext around, Path path) {
-    return Files.exists(around.here().resolve(path), LinkOption.NOFOLLOW_LINKS);
-  }
-
-  /** A text that is taken without being named; a folder of its name is none, which is said. */
-  private static Optional<Path> beside(CommandContext around, Path path) {
-    if (Files.isDirectory(around.here().resolve(path))) {
-      around
-          .err()
-          .println(
-              "note: "
-                  + TerminalEscaper.of(path.toString())
-                  + " is a folder and not used; give it another name if it is none of yours");
-      return Optional.empty();
-    }
-    return Optional.of(path).filter(there -> isThere(around, there));
   }
 }

@@ -185,22 +185,11 @@ public final class MonthMaker {
 
   /** Where everything lies in the album: the part of {@link #finish} that needs no sheets. */
   public PlannedPages pages(Request request, Picked picked) {
-    Stories stories = stories(request, picked);
+    Stories stories = Stories.of(request, picked);
     PagePlanner.Plan plan =
         new PagePlanner(request.pages())
             .plan(PageContents.of(picked.picks(), stories, request.pages().album()));
     return new PlannedPages(plan, stories);
-  }
-
-  private static Stories stories(Request request, Picked picked) {
-    CardSizes sizes = CardSizes.of(request);
-    if (request.cardStyle().fitted()) {
-      PagePlanner.Plan bare =
-          new PagePlanner(request.pages())
-              .plan(PageContents.of(picked.picks(), Stories.NONE, request.pages().album()));
-      sizes = CardSizes.fitted(request, bare.layout());
-    }
-    return Stories.set(picked.album().pages(), sizes, request.cardStyle());
   }
 
   private Ingested read(Request request) {

@@ -11,6 +11,7 @@ import org.daymount.card.CardStyle;
 import org.daymount.card.StoryCard;
 import org.daymount.card.StoryTypesetter;
 import org.daymount.card.TypesetStory;
+import org.daymount.page.PagePlanner;
 import org.daymount.problem.Warning;
 import org.daymount.unit.PaperSize;
 
@@ -18,6 +19,18 @@ import org.daymount.unit.PaperSize;
 record Stories(Map<LocalDate, TypesetStory> byDay) {
 
   static final Stories NONE = new Stories(Map.of());
+
+  /** Where a card is as large as its place, the pages are laid out without cards first. */
+  static Stories of(Request request, Picked picked) {
+    CardSizes sizes = CardSizes.of(request);
+    if (request.cardStyle().fitted()) {
+      PagePlanner.Plan bare =
+          new PagePlanner(request.pages())
+              .plan(PageContents.of(picked.picks(), NONE, request.pages().album()));
+      sizes = CardSizes.fitted(request, bare.layout());
+    }
+    return set(picked.album().pages(), sizes, request.cardStyle());
+  }
 
   static Stories set(List<DayPage> pages, CardSizes sizes, CardStyle style) {
     Map<LocalDate, TypesetStory> byDay = new TreeMap<>();

@@ -2,21 +2,16 @@ package org.daymount.start;
 
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.daymount.ingest.FileKind;
 
 /**
@@ -30,11 +25,6 @@ public final class FolderBrowser {
   private static final List<String> USUAL =
       List.of(
           "Pictures", "OneDrive/Pictures", "Downloads", "Desktop", "OneDrive/Desktop", "Documents");
-
-  /** Looked at for one count; a folder with more is said to have "or more". */
-  private static final int MOST_COUNTED = 4000;
-
-  private static final int DEEPEST = 4;
 
   private final UserFolders user;
   private final Map<Path, String> ids = new HashMap<>();
@@ -172,21 +162,16 @@ public final class FolderBrowser {
   }
 
   private Folder folder(String name, Path shown, Path real) {
-    Count count = new Count();
-    try {
-      Files.walkFileTree(real, Set.of(), DEEPEST, count);
-    } catch (IOException e) {
-      count.closed++;
-    }
+    FolderCount count = FolderCount.of(real);
     return new Folder(
         id(real),
         name,
         real,
         Files.isSymbolicLink(shown),
-        count.pictures.size(),
+        count.pictures(),
         count.clips(),
-        count.seen >= MOST_COUNTED,
-        count.closed);
+        count.more(),
+        count.closed());
   }
 
   private String id(Path real) {
@@ -196,58 +181,5 @@ public final class FolderBrowser {
           paths.add(real);
           return "f" + (paths.size() - 1);
         });
-  }
-
-  /** Counts pictures, and the folders nobody may look into, which other folders do not suffer. */
-  private static final class Count extends SimpleFileVisitor<Path> {
-    private int seen;
-    private final Set<Path> pictures = new HashSet<>();
-    private final Set<Path> clips = new HashSet<>(); // without their endings
-    private int closed;
-
-    int clips() {
-      Set<Path> stills = new HashSet<>();
-      pictures.forEach(picture -> stills.add(base(picture)));
-      return (int) clips.stream().filter(clip -> !stills.contains(clip)).count();
-    }
-
-    private static Path base(Path file) {
-      return file.resolveSibling(FileKind.base(file.getFileName().toString()));
-    }
-
-    @Override
-    public FileVisitResult visitFile(Path file, BasicFileAttributes kind) {
-      String name = file.getFileName().toString();
-      if (kind.isRegularFile() && !FileKind.isHidden(name)) {
-        if (FileKind.isPicture(name)) {
-          pictures.add(file);
-        } else if (FileKind.isFilm(name) && !FileKind.isOtherFilm(name)) {
-          clips.add(base(file));
-        }
-      }
-      return ++seen < MOST_COUNTED ? FileVisitResult.CONTINUE : FileVisitResult.TERMINATE;
-    }
-
-    @Override
-    public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes kind) {
-      if (seen > 0 && FileKind.isHidden(folder.getFileName().toString())) {
-        return FileVisitResult.SKIP_SUBTREE;
-      }
-      return ++seen < MOST_COUNTED ? FileVisitResult.CONTINUE : FileVisitResult.TERMINATE;
-    }
-
-    @Override
-    public FileVisitResult visitFileFailed(Path folder, IOException e) {
-      closed++;
-      return FileVisitResult.CONTINUE;
-    }
-
-    @Override
-    public FileVisitResult postVisitDirectory(Path folder, IOException e) {
-      if (e != null) {
-        closed++; // its listing broke off: a card pulled out
-      }
-      return FileVisitResult.CONTINUE;
-    }
   }
 }

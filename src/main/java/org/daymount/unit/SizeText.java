@@ -1,7 +1,6 @@
 package org.daymount.unit;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -21,24 +20,17 @@ public final class SizeText {
    */
   public record Found<T>(T value, int end) {}
 
-  private static final String FRACTIONS = "¼½¾⅛⅜⅝⅞";
-  private static final int[][] FRACTION_VALUES = {
-    {1, 4}, {1, 2}, {3, 4}, {1, 8}, {3, 8}, {5, 8}, {7, 8}
-  };
-  private static final String NUMBER =
-      "(?:\\d{1,6}(?: +| ?- ?)\\d{1,3}/\\d{1,3}|\\d{1,3}/\\d{1,3}|\\d{0,6} ?["
-          + FRACTIONS
-          + "]|\\d{1,6}[.,]\\d{1,6}|[.,]\\d{1,6}|\\d{1,6})";
   private static final String UNIT = "(?: *(inches|inch|in|\"|''|cm|mm)(?![\\p{L}&&[^x]]))?";
   private static final String END = "(?:'?s)?(?![\\p{L}\\d/]|\\*+ ?\\d|[.,]\\d)";
   // "3x4 x2" is two of 3x4, "2 x 3x4" as well: three numbers are told apart by their spacing.
   private static final Pattern TIGHT_SIZE = sizePattern("[x*]", "");
   private static final Pattern LOOSE_SIZE =
-      sizePattern(" *(?:[x*]|by) *", "(?! *[x*] *[\\d.," + FRACTIONS + "])");
+      sizePattern(" *(?:[x*]|by) *", "(?! *[x*] *[\\d.," + TypedNumber.FRACTIONS + "])");
   private static final Pattern NAMED_SIZE = Pattern.compile("(a[3-8])" + END);
-  private static final Pattern LENGTH = Pattern.compile("(" + NUMBER + ")" + UNIT + END);
+  private static final Pattern LENGTH =
+      Pattern.compile("(" + TypedNumber.PATTERN + ")" + UNIT + END);
   private static final Pattern ANY_UNIT =
-      Pattern.compile("(?:" + NUMBER + ") *([^\\d\\s.,/x*]+)\\s*");
+      Pattern.compile("(?:" + TypedNumber.PATTERN + ") *([^\\d\\s.,/x*]+)\\s*");
 
   /** ISO 216:2007, trimmed sizes of the A series, upright. */
   private static final Map<String, PaperSize> NAMED =
@@ -58,7 +50,17 @@ public final class SizeText {
 
   private static Pattern sizePattern(String between, String after) {
     return Pattern.compile(
-        "(" + NUMBER + ")" + UNIT + between + "(" + NUMBER + ")" + UNIT + END + after);
+        "("
+            + TypedNumber.PATTERN
+            + ")"
+            + UNIT
+            + between
+            + "("
+            + TypedNumber.PATTERN
+            + ")"
+            + UNIT
+            + END
+            + after);
   }
 
   /**
@@ -186,53 +188,12 @@ public final class SizeText {
           case "cm" -> BigDecimal.valueOf(10 * NANOMETRES_PER_MILLIMETRE);
           default -> BigDecimal.valueOf(NANOMETRES_PER_INCH);
         };
-    Length length = new Length(times(number, perUnit).longValueExact());
+    Length length = new Length(TypedNumber.times(number, perUnit).longValueExact());
     if (length.isLongerThan(LONGEST)) {
       throw new IllegalArgumentException(
           quoted(number + (unit == null ? "" : unit)) + " is longer than any paper used here");
     }
     return length;
-  }
-
-  /** A decimal, a fraction or a whole number with a fraction, times a unit, to the nanometre. */
-  private static BigDecimal times(String number, BigDecimal perUnit) {
-    String text = number.strip();
-    int glyph = FRACTIONS.indexOf(text.charAt(text.length() - 1));
-    if (glyph >= 0) {
-      int[] value = FRACTION_VALUES[glyph];
-      return mixed(text.substring(0, text.length() - 1).strip(), value[0], value[1], perUnit);
-    }
-    int slash = text.indexOf('/');
-    if (slash < 0) {
-      return decimal(text).multiply(perUnit).setScale(0, RoundingMode.HALF_UP);
-    }
-    String[] parts = text.substring(0, slash).split("[ -]+");
-    String whole = parts.length == 2 ? parts[0] : "";
-    int denominator = Integer.parseInt(text.substring(slash + 1));
-    if (denominator == 0) {
-      throw new IllegalArgumentException(quoted(number) + " divides by zero");
-    }
-    return mixed(whole, Integer.parseInt(parts[parts.length - 1]), denominator, perUnit);
-  }
-
-  private static BigDecimal mixed(String whole, int top, int bottom, BigDecimal perUnit) {
-    BigDecimal units =
-        BigDecimal.valueOf(whole.isEmpty() ? 0 : Integer.parseInt(whole))
-            .multiply(BigDecimal.valueOf(bottom))
-            .add(BigDecimal.valueOf(top));
-    return units.multiply(perUnit).divide(BigDecimal.valueOf(bottom), 0, RoundingMode.HALF_UP);
-  }
-
-  private static BigDecimal decimal(String text) {
-    if (text.matches("[1-9]\\d{0,2},\\d{3}")) {
-      throw new IllegalArgumentException(
-          quoted(text)
-              + " may mean thousands or a decimal comma; write "
-              + text.replace(",", "")
-              + " or "
-              + text.replace(',', '.'));
-    }
-    return new BigDecimal(text.replace(',', '.'));
   }
 
   private static String unknownUnit(String plain) {
@@ -242,7 +203,7 @@ public final class SizeText {
         : "";
   }
 
-  private static String quoted(String text) {
+  static String quoted(String text) {
     return "'" + text.strip() + "'";
   }
 
