@@ -34,6 +34,7 @@ final class CropSearch {
   private final List<WeightedBox> sure;
   private final FaceRoom room;
   private final List<Body> bodies;
+  private final HeldThings held;
   private final boolean holdsFaces;
   private final boolean hasAir;
   private final int offset;
@@ -42,13 +43,14 @@ final class CropSearch {
     PixelSize picture = looked.photo().size();
     this.slide = SlidingWindow.of(picture, piece);
     this.interest = new Interest(looked.measures(), picture, slide);
-    this.faces = MainFaces.of(looked.measures().faces(), picture);
+    this.faces = looked.measures().mainFaces(picture);
     this.sure =
         WeightedBox.all(looked.measures(), picture).stream()
             .filter(box -> box.isSure() || box.isLikely(picture))
             .toList();
     this.room = new FaceRoom(picture, slide.at(0).size(), piece, settings);
     this.bodies = Body.of(faces, mainPersons(), picture);
+    this.held = HeldThings.of(looked.measures().subjects(), mainPersons(), picture);
 
     Offsets allowed = Offsets.all(slide);
     boolean all = true;
@@ -60,7 +62,8 @@ final class CropSearch {
     this.holdsFaces = all;
     Offsets withFaces = allowed;
     Offsets withMain = holdingThings(withFaces);
-    for (Face face : MainFaces.bystanders(looked.measures().faces(), picture)) {
+    for (Face face :
+        MainFaces.bystanders(looked.measures().faces(), looked.measures().subjects(), picture)) {
       withMain = withMain.holding(slide.along(room.head(face)), slide).orElse(withMain);
     }
     Offsets withAir = withMain;
@@ -204,6 +207,11 @@ final class CropSearch {
   /** Of the people the picture is about. */
   List<Body> bodies() {
     return bodies;
+  }
+
+  /** Whether the window that was found goes through something a person holds. */
+  boolean cutsHeldThing() {
+    return held.areCutBy(window(), slide);
   }
 
   /** Share of the interest that is kept, 0 to 1. */

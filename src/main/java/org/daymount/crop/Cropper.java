@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Face;
-import org.daymount.look.MainFaces;
 import org.daymount.photo.Shape;
 import org.daymount.unit.Length;
 import org.daymount.unit.Orientation;
@@ -143,7 +142,7 @@ public final class Cropper {
     if (!placing.holdsFaces()) {
       return "; not every face inside";
     }
-    int faces = MainFaces.counted(looked.measures().faces(), looked.photo().size()).size();
+    int faces = looked.measures().countedFaces(looked.photo().size()).size();
     if (faces > 0) {
       String who = faces == 1 ? "the face" : faces == 2 ? "both faces" : "all " + faces + " faces";
       return "; " + who + " inside";
@@ -166,7 +165,7 @@ public final class Cropper {
     PaperSize space = inner(piece, settings.safeEdge());
     PrintSize printed = PrintSize.in(piece, within(space, picture), picture, settings);
     printed.reason().ifPresent(reasons::add);
-    List<Face> faces = MainFaces.of(looked.measures().faces(), picture);
+    List<Face> faces = looked.measures().mainFaces(picture);
     FaceSeams joined = new FaceSeams(picture, faces, piece, settings);
     double quality = printed.seemliness() * offJoins(joined, picture.whole(), printed, reasons);
     return new Crop(

@@ -14,21 +14,17 @@ import org.daymount.unit.PixelSize;
  * Something found in a picture and how much of it the picture is about: surer, larger and nearer
  * the middle counts more.
  *
- * @param weight confidence x square root of its share of the picture x a Gaussian around the middle
- *     (sigma 0.8 of each side)
+ * @param weight as {@link Subject#weight}; less for what one sits at
  */
 record WeightedBox(Subject subject, PixelBox box, double weight) {
-  private static final String PERSON = "person";
-  private static final double SURE = 0.5;
   private static final double LIKELY = 0.25;
   private static final double LARGE = 0.2; // of the picture; so large a box is seldom nothing
-  private static final double MIDDLE_SIGMA = 0.8;
   private static final Set<String> THINGS_TO_SIT_AT = Set.of("bench", "table");
   private static final double SITTING_AT = 0.3; // people are photographed at them, not they
 
   /** Whether a detector is sure of it: then its kind may be told. */
   boolean isSure() {
-    return subject.confidence() >= SURE;
+    return subject.confidence() >= Subject.SURE;
   }
 
   /** Whether something is there, whatever it is: a bed in a dark room, a heap of machines. */
@@ -37,7 +33,7 @@ record WeightedBox(Subject subject, PixelBox box, double weight) {
   }
 
   boolean isPerson() {
-    return subject.what().equals(PERSON);
+    return subject.isPerson();
   }
 
   /** Someone whose head is up where they stand. */
@@ -55,7 +51,7 @@ record WeightedBox(Subject subject, PixelBox box, double weight) {
     Stream<Subject> bodies =
         measures.faces().stream()
             .filter(face -> measures.subjects().stream().noneMatch(s -> isBodyOf(s, face)))
-            .map(face -> body(face, picture));
+            .map(face -> face.headAndShoulders(picture));
     return Stream.concat(measures.subjects().stream(), bodies)
         .map(subject -> of(subject, picture))
         .sorted(Comparator.comparingDouble(WeightedBox::weight).reversed())
@@ -63,24 +59,12 @@ record WeightedBox(Subject subject, PixelBox box, double weight) {
   }
 
   private static boolean isBodyOf(Subject subject, Face face) {
-    return subject.what().equals(PERSON)
-        && subject.box().sharedArea(face.box()) > face.box().area() / 2;
-  }
-
-  /** Head and shoulders: half a face up, one to each side, two down. */
-  private static Subject body(Face face, PixelSize picture) {
-    int width = face.box().width();
-    int height = face.box().height();
-    PixelBox body = face.box().grown(width, height / 2, width, 2 * height).within(picture);
-    return new Subject(body, PERSON, face.confidence());
+    return subject.isPerson() && subject.holds(face);
   }
 
   private static WeightedBox of(Subject subject, PixelSize picture) {
     PixelBox box = subject.box().within(picture);
-    double x = (box.centreX() / picture.width() - 0.5) / MIDDLE_SIGMA;
-    double y = (box.centreY() / picture.height() - 0.5) / MIDDLE_SIGMA;
-    double share = box.area() / (double) picture.area();
-    double weight = subject.confidence() * Math.sqrt(share) * Math.exp(-(x * x + y * y) / 2);
+    double weight = subject.weight(picture);
     return new WeightedBox(
         subject, box, THINGS_TO_SIT_AT.contains(subject.what()) ? SITTING_AT * weight : weight);
   }

@@ -1,6 +1,7 @@
 package org.daymount.look;
 
 import org.daymount.unit.PixelBox;
+import org.daymount.unit.PixelSize;
 
 /**
  * A face as a detector found it: from brow to chin, without hair. This is the one place that says
@@ -27,6 +28,14 @@ public record Face(PixelBox box, double confidence, double facing) {
 
   public Face at(PixelBox other) {
     return new Face(other, confidence, facing);
+  }
+
+  /** The person below it, where no detector saw one: a face to each side, two down. */
+  public Subject headAndShoulders(PixelSize picture) {
+    int width = box.width();
+    int height = box.height();
+    PixelBox body = box.grown(width, height / 2, width, 2 * height).within(picture);
+    return new Subject(body, Subject.PERSON, confidence);
   }
 
   public boolean isProtected() {

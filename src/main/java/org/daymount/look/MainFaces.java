@@ -21,6 +21,11 @@ public final class MainFaces {
   /** As prominent as this part of the most prominent one: its size is then the measure. */
   private static final double AS_PROMINENT = 0.5;
 
+  /** An onlooker's weight beside the thing's: at most .40 of 4 onlookers, of riders from .51 on. */
+  private static final double ONLOOKER = 0.45;
+
+  private static final double NOT_PROMINENT = 0.3;
+
   private static final double SMALLEST = 0.02; // of the long edge: 3 mm on a 6 in print
   private static final double PORTRAIT = 0.12; // from here on a face fills its picture
   private static final double TURNED_AWAY = 0.5; // of the worth of one that looks at us
@@ -30,9 +35,16 @@ public final class MainFaces {
 
   private MainFaces() {}
 
-  /** The protected faces of the people a picture is about, tallest first. */
-  public static List<Face> of(List<Face> all, PixelSize picture) {
-    List<Face> faces = all.stream().filter(Face::isProtected).toList();
+  /**
+   * The protected faces of the people a picture is about, tallest first.
+   *
+   * @param things found in the picture: beside a large animal or bus a small face is an onlooker's
+   */
+  public static List<Face> of(List<Face> all, List<Subject> things, PixelSize picture) {
+    List<Face> faces =
+        all.stream()
+            .filter(face -> face.isProtected() && !isOnlooker(face, things, picture))
+            .toList();
     double most = faces.stream().mapToDouble(face -> prominence(face, picture)).max().orElse(0);
     int tallest =
         faces.stream()
@@ -47,16 +59,33 @@ public final class MainFaces {
   }
 
   /** The protected faces that are not main ones: onlookers and passers-by. */
-  public static List<Face> bystanders(List<Face> all, PixelSize picture) {
-    List<Face> main = of(all, picture);
+  public static List<Face> bystanders(List<Face> all, List<Subject> things, PixelSize picture) {
+    List<Face> main = of(all, things, picture);
     List<Face> others = new ArrayList<>(all);
     others.removeIf(face -> !face.isProtected() || main.contains(face));
     return others;
   }
 
   /** The main faces that are sure enough to be spoken of. */
-  public static List<Face> counted(List<Face> all, PixelSize picture) {
-    return of(all, picture).stream().filter(Face::counts).toList();
+  public static List<Face> counted(List<Face> all, List<Subject> things, PixelSize picture) {
+    return of(all, things, picture).stream().filter(Face::counts).toList();
+  }
+
+  /** Someone beside a giraffe, a driver in a bus: the thing is what the picture is about. */
+  private static boolean isOnlooker(Face face, List<Subject> things, PixelSize picture) {
+    double thing =
+        things.stream()
+            .filter(one -> !one.isPerson() && one.confidence() >= Subject.SURE)
+            .mapToDouble(one -> one.weight(picture))
+            .max()
+            .orElse(0);
+    double body =
+        things.stream()
+            .filter(one -> one.isPerson() && one.holds(face))
+            .mapToDouble(one -> one.weight(picture))
+            .max()
+            .orElseGet(() -> face.headAndShoulders(picture).weight(picture));
+    return body < ONLOOKER * thing && prominence(face, picture) < NOT_PROMINENT;
   }
 
   /**

@@ -86,6 +86,16 @@ public record Measures(
     return close.map(CloseLook::subjects).orElse(List.of());
   }
 
+  /** As {@link MainFaces#of}. */
+  public List<Face> mainFaces(PixelSize picture) {
+    return MainFaces.of(faces(), subjects(), picture);
+  }
+
+  /** As {@link MainFaces#counted}. */
+  public List<Face> countedFaces(PixelSize picture) {
+    return MainFaces.counted(faces(), subjects(), picture);
+  }
+
   /** Of the main thing where it was looked at, else of the whole picture. */
   public double clarityThere() {
     return close.flatMap(CloseLook::main).map(MainLook::clarity).orElse(clarity);

@@ -7,6 +7,7 @@ import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Face;
 import org.daymount.look.MainFaces;
 import org.daymount.look.Measures;
+import org.daymount.look.PersonInFront;
 import org.daymount.pick.Score.Part;
 import org.daymount.unit.PixelSize;
 import org.daymount.unit.Ppi;
@@ -75,11 +76,18 @@ final class Scorer {
     return new Score(parts);
   }
 
-  /** 0 without a main face, towards 1 for one to three that fill their picture. */
+  /**
+   * 0 without a main face or behind someone's back, towards 1 for one to three that fill their
+   * picture.
+   */
   private static double faces(AnalysedPhoto looked) {
     PixelSize picture = looked.photo().size();
+    Measures measures = looked.measures();
+    if (PersonInFront.isSeenIn(measures.faces(), measures.subjects(), picture)) {
+      return 0;
+    }
     double sum = 0;
-    for (Face face : MainFaces.counted(looked.measures().faces(), picture)) {
+    for (Face face : measures.countedFaces(picture)) {
       sum += MainFaces.prominence(face, picture);
     }
     return 1 - Math.exp(-MORE_FACES * sum);
@@ -87,6 +95,6 @@ final class Scorer {
 
   /** How many main faces are sure enough to be spoken of. */
   static long sureFaces(AnalysedPhoto looked) {
-    return MainFaces.counted(looked.measures().faces(), looked.photo().size()).size();
+    return looked.measures().countedFaces(looked.photo().size()).size();
   }
 }

@@ -15,7 +15,6 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Face;
-import org.daymount.look.MainFaces;
 import org.daymount.look.SaliencyMap;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;
@@ -75,7 +74,7 @@ class CropperTest {
       return;
     }
     double safe = crop.window().width() / piece.width().inInches() / 8;
-    List<Face> main = MainFaces.of(looked.measures().faces(), looked.photo().size());
+    List<Face> main = looked.measures().mainFaces(looked.photo().size());
     for (Face face : main) {
       if (face.isProtected()) {
         PixelBox box = face.box();
@@ -275,7 +274,7 @@ class CropperTest {
     boolean moved = crop.reasons().stream().anyMatch(r -> r.startsWith("moved so that"));
     boolean onJoin = crop.reasons().stream().anyMatch(r -> r.startsWith("a face lies where"));
     if (crop.fit() == Crop.Fit.FILL && !onJoin) {
-      for (Face face : MainFaces.of(looked.measures().faces(), looked.photo().size())) {
+      for (Face face : looked.measures().mainFaces(looked.photo().size())) {
         if (face.isProtected()) {
           PixelBox box = face.box();
           assertTrue(!moved || crop.window().contains(box), crop.toString());

@@ -33,6 +33,36 @@ class WhiteBorderTest {
   }
 
   @Test
+  void legsMayBeLostButNotTheHandsThatHoldSomething() {
+    SomePhoto player =
+        SomePhoto.of(2000, 3000)
+            .subject(500, 200, 900, 2600, "person", 0.9)
+            .face(800, 350, 300, 300, 0.95);
+    assertEquals(Fit.FILL, fit(player, WIDE));
+    assertEquals(Fit.FILL, fit(player.subject(700, 1500, 80, 80, "ball", 0.6), WIDE), "small");
+    assertEquals(Fit.BORDER, fit(player.subject(700, 1250, 500, 500, "ball", 0.6), WIDE));
+  }
+
+  @Test
+  void aMotorcycleIsNotHalvedForItsRider() {
+    SomePhoto rider =
+        SomePhoto.of(2000, 3000)
+            .subject(100, 1200, 1800, 1600, "motorcycle", 0.8)
+            .subject(600, 500, 800, 1500, "person", 0.5)
+            .face(850, 650, 280, 280, 0.95);
+    assertEquals(Fit.BORDER, fit(rider, WIDE));
+  }
+
+  @Test
+  void aRowOfThingsOfWhichMostWouldGoIsShownWhole() {
+    SomePhoto row = SomePhoto.of(3000, 1600);
+    for (int i = 0; i < 4; i++) {
+      row.subject(50 + 730 * i, 400, 700, 900, i % 2 == 0 ? "cow" : "horse", 0.7);
+    }
+    assertEquals(Fit.BORDER, fit(row, TALL));
+  }
+
+  @Test
   void armsMayBeLostOfAPortraitButNotAPersonWhoLies() {
     SomePhoto portrait =
         SomePhoto.of(3000, 2000)

@@ -80,6 +80,17 @@ class ScorerTest {
   }
 
   @Test
+  void facesBehindSomeonesBackDoNotBeatAMeal() {
+    List<Face> guests = List.of(face(1400, 300, 370), face(3300, 300, 500));
+    Subject back = new Subject(new PixelBox(1500, 200, 2000, 2700), "person", 0.35);
+    AnalysedPhoto cafe = with(SOUND, guests, List.of(back));
+    AnalysedPhoto seen = with(SOUND, guests, List.of());
+    AnalysedPhoto pizza = with(SOUND, List.of(), List.of(thing("pizza", 700, 300, 2500)));
+    assertEquals(pizza, hero(cafe, pizza));
+    assertEquals(seen, hero(seen, pizza));
+  }
+
+  @Test
   void aBrightEvenSkyBehindABirdIsNotBadLight() {
     MainLook litBird = new MainLook(0.8, 0.9, 200);
     CloseLook close = new CloseLook(List.of(), List.of(), 0).with(litBird);

@@ -64,7 +64,7 @@ public final class BurstFocus {
 
   private static Optional<Main> main(CloseLook look, PixelSize picture) {
     Optional<Main> face =
-        MainFaces.counted(look.faces(), picture).stream()
+        MainFaces.counted(look.faces(), look.subjects(), picture).stream()
             .map(one -> of(one, picture))
             .max(FACES_FIRST_THEN_BY_WEIGHT);
     return face.or(
