@@ -61,8 +61,12 @@ record DayEntry(
   }
 
   DayEntry without(int line, int from, int to) {
+    return without(List.of(new LineCut(line, from, to)));
+  }
+
+  DayEntry without(List<LineCut> more) {
     List<LineCut> all = new ArrayList<>(cuts);
-    all.add(new LineCut(line, from, to));
+    all.addAll(more);
     return new DayEntry(index, day, words, headingEnds, storyFrom, all);
   }
 

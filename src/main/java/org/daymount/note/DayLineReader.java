@@ -154,6 +154,12 @@ final class DayLineReader {
     return candidates;
   }
 
+  /** Whether a day with a month or a weekday may be named there; quicker than to read it. */
+  boolean mayName(String line, int from) {
+    int at = DayNameReader.end(ARTICLE, line, DayNameReader.end(FILLER, line, from));
+    return Character.isDigit(line.charAt(at)) || names.isNamedAt(line, at);
+  }
+
   /** A day that stands behind words for its page, between marks. */
   private List<DayCandidate> behindPage(String line, int from, String chat) {
     PageSpecParser.Read page = PageSpecParser.read(line, from, bases);

@@ -71,6 +71,13 @@ final class DayNameReader {
     return names.weekdayAt(line, from);
   }
 
+  /** Whether a month, a weekday or a number in words stands there. */
+  boolean isNamedAt(String line, int at) {
+    return names.monthAt(line, at).isPresent()
+        || names.weekdayAt(line, at).isPresent()
+        || SpelledNumbers.ordinalAt(line, at).isPresent();
+  }
+
   /** Behind the weekdays of several days that stand behind their dates. */
   int weekdaysEnd(String line, int from) {
     return names

@@ -98,6 +98,9 @@ final class DaysOnOneLine {
     Matcher word = WORD.matcher(text);
     while (word.find()) {
       int at = word.start();
+      if (!reader.mayName(text, at)) {
+        continue;
+      }
       String near = text.substring(at, Math.min(text.length(), at + LONGEST_NAME));
       List<DayCandidate> days =
           reader.read(near).stream()

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -75,8 +74,17 @@ record MonthHeader(Optional<YearMonth> month, int index) {
   static Optional<Month> assumed(
       List<NoteLine> lines, CalendarNames names, Optional<YearMonth> planned) {
     DayLineReader reader = new DayLineReader(names, Optional.empty(), Optional.empty(), Set.of());
-    Map<Month, Integer> said = months(lines, reader, day -> !day.isStamp());
-    Map<Month, Integer> seen = said.isEmpty() ? months(lines, reader, day -> true) : said;
+    Map<Month, Integer> said = new EnumMap<>(Month.class);
+    Map<Month, Integer> stamped = new EnumMap<>(Month.class);
+    for (NoteLine line : lines) {
+      List<DayCandidate> days = reader.read(line.text());
+      boolean stamp = !days.isEmpty() && days.get(0).isStamp();
+      days.stream()
+          .flatMap(day -> day.names().get(0).month().stream())
+          .distinct()
+          .forEach(month -> (stamp ? stamped : said).merge(month, 1, Integer::sum));
+    }
+    Map<Month, Integer> seen = said.isEmpty() ? stamped : said;
     Optional<Month> alone =
         lines.stream()
             .map(line -> line.text().strip())
@@ -99,24 +107,12 @@ record MonthHeader(Optional<YearMonth> month, int index) {
                 seen.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey));
   }
 
-  private static Map<Month, Integer> months(
-      List<NoteLine> lines, DayLineReader reader, Predicate<DayCandidate> counts) {
-    Map<Month, Integer> seen = new EnumMap<>(Month.class);
-    for (NoteLine line : lines) {
-      reader.read(line.text()).stream()
-          .filter(counts)
-          .flatMap(day -> day.names().get(0).month().stream())
-          .distinct()
-          .forEach(month -> seen.merge(month, 1, Integer::sum));
-    }
-    return seen;
-  }
-
   /** In short too, {@code 3 apr}, which could be a word of another month's story. */
   private static boolean isNamed(Month month, List<NoteLine> lines, CalendarNames names) {
-    DayLineReader reader = new DayLineReader(names, Optional.empty(), Optional.of(month), Set.of());
+    DayNameReader reader = new DayNameReader(names, Optional.empty(), Optional.of(month));
     return lines.stream()
-        .flatMap(line -> reader.read(line.text()).stream())
+        .map(NoteLine::text)
+        .flatMap(text -> reader.at(text, DayLineReader.chatEnd(text)).stream())
         .anyMatch(day -> day.style().contains("month-after"));
   }
 }

@@ -1,5 +1,6 @@
 package org.daymount.note;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
@@ -101,9 +102,9 @@ final class NoteEnd {
   static int below(List<NoteLine> lines, List<Integer> days, int end) {
     int last = days.get(days.size() - 1);
     boolean listed = eachParagraphIsDays(lines, days);
+    int list = listed ? listAtTheEnd(lines, last + 1, end) : end;
     for (int i = last + 1; i < end; i++) {
-      if (saysSo(lines, i, end)
-          || listed && (isListOnALine(lines, i) || isListToTheEnd(lines, i, end))) {
+      if (i == list || saysSo(lines, i, end) || listed && isListOnALine(lines, i)) {
         return i;
       }
     }
@@ -126,19 +127,25 @@ final class NoteEnd {
     return days.size() >= FEWEST_DAYS
         && IntStream.range(days.get(0), days.get(days.size() - 1))
             .filter(i -> lines.get(i).text().isBlank() && !lines.get(i + 1).text().isBlank())
-            .allMatch(i -> days.contains(i + 1));
+            .allMatch(i -> Collections.binarySearch(days, i + 1) >= 0);
   }
 
-  /** Short lines and nothing else, behind a blank one: no story, whatever they are for. */
-  private static boolean isListToTheEnd(List<NoteLine> lines, int from, int end) {
-    List<String> items =
-        lines.subList(from, end).stream()
-            .map(line -> line.text().strip())
-            .filter(text -> !text.isEmpty())
-            .toList();
-    return lines.get(from - 1).text().isBlank()
-        && items.size() >= FEWEST_ITEMS
-        && items.stream().allMatch(item -> ITEM.matcher(item).matches());
+  /** Where short lines and nothing else begin behind a blank one, whatever they are for. */
+  private static int listAtTheEnd(List<NoteLine> lines, int from, int end) {
+    int list = end;
+    int items = 0;
+    for (int i = end - 1; i >= from; i--) {
+      String text = lines.get(i).text().strip();
+      if (text.isEmpty()) {
+        continue;
+      }
+      if (!ITEM.matcher(text).matches()) {
+        break;
+      }
+      items++;
+      list = items >= FEWEST_ITEMS && lines.get(i - 1).text().isBlank() ? i : list;
+    }
+    return list;
   }
 
   /** Whether a line is no story, but says that the note is over, or who sent it. */

@@ -1,10 +1,12 @@
 package org.daymount.note;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * What stands among a story's lines and is no story: the stamps of a chat, empty boxes to tick, and
@@ -56,33 +58,34 @@ final class Trimmings {
    * @param below for the note's last day, where below it begins what belongs to none
    */
   DayEntry off(DayEntry day, int next, OptionalInt below) {
-    DayEntry off = form ? withoutLabels(day, next) : day;
+    List<DayEntry.LineCut> cuts = new ArrayList<>(form ? labels(day, next) : List.of());
     for (int i = day.headingEnds() + 1; i < next; i++) {
       NoteLine line = lines.get(i);
       int chat = DayLineReader.chatEnd(line.text());
       boolean other =
           author.isPresent() && chat > 0 && !author.equals(DayLineReader.sender(line.text()));
       if (other || EMPTY_BOX.matcher(line.text()).matches()) {
-        off = off.without(i, 0, line.raw().length());
+        cuts.add(whole(i));
       } else if (chat > 0) {
-        off = off.without(i, 0, line.folded().rawIndex(chat));
+        cuts.add(new DayEntry.LineCut(i, 0, line.folded().rawIndex(chat)));
       }
     }
-    if (below.isPresent()) {
-      for (int i = below.getAsInt(); i < next; i++) {
-        off = off.without(i, 0, lines.get(i).raw().length());
-      }
-      if (below.getAsInt() < next) {
-        return off;
-      }
-      off = withoutAtEnd(off, next, NoteEnd::isNoStory);
+    int end = below.orElse(next);
+    IntStream.range(end, next).mapToObj(this::whole).forEach(cuts::add);
+    if (end == next) {
+      int last = below.isPresent() ? atEnd(day, next, NoteEnd::isNoStory, cuts) : next;
+      atEnd(day, last, line -> HEADING.matcher(line.text()).matches(), cuts);
     }
-    return withoutAtEnd(off, next, line -> HEADING.matcher(line.text()).matches());
+    return day.without(cuts);
   }
 
-  /** Without the labels of a form; what stands behind them is as it was. */
-  private DayEntry withoutLabels(DayEntry day, int next) {
-    DayEntry off = day;
+  private DayEntry.LineCut whole(int line) {
+    return new DayEntry.LineCut(line, 0, lines.get(line).raw().length());
+  }
+
+  /** The labels of a form; what stands behind them is as it was. */
+  private List<DayEntry.LineCut> labels(DayEntry day, int next) {
+    List<DayEntry.LineCut> cuts = new ArrayList<>();
     for (int i = day.headingEnds(); i < next; i++) {
       NoteLine line = lines.get(i);
       int from = i == day.headingEnds() ? day.storyFrom() : 0;
@@ -90,27 +93,26 @@ final class Trimmings {
       boolean noPage = NO_PAGE.matcher(line.text()).region(from, line.text().length()).matches();
       boolean whole = noPage || end == line.text().length();
       if (noPage || end > from) {
-        off =
-            off.without(
-                i,
-                line.folded().rawIndex(from),
-                whole ? line.raw().length() : line.folded().rawIndex(end));
+        int to = whole ? line.raw().length() : line.folded().rawIndex(end);
+        cuts.add(new DayEntry.LineCut(i, line.folded().rawIndex(from), to));
       }
     }
-    return off;
+    return cuts;
   }
 
-  /** The last lines as far as all of them that are not blank are such. */
-  private DayEntry withoutAtEnd(DayEntry day, int next, Predicate<NoteLine> isNoStory) {
-    DayEntry off = day;
+  /** The last lines as far as all of them that are not blank are such; where the rest ends. */
+  private int atEnd(
+      DayEntry day, int next, Predicate<NoteLine> isNoStory, List<DayEntry.LineCut> cuts) {
+    int end = next;
     for (int i = next - 1; i > day.headingEnds(); i--) {
       NoteLine line = lines.get(i);
       if (isNoStory.test(line)) {
-        off = off.without(i, 0, line.raw().length());
+        cuts.add(whole(i));
+        end = i;
       } else if (!line.text().isBlank()) {
-        return off;
+        return end;
       }
     }
-    return off;
+    return end;
   }
 }
