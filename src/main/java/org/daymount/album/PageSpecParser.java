@@ -1,6 +1,10 @@
 package org.daymount.album;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import org.daymount.unit.Orientation;
 import org.daymount.unit.SizeText;
 
 /**
@@ -73,7 +77,17 @@ public final class PageSpecParser {
 
   /** So that {@link #parse} gives the same words back; empty for {@link PageSpec#NONE}. */
   public static String text(PageSpec words) {
-    return PageSpecText.text(words);
+    List<String> parts = new ArrayList<>();
+    switch (words.kind()) {
+      case NO_PHOTO -> parts.add("no photo");
+      case LEFT_OUT -> parts.add("leave out");
+      case PICTURES -> words.spaces().forEach(space -> parts.add(text(space, words.dividesPage())));
+    }
+    words.form().map(PageForm::text).ifPresent(parts::add);
+    if (words.storyCard()) {
+      parts.add("journaling card");
+    }
+    return String.join(", ", parts);
   }
 
   /** A finished page in the same words, every reveal said. */
@@ -83,6 +97,34 @@ public final class PageSpecParser {
 
   /** A finished page as if a person had asked for each of its spaces, every reveal said. */
   public static PageSpec words(DayPage page) {
-    return PageSpecText.words(page);
+    return new PageSpec(
+        page.kind(),
+        page.spaces().stream()
+            .map(
+                space ->
+                    new WantedSpace(
+                        Optional.of(space.size()),
+                        space.direction().filter(way -> way != Orientation.SQUARE),
+                        space.onMat(),
+                        space.reveal(),
+                        space.onSide()))
+            .toList());
+  }
+
+  private static String text(WantedSpace space, boolean dividesPage) {
+    List<String> words = new ArrayList<>();
+    if (space.size().isEmpty() && dividesPage) {
+      words.add("photo");
+    }
+    space.size().map(SizeText::text).ifPresent(words::add);
+    space.direction().map(Orientation::word).ifPresent(words::add);
+    if (space.onMat()) {
+      words.add("on mat");
+      space.reveal().map(SizeText::text).ifPresent(words::add);
+    }
+    if (space.onSide()) {
+      words.add("on its side");
+    }
+    return String.join(" ", words);
   }
 }

@@ -44,49 +44,43 @@ record DayCandidate(
 
   /** Where a table says what is page and what is story. */
   DayCandidate withoutLeftOver() {
-    return new DayCandidate(
-        names,
-        style,
-        strength,
-        doubt,
-        inMonth,
-        mayRepeat,
-        words,
-        nameEnd,
-        storyFrom,
-        guess.filter(text -> !text.startsWith(LEFT_OVER)),
-        settled);
+    return changed(
+        names, style, strength, words, guess.filter(text -> !text.startsWith(LEFT_OVER)));
   }
 
   /** With words for the page that stand before the day. */
   DayCandidate with(PageSpec said) {
-    return new DayCandidate(
-        names,
-        "page-first " + style,
-        strength + 3,
-        doubt,
-        inMonth,
-        mayRepeat,
-        words.saysNothing() ? said : words,
-        nameEnd,
-        storyFrom,
-        guess,
-        settled);
+    return changed(
+        names, "page-first " + style, strength + 3, words.saysNothing() ? said : words, guess);
   }
 
   /** Said later than its day's turn, so that it does not count in the order. */
   DayCandidate asAfterthought() {
+    return changed(names, AFTERTHOUGHT + style, strength + 3, words, guess);
+  }
+
+  /** The same line, if it is that day's. */
+  DayCandidate on(int day) {
+    return changed(List.of(PartialDate.of(day)), style, strength, words, guess);
+  }
+
+  private DayCandidate changed(
+      List<PartialDate> days,
+      String written,
+      double sure,
+      PageSpec page,
+      Optional<String> guessed) {
     return new DayCandidate(
-        names,
-        AFTERTHOUGHT + style,
-        strength + 3,
+        days,
+        written,
+        sure,
         doubt,
         inMonth,
-        true,
-        words,
+        mayRepeat || written.startsWith(AFTERTHOUGHT),
+        page,
         nameEnd,
         storyFrom,
-        guess,
+        guessed,
         settled);
   }
 

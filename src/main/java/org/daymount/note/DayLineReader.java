@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.daymount.album.PageSpecParser;
 
 /** All the ways in which a line may start a day; {@link DayOrder} chooses among them. */
@@ -244,22 +245,21 @@ final class DayLineReader {
   /** Any day but the first; the order of the days says which. */
   private List<DayCandidate> nextDay(String line, int from, String chat) {
     int end = DayNameReader.end(NEXT_DAY, line, from);
-    List<DayCandidate> candidates = new ArrayList<>();
-    for (int day = 2; end > from && day <= 31; day++) {
-      DayName name =
-          new DayName(
-              day,
-              Optional.empty(),
-              OptionalInt.empty(),
-              Optional.empty(),
-              end,
-              DayName.NEXT_DAY,
-              false);
-      weigher
-          .weigh(line, List.of(name), DayWeigher.Lead.PLAIN, chat, -1)
-          .ifPresent(candidates::add);
+    if (end == from) {
+      return List.of();
     }
-    return candidates;
+    DayName any =
+        new DayName(
+            2,
+            Optional.empty(),
+            OptionalInt.empty(),
+            Optional.empty(),
+            end,
+            DayName.NEXT_DAY,
+            false);
+    return weigher.weigh(line, List.of(any), DayWeigher.Lead.PLAIN, chat, -1).stream()
+        .flatMap(day -> IntStream.rangeClosed(2, 31).mapToObj(day::on))
+        .toList();
   }
 
   /** {@code weekend: camping}. */
