@@ -76,7 +76,7 @@ final class Clarity {
         slopes[i] = slope(strongly, part.x() + x, part.y() + y, dx, dy);
       }
     }
-    float strongest = Selection.of(slopes.clone(), count, (int) ((1 - STRONGEST) * (count - 1)));
+    float strongest = Selection.of(slopes, count, (int) ((1 - STRONGEST) * (count - 1)));
     double from = Math.max(leastSlope, strongest);
     float[] ratios = new float[count];
     int strong = 0;
