@@ -15,7 +15,7 @@ final class Contenders {
   private static final String POOLS = "MALLOC_ARENA_MAX=2 ";
 
   private static final String HEAP =
-      "-Xms64m -Xmn48m -Xmx512m -XX:+UseSerialGC"
+      "-Xms112m -Xmn48m -Xmx512m -XX:+UseSerialGC"
           + " -XX:MinHeapFreeRatio=25 -XX:MaxHeapFreeRatio=40 ";
   private static final String OUT = "\"$3\"/out";
   private static final String OUT_ONE = "\"$3\"/out-one";
