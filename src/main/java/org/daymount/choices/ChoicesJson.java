@@ -12,9 +12,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import org.daymount.album.PageSpec;
-import org.daymount.unit.Orientation;
-import org.daymount.unit.PaperSize;
-import org.daymount.unit.PixelBox;
 
 /**
  * choices.json as it is written, field by field in this order. A record is checked when it is made,
@@ -71,21 +68,21 @@ record ChoicesJson(
     return map;
   }
 
-  private static void need(String name, Object value) {
+  static void need(String name, Object value) {
     if (value == null) {
       throw new IllegalArgumentException(name + " is missing");
     }
   }
 
-  private static Map<String, JsonNode> kept(Map<String, JsonNode> other) {
+  static Map<String, JsonNode> kept(Map<String, JsonNode> other) {
     return other == null ? Map.of() : new TreeMap<>(other);
   }
 
-  private static <T> T orNull(Optional<T> value) {
+  static <T> T orNull(Optional<T> value) {
     return value.orElse(null);
   }
 
-  private static Optional<PhotoKey> key(String file, String sha256) {
+  static Optional<PhotoKey> key(String file, String sha256) {
     return Optional.ofNullable(sha256).map(sum -> new PhotoKey(sum, file == null ? "" : file));
   }
 
@@ -97,7 +94,7 @@ record ChoicesJson(
       PageSpec page,
       String pageReplaced,
       Story story,
-      List<Space> spaces,
+      List<ChoicesJsonSpace> spaces,
       @JsonAnyGetter @JsonAnySetter Map<String, JsonNode> other) {
     Day {
       need("day", day);
@@ -115,7 +112,7 @@ record ChoicesJson(
           day.spaces().isEmpty()
               ? null
               : day.spaces().entrySet().stream()
-                  .map(e -> Space.of(e.getKey(), e.getValue()))
+                  .map(e -> ChoicesJsonSpace.of(e.getKey(), e.getValue()))
                   .toList(),
           day.other().fields());
     }
@@ -129,10 +126,13 @@ record ChoicesJson(
         PageSpec page,
         String pageReplaced,
         Story story,
-        List<Space> spaces,
+        List<ChoicesJsonSpace> spaces,
         Map<String, JsonNode> other) {
       return new DayChoice(
-          byKey(spaces == null ? List.of() : spaces, Space::space, Space::choice),
+          byKey(
+              spaces == null ? List.of() : spaces,
+              ChoicesJsonSpace::space,
+              ChoicesJsonSpace::choice),
           Optional.ofNullable(story).map(Story::choice),
           Optional.ofNullable(pageOf),
           Optional.ofNullable(page),
@@ -156,97 +156,6 @@ record ChoicesJson(
 
     StoryChoice choice() {
       return new StoryChoice(text, Optional.ofNullable(replaced), new UnknownFields(other));
-    }
-  }
-
-  /** A space by its place on the page, and what was changed in it. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
-  record Space(
-      Integer space,
-      String file,
-      String sha256,
-      Crop crop,
-      Orientation direction,
-      PaperSize size,
-      Integer quarterTurns,
-      @JsonAnyGetter @JsonAnySetter Map<String, JsonNode> other) {
-    Space {
-      need("space", space);
-      if (space < 0) {
-        throw new IllegalArgumentException("spaces are counted from 0, was " + space);
-      }
-      other = kept(other);
-      choice(file, sha256, crop, direction, size, quarterTurns, other);
-    }
-
-    static Space of(int place, SpaceChoice space) {
-      return new Space(
-          place,
-          orNull(space.photo().map(PhotoKey::file)),
-          orNull(space.photo().map(PhotoKey::sha256)),
-          orNull(space.crop().map(Crop::of)),
-          orNull(space.direction()),
-          orNull(space.size()),
-          space.quarterTurns() == 0 ? null : space.quarterTurns(),
-          space.other().fields());
-    }
-
-    SpaceChoice choice() {
-      return choice(file, sha256, crop, direction, size, quarterTurns, other);
-    }
-
-    private static SpaceChoice choice(
-        String file,
-        String sha256,
-        Crop crop,
-        Orientation direction,
-        PaperSize size,
-        Integer quarterTurns,
-        Map<String, JsonNode> other) {
-      return new SpaceChoice(
-          key(file, sha256),
-          Optional.ofNullable(crop).map(Crop::choice),
-          Optional.ofNullable(direction),
-          Optional.ofNullable(size),
-          quarterTurns == null ? 0 : quarterTurns,
-          new UnknownFields(other));
-    }
-  }
-
-  /** A crop, in upright pixels of the whole picture that has this content. */
-  record Crop(
-      Integer x,
-      Integer y,
-      Integer width,
-      Integer height,
-      String sha256,
-      @JsonAnyGetter @JsonAnySetter Map<String, JsonNode> other) {
-    Crop {
-      need("x", x);
-      need("y", y);
-      need("width", width);
-      need("height", height);
-      need("sha256", sha256);
-      other = kept(other);
-      if (x < 0 || y < 0) {
-        throw new IllegalArgumentException("the crop begins outside of its picture");
-      }
-      choice(x, y, width, height, sha256, other);
-    }
-
-    static Crop of(CropChoice crop) {
-      PixelBox box = crop.window();
-      return new Crop(
-          box.x(), box.y(), box.width(), box.height(), crop.sha256(), crop.other().fields());
-    }
-
-    CropChoice choice() {
-      return choice(x, y, width, height, sha256, other);
-    }
-
-    private static CropChoice choice(
-        int x, int y, int width, int height, String sha256, Map<String, JsonNode> other) {
-      return new CropChoice(new PixelBox(x, y, width, height), sha256, new UnknownFields(other));
     }
   }
 

@@ -74,7 +74,7 @@ public record ChoicesMerge(Choices choices, Set<String> missing, List<Warning> r
     }
     String sum = found.photo().get().sha256();
     return space
-        .withPhoto(Optional.of(key(found.photo().get())))
+        .withPhoto(Optional.of(PhotoKey.of(found.photo().get())))
         .withCrop(
             space.crop().filter(crop -> crop.sha256().equals(sum) && fits(crop, found.photo())));
   }
@@ -153,7 +153,7 @@ public record ChoicesMerge(Choices choices, Set<String> missing, List<Warning> r
             choice -> {
               PhotoFinder.Found found = finder.find(choice.photo());
               if (found.match() != PhotoFinder.Match.CHANGED) {
-                PhotoKey now = found.photo().map(ChoicesMerge::key).orElse(choice.photo());
+                PhotoKey now = found.photo().map(PhotoKey::of).orElse(choice.photo());
                 photoRemark(choice, found).ifPresent(remarks::add);
                 merged.put(now.sha256(), as(choice, now));
               }
@@ -164,7 +164,7 @@ public record ChoicesMerge(Choices choices, Set<String> missing, List<Warning> r
             choice -> {
               PhotoFinder.Found found = finder.find(choice.photo());
               if (found.match() == PhotoFinder.Match.CHANGED) {
-                PhotoKey now = key(found.photo().get());
+                PhotoKey now = PhotoKey.of(found.photo().get());
                 if (merged.putIfAbsent(now.sha256(), as(choice, now)) == null) {
                   remarks.add(
                       Warning.general(
@@ -201,9 +201,5 @@ public record ChoicesMerge(Choices choices, Set<String> missing, List<Warning> r
 
   private static PhotoChoice as(PhotoChoice choice, PhotoKey now) {
     return new PhotoChoice(now, choice.used(), choice.day(), choice.other());
-  }
-
-  private static PhotoKey key(Photo photo) {
-    return new PhotoKey(photo.sha256(), photo.file().name());
   }
 }

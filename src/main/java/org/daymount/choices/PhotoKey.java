@@ -1,5 +1,7 @@
 package org.daymount.choices;
 
+import org.daymount.photo.Photo;
+
 /**
  * A photo as choices name it: by its content, and by the file it was in, for people to read and for
  * a photo that was edited in place.
@@ -13,6 +15,10 @@ public record PhotoKey(String sha256, String file) implements Comparable<PhotoKe
       throw new IllegalArgumentException(
           "'" + sha256 + "' is not a SHA-256 sum (64 digits 0-9 and a-f)");
     }
+  }
+
+  public static PhotoKey of(Photo photo) {
+    return new PhotoKey(photo.sha256(), photo.file().name());
   }
 
   @Override

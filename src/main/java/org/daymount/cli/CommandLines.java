@@ -28,29 +28,29 @@ public final class CommandLines {
         : run(context, arguments);
   }
 
-  static int run(CommandContext around, String... arguments) {
-    CommandLine line = line(around);
+  static int run(CommandContext context, String... arguments) {
+    CommandLine line = line(context);
     if (List.of(arguments).contains("--no-color")) {
       line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     }
-    line.setOut(around.out());
-    line.setErr(around.err());
+    line.setOut(context.out());
+    line.setErr(context.err());
     line.setParameterExceptionHandler(CommandLines::wrongCommandLine);
     line.setExecutionExceptionHandler(CommandLines::failed);
-    line.setUsageHelpAutoWidth(around.terminal());
+    line.setUsageHelpAutoWidth(context.terminal());
     if (arguments.length == 0) {
-      line.usage(around.err());
+      line.usage(context.err());
       return ExitCode.WRONG_COMMAND_LINE;
     }
     int code = line.execute(arguments);
-    around.out().flush();
-    around.err().flush();
+    context.out().flush();
+    context.err().flush();
     return code;
   }
 
   /** All commands and options, ready to parse. */
-  static CommandLine line(CommandContext around) {
-    CommandLine line = new CommandLine(new Daymount(), factory(around));
+  static CommandLine line(CommandContext context) {
+    CommandLine line = new CommandLine(new Daymount(), factory(context));
     Converters.register(line);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExpandAtFiles(false); // a picture may be called @june.jpg
@@ -59,13 +59,13 @@ public final class CommandLines {
   }
 
   /** Commands are made with the surroundings they run in. */
-  private static IFactory factory(CommandContext around) {
+  private static IFactory factory(CommandContext context) {
     IFactory usual = CommandLine.defaultFactory();
     return new IFactory() {
       @Override
       public <K> K create(Class<K> type) throws Exception {
         return ContextCommand.class.isAssignableFrom(type)
-            ? type.getDeclaredConstructor(CommandContext.class).newInstance(around)
+            ? type.getDeclaredConstructor(CommandContext.class).newInstance(context)
             : usual.create(type);
       }
     };

@@ -4,9 +4,9 @@ import java.util.concurrent.Callable;
 
 /** A command that is made with its {@link CommandContext}. */
 abstract class ContextCommand implements Callable<Integer> {
-  final CommandContext around;
+  final CommandContext context;
 
-  ContextCommand(CommandContext around) {
-    this.around = around;
+  ContextCommand(CommandContext context) {
+    this.context = context;
   }
 }

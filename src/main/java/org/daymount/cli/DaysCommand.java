@@ -33,32 +33,32 @@ final class DaysCommand extends ContextCommand {
   @Mixin PhotoOptions photos;
   @Mixin ReportOptions talk;
 
-  DaysCommand(CommandContext around) {
-    super(around);
+  DaysCommand(CommandContext context) {
+    super(context);
   }
 
   @Override
   public Integer call() {
     Progress progress =
-        talk.quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
+        talk.quiet ? Progress.SILENT : new TerminalProgress(context.err(), context.terminal());
     Sorted sorted =
         new DaysFinder(progress)
             .find(
-                Requests.photos(spec, around, photos),
-                Requests.ingest(spec, around, photos, Requests.photos(spec, around, photos)),
+                Requests.photos(spec, context, photos),
+                Requests.ingest(spec, context, photos, Requests.photos(spec, context, photos)),
                 Requests.days(photos),
                 Requests.jobs(spec, photos),
                 talk.json);
-    WarningPrinter told = new WarningPrinter(around, talk);
+    WarningPrinter told = new WarningPrinter(context, talk);
     told.warnings(sorted.warnings());
     if (talk.json) {
       String month = sorted.month().map(Object::toString).orElse(null);
       byte[] json =
           new MonthJson(Version.tool(), photos.verboseRecord)
               .writeDays(month, sorted.photos(), sorted.monthDays(), sorted.warnings());
-      around.out().print(new String(json, StandardCharsets.UTF_8));
+      context.out().print(new String(json, StandardCharsets.UTF_8));
     } else {
-      print(around.out(), sorted);
+      print(context.out(), sorted);
     }
     if (talk.strict && told.anyWarning(sorted.warnings())) {
       return ExitCode.FAILED;

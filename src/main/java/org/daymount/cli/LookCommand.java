@@ -53,36 +53,36 @@ final class LookCommand extends ContextCommand {
 
   @Mixin ReportOptions talk;
 
-  LookCommand(CommandContext around) {
-    super(around);
+  LookCommand(CommandContext context) {
+    super(context);
   }
 
   @Override
   public Integer call() throws IOException {
     Pictures pictures = new Pictures();
-    List<Path> files = Requests.photos(spec, around, photos);
+    List<Path> files = Requests.photos(spec, context, photos);
     boolean quietly = talk.quiet || files.size() == 1 && Files.isRegularFile(files.get(0));
     Progress progress =
-        quietly ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
+        quietly ? Progress.SILENT : new TerminalProgress(context.err(), context.terminal());
     List<Inspected> all =
         new PhotoInspector(pictures, progress)
             .inspect(
                 files,
-                Requests.ingest(spec, around, photos, files),
+                Requests.ingest(spec, context, photos, files),
                 Requests.days(photos),
                 CropSettings.of(new Ppi(300), new Ppi(200)),
                 Requests.jobs(spec, photos));
     all.stream()
         .flatMap(inspected -> inspected.withoutDetectors().stream())
         .findFirst()
-        .ifPresent(why -> around.err().println("note: " + why));
+        .ifPresent(why -> context.err().println("note: " + why));
     if (talk.json) {
       byte[] json =
           new MonthJson(Version.tool(), photos.verboseRecord)
               .writePhotos(all.stream().map(Inspected::photo).toList());
-      around.out().print(new String(json, StandardCharsets.UTF_8));
+      context.out().print(new String(json, StandardCharsets.UTF_8));
     } else {
-      all.forEach(inspected -> print(around.out(), inspected));
+      all.forEach(inspected -> print(context.out(), inspected));
     }
     if (draw != null) {
       draw(pictures, all);
@@ -97,14 +97,14 @@ final class LookCommand extends ContextCommand {
       throw new ParameterException(
           spec.commandLine(), "--draw takes one photo that can be read, there are " + all.size());
     }
-    Path target = around.here().resolve(draw);
+    Path target = context.here().resolve(draw);
     if (Files.exists(target) && Files.isSameFile(target, all.get(0).photo().file().path())) {
       throw new ParameterException(
           spec.commandLine(), "--draw would replace the photo itself; name another file");
     }
     byte[] jpeg = new LookDrawing(pictures).jpeg(all.get(0).looked().get(), all.get(0).crops());
     Files.write(target, jpeg);
-    around.err().println("drawn: " + TerminalEscaper.of(draw.toString()));
+    context.err().println("drawn: " + TerminalEscaper.of(draw.toString()));
   }
 
   private void print(PrintWriter out, Inspected inspected) {
@@ -116,7 +116,7 @@ final class LookCommand extends ContextCommand {
       String reasons = crop.reasons().isEmpty() ? "" : "; " + String.join("; ", crop.reasons());
       line(
           out,
-          "as " + Units.of(around.locale()).sized(crop.piece()),
+          "as " + Units.of(context.locale()).sized(crop.piece()),
           crop.fit().word() + ", " + crop.ppi() + ", " + box(crop.window()) + reasons);
     }
     out.println();

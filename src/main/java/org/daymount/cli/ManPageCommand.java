@@ -22,8 +22,8 @@ final class ManPageCommand extends ContextCommand {
       description = "The command. Default: the program itself.")
   String command;
 
-  ManPageCommand(CommandContext around) {
-    super(around);
+  ManPageCommand(CommandContext context) {
+    super(context);
   }
 
   @Override
@@ -35,7 +35,7 @@ final class ManPageCommand extends ContextCommand {
       }
       page = page.subcommands().get(command).getCommandSpec();
     }
-    around.out().print(new ManPage(page, Version.tool()).text());
+    context.out().print(new ManPage(page, Version.tool()).text());
     return ExitCode.DONE;
   }
 }

@@ -49,11 +49,11 @@ final class MonthOpening implements MonthOpener {
           "help",
           "version");
 
-  private final CommandContext around;
+  private final CommandContext context;
   private final SystemOpener opener;
 
-  MonthOpening(CommandContext around, SystemOpener opener) {
-    this.around = around;
+  MonthOpening(CommandContext context, SystemOpener opener) {
+    this.context = context;
     this.opener = opener;
   }
 
@@ -63,7 +63,7 @@ final class MonthOpening implements MonthOpener {
         new DaysFinder(Progress.SILENT)
             .find(
                 folders,
-                new IngestSettings(ClockCorrections.NONE, around.today(), around.zone()),
+                new IngestSettings(ClockCorrections.NONE, context.today(), context.zone()),
                 new DaySettings(DayStart.FOUR, Optional.empty(), DayNumbers.ALL),
                 Runtime.getRuntime().availableProcessors(),
                 false);
@@ -110,7 +110,7 @@ final class MonthOpening implements MonthOpener {
 
   @Override
   public List<Setting> settings() {
-    return review(CommandLines.line(around)).getCommandSpec().options().stream()
+    return review(CommandLines.line(context)).getCommandSpec().options().stream()
         .filter(option -> !ASKED_OTHERWISE.contains(name(option)))
         .map(MonthOpening::setting)
         .toList();
@@ -118,7 +118,7 @@ final class MonthOpening implements MonthOpener {
 
   @Override
   public Units units() {
-    return Units.of(around.locale());
+    return Units.of(context.locale());
   }
 
   private static Setting setting(OptionSpec option) {
@@ -153,7 +153,7 @@ final class MonthOpening implements MonthOpener {
     choice
         .texts()
         .forEach((text, file) -> words.addAll(List.of("--" + text.option(), file.toString())));
-    CommandLine all = CommandLines.line(around); // picocli parses from the top only
+    CommandLine all = CommandLines.line(context); // picocli parses from the top only
     Map<String, Setting> known =
         settings().stream().collect(Collectors.toMap(Setting::name, one -> one));
     for (Map.Entry<String, String> option : choice.album().entrySet()) {

@@ -52,8 +52,8 @@ final class NoteCommand extends ContextCommand {
   @Option(names = "--json", description = "With FILE: prints what was read as one JSON document.")
   boolean json;
 
-  NoteCommand(CommandContext around) {
-    super(around);
+  NoteCommand(CommandContext context) {
+    super(context);
   }
 
   @Override
@@ -61,29 +61,29 @@ final class NoteCommand extends ContextCommand {
     if (file != null) {
       MonthNote note =
           NoteParser.parse(
-              PersonsFiles.note(around.here().resolve(file)),
+              PersonsFiles.note(context.here().resolve(file)),
               album().names(),
               Optional.ofNullable(month),
-              around.locale());
+              context.locale());
       if (json) {
-        around.out().println(NoteJson.of(note));
+        context.out().println(NoteJson.of(note));
       } else {
-        NoteTable.lines(note).forEach(line -> around.out().println(TerminalEscaper.of(line)));
+        NoteTable.lines(note).forEach(line -> context.out().println(TerminalEscaper.of(line)));
       }
       return ExitCode.DONE;
     }
-    YearMonth wanted = month != null ? month : YearMonth.from(around.today().minusDays(14));
+    YearMonth wanted = month != null ? month : YearMonth.from(context.today().minusDays(14));
     AlbumFile written = album();
     written
         .remarks()
-        .forEach(text -> around.err().println("note: " + TerminalEscaper.of(album + ", " + text)));
-    around.out().print(NoteWriter.blank(wanted, written));
+        .forEach(text -> context.err().println("note: " + TerminalEscaper.of(album + ", " + text)));
+    context.out().print(NoteWriter.blank(wanted, written));
     return ExitCode.DONE;
   }
 
   private AlbumFile album() {
     return album == null
         ? AlbumFile.NONE
-        : AlbumFileParser.parse(PersonsFiles.album(around.here().resolve(album)));
+        : AlbumFileParser.parse(PersonsFiles.album(context.here().resolve(album)));
   }
 }

@@ -47,8 +47,8 @@ final class OpenCommand extends ContextCommand {
 
   @Mixin OutputOptions talk;
 
-  OpenCommand(CommandContext around) {
-    super(around);
+  OpenCommand(CommandContext context) {
+    super(context);
   }
 
   @Override
@@ -65,7 +65,7 @@ final class OpenCommand extends ContextCommand {
     Path settings = new StartSettings(user.settings()).folder();
     String token = ReviewCommand.token();
     try (ReviewServer server =
-        ReviewServer.startWithPage(token, user, new MonthOpening(around, opener))) {
+        ReviewServer.startWithPage(token, user, new MonthOpening(context, opener))) {
       String address = "http://127.0.0.1:" + server.port() + "/#" + token;
       Optional<FolderLock> lock = FolderLock.take(settings, LOCK, address);
       if (lock.isEmpty()) {
@@ -73,13 +73,13 @@ final class OpenCommand extends ContextCommand {
         if (!running.startsWith("http://127.0.0.1:")) {
           throw new RunFailed("daymount is running already; look for it in the browser");
         }
-        around.out().println("daymount is running already, at this address:");
+        context.out().println("daymount is running already, at this address:");
         show(opener, running, RunningServer.addressForOnce(running).orElse(running));
         return ExitCode.DONE;
       }
       FolderLock held = lock.get();
       try (held) {
-        around.out().println("the start page is at this address, on this computer only:");
+        context.out().println("the start page is at this address, on this computer only:");
         show(opener, address, server.addressForOnce());
         server.awaitEnd();
       }
@@ -104,11 +104,11 @@ final class OpenCommand extends ContextCommand {
    * @param once for the browser's command line, which others on this computer can read
    */
   private void show(SystemOpener opener, String address, String once) {
-    around.out().println(address);
-    around.out().flush();
+    context.out().println(address);
+    context.out().flush();
     if (!noBrowser && !opener.open(once)) {
-      around.out().println("no browser could be opened; copy the address into one");
+      context.out().println("no browser could be opened; copy the address into one");
     }
-    around.out().flush();
+    context.out().flush();
   }
 }

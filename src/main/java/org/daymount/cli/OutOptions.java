@@ -30,13 +30,13 @@ final class OutOptions {
    * What earlier runs of this build measured, of the folder named, or of all that runs without
    * --out left here. Nothing where nobody can say which build this is.
    */
-  Cache cache(CommandContext around, Request request) {
+  Cache cache(CommandContext context, Request request) {
     if (noCache) {
       return Cache.NONE;
     }
     List<Path> files =
         request.leaveOut().stream()
-            .map(folder -> around.here().resolve(folder).resolve(Cache.FILE))
+            .map(folder -> context.here().resolve(folder).resolve(Cache.FILE))
             .toList();
     return ProgramFiles.fingerprint().map(program -> Cache.read(files, program)).orElse(Cache.NONE);
   }

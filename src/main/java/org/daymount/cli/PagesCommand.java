@@ -73,15 +73,15 @@ final class PagesCommand extends ContextCommand {
       description = "Replaces files in --out even when daymount did not make them.")
   boolean force;
 
-  PagesCommand(CommandContext around) {
-    super(around);
+  PagesCommand(CommandContext context) {
+    super(context);
   }
 
   @Override
   public Integer call() throws IOException {
     AlbumAhead ahead = plan();
     for (Warning warning : ahead.month().warnings()) {
-      around
+      context
           .err()
           .println(
               TerminalEscaper.of(
@@ -92,7 +92,7 @@ final class PagesCommand extends ContextCommand {
         .tooLargeBySize()
         .forEach(
             (size, count) ->
-                around
+                context
                     .err()
                     .println(
                         "note: "
@@ -104,9 +104,9 @@ final class PagesCommand extends ContextCommand {
                             + "; buy larger card and say so with --card-sheet, or buy them cut"));
     YearMonth made = ahead.month().month();
     Path name = out != null ? out : Path.of("daymount-pages-" + made);
-    Finished finished = write(ahead, around.here().resolve(name));
+    Finished finished = write(ahead, context.here().resolve(name));
     int sheets = ahead.papers().packing().sheets().size();
-    around
+    context
         .out()
         .println(
             made
@@ -118,7 +118,7 @@ final class PagesCommand extends ContextCommand {
                 + sheets
                 + (sheets == 1 ? " sheet of " : " sheets of ")
                 + ahead.month().units().sized(card));
-    around
+    context
         .out()
         .println(
             finished.changed().isEmpty()
@@ -130,22 +130,23 @@ final class PagesCommand extends ContextCommand {
   private AlbumAhead plan() {
     try {
       Optional<Path> notePath = Optional.ofNullable(pages.note);
-      AlbumFile album = TextFiles.album(spec, around, pages.album, beside(notePath));
+      AlbumFile album = TextFiles.album(spec, context, pages.album, beside(notePath));
       if (album.bases().isEmpty() && notePath.isEmpty()) {
         throw new ParameterException(
             spec.commandLine(),
             "there is no ready-made page to plan; describe one in album.txt (base quay, and a line"
                 + " for each place), or give a note with --note");
       }
-      Optional<String> typed = notePath.map(path -> PersonsFiles.note(around.here().resolve(path)));
+      Optional<String> typed =
+          notePath.map(path -> PersonsFiles.note(context.here().resolve(path)));
       YearMonth wanted = month(typed, album);
       String note = typed.orElseGet(() -> NoteWriter.blank(wanted, album));
       return AlbumAhead.plan(
           wanted,
           note,
-          around.locale(),
+          context.locale(),
           AlbumDefaults.of(pages.space, pages.reveal),
-          Requests.pageSettings(around, pages, album),
+          Requests.pageSettings(context, pages, album),
           Requests.settings(pages),
           card);
     } catch (IllegalArgumentException e) {
@@ -155,7 +156,7 @@ final class PagesCommand extends ContextCommand {
 
   /** The album lies beside the note, or here. */
   private Optional<Path> beside(Optional<Path> note) {
-    note.filter(path -> !TextFiles.isThere(around, path))
+    note.filter(path -> !TextFiles.isThere(context, path))
         .ifPresent(
             path -> {
               throw new ParameterException(
@@ -168,8 +169,8 @@ final class PagesCommand extends ContextCommand {
     if (month != null) {
       return month;
     }
-    return note.flatMap(text -> NoteParser.parse(text, album.names(), around.locale()).month())
-        .orElseGet(() -> YearMonth.from(around.today()).plusMonths(1));
+    return note.flatMap(text -> NoteParser.parse(text, album.names(), context.locale()).month())
+        .orElseGet(() -> YearMonth.from(context.today()).plusMonths(1));
   }
 
   private Finished write(AlbumAhead ahead, Path folder) throws IOException {

@@ -12,8 +12,8 @@ import picocli.CommandLine.Command;
     hidden = true,
     header = "Decodes tiles of HEIC pictures for another daymount.")
 final class ReadTilesCommand extends ContextCommand {
-  ReadTilesCommand(CommandContext around) {
-    super(around);
+  ReadTilesCommand(CommandContext context) {
+    super(context);
   }
 
   @Override

@@ -32,31 +32,31 @@ final class Requests {
 
   static Request of(
       CommandSpec spec,
-      CommandContext around,
+      CommandContext context,
       PhotoOptions photos,
       PageOptions pages,
       Optional<Path> out) {
     try {
-      List<Path> folders = photos(spec, around, photos);
-      out.ifPresent(given -> checkApart(around, folders, given));
-      Optional<Path> note = TextFiles.note(spec, around, pages, folders);
-      note.map(around.here()::resolve).ifPresent(PersonsFiles::note); // now, not minutes later
-      AlbumFile album = TextFiles.album(spec, around, pages.album, note);
+      List<Path> folders = photos(spec, context, photos);
+      out.ifPresent(given -> checkApart(context, folders, given));
+      Optional<Path> note = TextFiles.note(spec, context, pages, folders);
+      note.map(context.here()::resolve).ifPresent(PersonsFiles::note); // now, not minutes later
+      AlbumFile album = TextFiles.album(spec, context, pages.album, note);
       return new Request(
           folders,
-          out.map(List::of).orElseGet(() -> earlierOutput(around)),
+          out.map(List::of).orElseGet(() -> earlierOutput(context)),
           days(photos),
           note,
-          new OutputPlace(around.here(), out),
+          new OutputPlace(context.here(), out),
           AlbumDefaults.of(pages.space, pages.reveal).with(album),
           new CropSettings(
               pages.print.ppi, pages.minPpi, CropSettings.SAFE_EDGE.max(pages.labTrim)),
-          ingest(spec, around, photos, folders),
+          ingest(spec, context, photos, folders),
           settings(pages, photos.dayStarts.at()),
           cards(pages),
           pages.cardStyle(),
-          pageSettings(around, pages, album),
-          around.locale(),
+          pageSettings(context, pages, album),
+          context.locale(),
           jobs(spec, photos));
     } catch (IllegalArgumentException e) {
       throw new ParameterException(spec.commandLine(), e.getMessage());
@@ -81,9 +81,9 @@ final class Requests {
   /**
    * The folders and files named, as they were typed, so that month.json reads the same anywhere.
    */
-  static List<Path> photos(CommandSpec spec, CommandContext around, PhotoOptions options) {
+  static List<Path> photos(CommandSpec spec, CommandContext context, PhotoOptions options) {
     for (Path path : options.photos) {
-      if (!Files.exists(around.here().resolve(path))) {
+      if (!Files.exists(context.here().resolve(path))) {
         throw new ParameterException(
             spec.commandLine(), "there is no file or folder " + path + "; look at its spelling");
       }
@@ -92,11 +92,11 @@ final class Requests {
   }
 
   /** What is written must not come to lie among the photos. */
-  private static void checkApart(CommandContext around, List<Path> folders, Path out) {
+  private static void checkApart(CommandContext context, List<Path> folders, Path out) {
     for (Path folder : folders) {
       try {
-        Path there = around.here().resolve(out);
-        if (Files.exists(there) && Files.isSameFile(around.here().resolve(folder), there)) {
+        Path there = context.here().resolve(out);
+        if (Files.exists(there) && Files.isSameFile(context.here().resolve(folder), there)) {
           throw new IllegalArgumentException(
               "--out "
                   + out
@@ -118,12 +118,12 @@ final class Requests {
   }
 
   static IngestSettings ingest(
-      CommandSpec spec, CommandContext around, PhotoOptions options, List<Path> folders) {
+      CommandSpec spec, CommandContext context, PhotoOptions options, List<Path> folders) {
     return new IngestSettings(
         ClockCorrections.parse(new ArrayList<>(options.clocks)),
-        around.today(),
-        options.zone == null ? around.zone() : options.zone,
-        TextFiles.dates(spec, around, options, folders),
+        context.today(),
+        options.zone == null ? context.zone() : options.zone,
+        TextFiles.dates(spec, context, options, folders),
         options.verboseRecord);
   }
 
@@ -139,9 +139,9 @@ final class Requests {
   }
 
   /** Folders that a run without --out may have left here. */
-  private static List<Path> earlierOutput(CommandContext around) {
+  private static List<Path> earlierOutput(CommandContext context) {
     try (DirectoryStream<Path> folders =
-        Files.newDirectoryStream(around.here().toAbsolutePath(), "daymount-[0-9]*-[0-9]*")) {
+        Files.newDirectoryStream(context.here().toAbsolutePath(), "daymount-[0-9]*-[0-9]*")) {
       List<Path> found = new ArrayList<>();
       folders.forEach(found::add);
       return found;
@@ -169,12 +169,12 @@ final class Requests {
         pages.lighter);
   }
 
-  static PageSettings pageSettings(CommandContext around, PageOptions pages, AlbumFile album) {
+  static PageSettings pageSettings(CommandContext context, PageOptions pages, AlbumFile album) {
     return new PageSettings(
         pages.page != null ? pages.page : album.page().orElse(CommonPractice.PAGE),
         pages.start,
-        WeekFields.of(around.locale()).getFirstDayOfWeek(),
+        WeekFields.of(context.locale()).getFirstDayOfWeek(),
         album,
-        pages.print.units(around.locale()));
+        pages.print.units(context.locale()));
   }
 }

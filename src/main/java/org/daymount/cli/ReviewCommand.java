@@ -62,8 +62,8 @@ final class ReviewCommand extends ContextCommand {
 
   @Mixin OutputOptions talk;
 
-  ReviewCommand(CommandContext around) {
-    super(around);
+  ReviewCommand(CommandContext context) {
+    super(context);
   }
 
   @Override
@@ -76,12 +76,12 @@ final class ReviewCommand extends ContextCommand {
     refuseSecond(request);
     String token = token();
     try (ReviewServer server = ReviewServer.start(port, token)) {
-      around
+      context
           .out()
           .println(
               "open this address in the browser of this computer (Ctrl-C here ends the review):");
-      around.out().println("http://127.0.0.1:" + server.port() + "/#" + token);
-      around.out().flush();
+      context.out().println("http://127.0.0.1:" + server.port() + "/#" + token);
+      context.out().flush();
       open(server, request);
       new CountDownLatch(1).await();
     } catch (InterruptedException e) {
@@ -91,14 +91,14 @@ final class ReviewCommand extends ContextCommand {
   }
 
   Request request() {
-    return Requests.of(spec, around, photos, pages, Optional.ofNullable(out.out));
+    return Requests.of(spec, context, photos, pages, Optional.ofNullable(out.out));
   }
 
   /** The page is there before the month is: it shows how far the look at the pictures has come. */
   void open(ReviewServer server, Request request) {
-    Cache cache = out.cache(around, request);
+    Cache cache = out.cache(context, request);
     Progress terminal =
-        talk.quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
+        talk.quiet ? Progress.SILENT : new TerminalProgress(context.err(), context.terminal());
     Pictures pictures = new Pictures();
     try {
       refuseSecond(request);
@@ -123,8 +123,8 @@ final class ReviewCommand extends ContextCommand {
       terminal.end();
       keep(cache, request.out().folder(surveyed.month()));
       if (!talk.quiet) {
-        around.err().println("the month is open");
-        around.err().flush();
+        context.err().println("the month is open");
+        context.err().flush();
       }
       server.open();
     } catch (RunFailed e) {
@@ -157,8 +157,8 @@ final class ReviewCommand extends ContextCommand {
   private void keep(Cache cache, Path folder) {
     Stream.concat(cache.notes().stream(), OutOptions.keep(cache, folder).stream())
         .filter(note -> !talk.quiet)
-        .forEach(note -> around.err().println("note: " + TerminalEscaper.of(note)));
-    around.err().flush();
+        .forEach(note -> context.err().println("note: " + TerminalEscaper.of(note)));
+    context.err().flush();
   }
 
   static String token() {

@@ -58,28 +58,28 @@ final class SheetsCommand extends ContextCommand {
 
   @Mixin ReportOptions talk;
 
-  SheetsCommand(CommandContext around) {
-    super(around);
+  SheetsCommand(CommandContext context) {
+    super(context);
   }
 
   @Override
   public Integer call() throws IOException {
-    Request request = Requests.of(spec, around, photos, pages, Optional.ofNullable(out.out));
+    Request request = Requests.of(spec, context, photos, pages, Optional.ofNullable(out.out));
     Progress progress =
-        talk.quiet ? Progress.SILENT : new TerminalProgress(around.err(), around.terminal());
+        talk.quiet ? Progress.SILENT : new TerminalProgress(context.err(), context.terminal());
     Pictures pictures = new Pictures();
-    Cache cache = out.cache(around, request);
+    Cache cache = out.cache(context, request);
     SmallCopies copies = new SmallCopies(pictures, cache);
     AtomicReference<NoteInUse.Reading> note = new AtomicReference<>();
     Month month = new MonthMaker(pictures, progress, cache, copies::add).make(request, note::set);
     if (!talk.json && !talk.quiet && note.get() != null) {
-      noteRead(around.out(), note.get());
+      noteRead(context.out(), note.get());
     }
-    WarningPrinter told = new WarningPrinter(around, talk);
+    WarningPrinter told = new WarningPrinter(context, talk);
     cache.notes().forEach(told::note);
     told.warnings(month);
     if (talk.strict && told.anyWarning(month)) {
-      around
+      context
           .err()
           .println("error: there are warnings, and --strict was asked for; nothing was written");
       return ExitCode.FAILED;
@@ -96,9 +96,9 @@ final class SheetsCommand extends ContextCommand {
       OutOptions.keep(cache, request.out().folder(month.month())).ifPresent(told::note);
     }
     if (talk.json) {
-      around.out().print(new String(json.write(month), StandardCharsets.UTF_8));
+      context.out().print(new String(json.write(month), StandardCharsets.UTF_8));
     } else if (!talk.quiet) {
-      summary(around.out(), month, folder, changed);
+      summary(context.out(), month, folder, changed);
     }
     return told.anyUnusable(month) ? ExitCode.SOME_PHOTOS_UNUSABLE : ExitCode.DONE;
   }

@@ -53,30 +53,30 @@ final class StripCommand extends ContextCommand {
       description = "Replaces files in --out even when daymount did not make them.")
   boolean force;
 
-  StripCommand(CommandContext around) {
-    super(around);
+  StripCommand(CommandContext context) {
+    super(context);
   }
 
   @Override
   public Integer call() throws IOException {
-    if (!Files.isRegularFile(around.here().resolve(photo))) {
+    if (!Files.isRegularFile(context.here().resolve(photo))) {
       throw new ParameterException(
           spec.commandLine(), "there is no picture file " + photo + "; look at its spelling");
     }
-    Path folder = around.here().resolve(out);
+    Path folder = context.here().resolve(out);
     if (OF_A_MONTH.stream().anyMatch(name -> Files.exists(folder.resolve(name)))) {
       throw new ParameterException(
           spec.commandLine(), "--out " + out + " holds a month; name another folder");
     }
     Finished finished =
         StripMaker.make(
-            around.here().resolve(photo),
-            new IngestSettings(ClockCorrections.NONE, around.today(), around.zone()),
-            paper.strip(around.locale()),
+            context.here().resolve(photo),
+            new IngestSettings(ClockCorrections.NONE, context.today(), context.zone()),
+            paper.strip(context.locale()),
             folder,
             force);
-    around.out().println(told(finished));
-    finished.notes().forEach(note -> around.err().println("note: " + TerminalEscaper.of(note)));
+    context.out().println(told(finished));
+    finished.notes().forEach(note -> context.err().println("note: " + TerminalEscaper.of(note)));
     return ExitCode.DONE;
   }
 

@@ -21,19 +21,19 @@ final class TextFiles {
   private TextFiles() {}
 
   static DateTable dates(
-      CommandSpec spec, CommandContext around, PhotoOptions options, List<Path> folders) {
+      CommandSpec spec, CommandContext context, PhotoOptions options, List<Path> folders) {
     Optional<Path> table =
         options.dates == null
-            ? beside(around, folders.get(0).resolve(DATES))
+            ? beside(context, folders.get(0).resolve(DATES))
             : Optional.of(options.dates);
-    if (options.dates != null && !isThere(around, options.dates)) {
+    if (options.dates != null && !isThere(context, options.dates)) {
       throw new ParameterException(
           spec.commandLine(),
           "there is no table of dates " + options.dates + "; look at its spelling");
     }
     try {
       return table
-          .map(path -> DateTable.read(around.here().resolve(path), path.getFileName().toString()))
+          .map(path -> DateTable.read(context.here().resolve(path), path.getFileName().toString()))
           .orElse(DateTable.EMPTY);
     } catch (IllegalArgumentException e) {
       throw new ParameterException(spec.commandLine(), e.getMessage());
@@ -45,23 +45,24 @@ final class TextFiles {
    *
    * @param named by the person; null: the one beside the note, if there is one
    */
-  static AlbumFile album(CommandSpec spec, CommandContext around, Path named, Optional<Path> note) {
-    if (named != null && !isThere(around, named)) {
+  static AlbumFile album(
+      CommandSpec spec, CommandContext context, Path named, Optional<Path> note) {
+    if (named != null && !isThere(context, named)) {
       throw new ParameterException(
           spec.commandLine(), "there is no album file " + named + "; look at its spelling");
     }
     Optional<Path> file =
         named != null
             ? Optional.of(named)
-            : note.flatMap(written -> beside(around, written.resolveSibling(ALBUM)));
-    return file.map(path -> AlbumFileParser.parse(PersonsFiles.album(around.here().resolve(path))))
+            : note.flatMap(written -> beside(context, written.resolveSibling(ALBUM)));
+    return file.map(path -> AlbumFileParser.parse(PersonsFiles.album(context.here().resolve(path))))
         .orElse(AlbumFile.NONE);
   }
 
   static Optional<Path> note(
-      CommandSpec spec, CommandContext around, PageOptions pages, List<Path> folders) {
+      CommandSpec spec, CommandContext context, PageOptions pages, List<Path> folders) {
     if (pages.note != null) {
-      if (!isThere(around, pages.note)) {
+      if (!isThere(context, pages.note)) {
         throw new ParameterException(
             spec.commandLine(),
             "there is no note "
@@ -71,18 +72,18 @@ final class TextFiles {
       }
       return Optional.of(pages.note);
     }
-    return beside(around, folders.get(0).resolve(NOTE));
+    return beside(context, folders.get(0).resolve(NOTE));
   }
 
   /** Whatever it is: who reads it says what is wrong with it. */
-  static boolean isThere(CommandContext around, Path path) {
-    return Files.exists(around.here().resolve(path), LinkOption.NOFOLLOW_LINKS);
+  static boolean isThere(CommandContext context, Path path) {
+    return Files.exists(context.here().resolve(path), LinkOption.NOFOLLOW_LINKS);
   }
 
   /** A text that is taken without being named; a folder of its name is none, which is said. */
-  private static Optional<Path> beside(CommandContext around, Path path) {
-    if (Files.isDirectory(around.here().resolve(path))) {
-      around
+  private static Optional<Path> beside(CommandContext context, Path path) {
+    if (Files.isDirectory(context.here().resolve(path))) {
+      context
           .err()
           .println(
               "note: "
@@ -90,6 +91,6 @@ final class TextFiles {
                   + " is a folder and not used; give it another name if it is none of yours");
       return Optional.empty();
     }
-    return Optional.of(path).filter(there -> isThere(around, there));
+    return Optional.of(path).filter(there -> isThere(context, there));
   }
 }

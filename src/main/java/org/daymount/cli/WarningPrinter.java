@@ -29,8 +29,8 @@ final class WarningPrinter {
   private final PrintWriter err;
   private final ReportOptions talk;
 
-  WarningPrinter(CommandContext around, ReportOptions talk) {
-    this.err = around.err();
+  WarningPrinter(CommandContext context, ReportOptions talk) {
+    this.err = context.err();
     this.talk = talk;
   }
 

@@ -17,12 +17,7 @@ public record Place(What what, PaperBox box, Optional<Integer> index, boolean tu
     FREE,
     MAT,
     PHOTO,
-    STORY;
-
-    /** The word used in month.json. */
-    public String word() {
-      return name().toLowerCase(java.util.Locale.ROOT);
-    }
+    STORY
   }
 
   static Place of(What what, PaperBox box, int index, boolean turned) {

@@ -130,7 +130,9 @@ public final class MonthMaker {
             request,
             exact.withoutCopies(Wanted.of(days)),
             earlierRuns,
-            cache != Cache.NONE ? ahead(request, alone) : LookAhead.NONE);
+            cache != Cache.NONE // a photo is then read once for both looks
+                ? new AheadLooks(alone, detectors(request), remembered, shown)
+                : LookAhead.NONE);
     Copies copies = exact.andSmaller(firstLook.looked());
     return new Surveyed(month, read, days, copies, firstLook);
   }
@@ -206,11 +208,6 @@ public final class MonthMaker {
     }
     progress.stage("looking at pictures", photos.size());
     return new PhotoAnalyser(pictures, known, ahead).first(photos, request.jobs(), progress::step);
-  }
-
-  /** Close looks that can be told before the first: a photo is read once for both. */
-  private LookAhead ahead(Request request, Set<PhotoFile> alone) {
-    return new AheadLooks(alone, detectors(request), remembered, shown);
   }
 
   private DetectorsOnDemand detectors(Request request) {

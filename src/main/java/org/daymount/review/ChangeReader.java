@@ -79,7 +79,10 @@ final class ChangeReader {
                 new FinishedPages(choices, picked).exchanged(day(), date("other")),
                 "exchange of " + words(day()) + " and " + words(date("other")));
         case "used" -> onPhoto(ofThePhoto().used(text("used").map(Boolean::valueOf)), "use of ");
-        case "given" -> onPhoto(ofThePhoto().given(given()), "day of ");
+        case "given" ->
+            onPhoto(
+                ofThePhoto().given(asked.hasNonNull("day") ? Optional.of(day()) : Optional.empty()),
+                "day of ");
         default -> throw refused("'" + what + "' cannot be changed");
       };
     } catch (IllegalArgumentException e) {
@@ -128,11 +131,11 @@ final class ChangeReader {
     JsonNode box = asked.get("crop");
     PixelBox window =
         new PixelBox(whole(box, "x"), whole(box, "y"), whole(box, "width"), whole(box, "height"));
-    return with(space().cropped(key(hero()), hero().size(), window));
+    return with(space().cropped(PhotoKey.of(hero()), hero().size(), window));
   }
 
   private Choices turn() throws HttpException {
-    return with(space().turned(key(hero()), whole(asked, "quarterTurns")));
+    return with(space().turned(PhotoKey.of(hero()), whole(asked, "quarterTurns")));
   }
 
   private Choices with(SpaceChoice changed) throws HttpException {
@@ -169,11 +172,7 @@ final class ChangeReader {
   }
 
   private PhotoEdits ofThePhoto() throws HttpException {
-    return new PhotoEdits(choices, key(known("photo")));
-  }
-
-  private Optional<LocalDate> given() throws HttpException {
-    return asked.hasNonNull("day") ? Optional.of(date("day")) : Optional.empty();
+    return new PhotoEdits(choices, PhotoKey.of(known("photo")));
   }
 
   private SpaceChoice space() throws HttpException {
@@ -240,10 +239,6 @@ final class ChangeReader {
 
   private static HttpException refused(String why) {
     return new HttpException(HttpException.BAD_REQUEST, why);
-  }
-
-  private static PhotoKey key(Photo photo) {
-    return new PhotoKey(photo.sha256(), photo.file().name());
   }
 
   private static String words(LocalDate day) {

@@ -7,7 +7,6 @@ import org.daymount.choices.Choices;
 import org.daymount.choices.DayChoice;
 import org.daymount.choices.PhotoKey;
 import org.daymount.choices.SpaceChoice;
-import org.daymount.photo.Photo;
 import org.daymount.pick.DayPick;
 import org.daymount.pick.SpacePick;
 import org.daymount.pipeline.Picked;
@@ -81,8 +80,7 @@ final class FinishedPages {
     if (chosen.photo().isPresent() || space.hero().isEmpty()) {
       return chosen;
     }
-    Photo photo = space.hero().get().looked().photo();
-    return chosen.withPhoto(Optional.of(new PhotoKey(photo.sha256(), photo.file().name())));
+    return chosen.withPhoto(Optional.of(PhotoKey.of(space.hero().get().looked().photo())));
   }
 
   private DayPick pick(LocalDate day) {

@@ -1,7 +1,6 @@
 package org.daymount.sheet;
 
 import java.util.List;
-import java.util.Locale;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;
 
@@ -18,12 +17,7 @@ public record Cut(Axis axis, Length at, Length from, Length to) {
   /** The coordinate that a cut keeps. */
   public enum Axis {
     X,
-    Y;
-
-    /** The word used in month.json. */
-    public String word() {
-      return name().toLowerCase(Locale.ROOT);
-    }
+    Y
   }
 
   /** Whether it cuts this part from edge to edge. */
