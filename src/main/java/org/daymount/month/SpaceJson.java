@@ -47,7 +47,7 @@ record SpaceJson(
   record RunnerUp(String file, double score, List<String> reasons) {
     static RunnerUp of(Candidate candidate) {
       return new RunnerUp(
-          candidate.looked().photo().file().name(), candidate.score().total(), candidate.reasons());
+          candidate.photo().file().name(), candidate.score().total(), candidate.reasons());
     }
   }
 
@@ -59,7 +59,7 @@ record SpaceJson(
     SpacePick pick = monthSpace.pick();
     Space space = pick.space();
     Optional<Score> score = pick.hero().map(Candidate::score);
-    Optional<Photo> photo = pick.hero().map(hero -> hero.looked().photo());
+    Optional<Photo> photo = pick.hero().map(Candidate::photo);
     Optional<Integer> turns = photo.map(shown -> turns(shown, asTagged));
     Optional<Crop> crop = pick.hero().map(Candidate::crop);
     PaperSize piece = crop.map(Crop::piece).orElseGet(() -> space.pieceSize(pick.direction()));

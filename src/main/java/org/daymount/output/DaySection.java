@@ -56,9 +56,7 @@ final class DaySection {
         .raw("\n<div class=\"pair\">\n");
     pick.hero().ifPresent(hero -> whole(page, hero));
     page.raw("<div class=\"why\">\n");
-    pick.hero()
-        .ifPresent(
-            hero -> page.element("p", "name", hero.looked().photo().file().name()).raw("\n"));
+    pick.hero().ifPresent(hero -> page.element("p", "name", hero.photo().file().name()).raw("\n"));
     page.raw("<ul class=\"reasons\">");
     pick.reasons().forEach(reason -> page.element("li", "", reason));
     page.raw("</ul>\n");
@@ -81,7 +79,7 @@ final class DaySection {
   }
 
   private void whole(Html page, Candidate hero) {
-    Photo photo = hero.looked().photo();
+    Photo photo = hero.photo();
     Optional<String> address = copies.dataAddress(photo, SmallCopies.HERO_EDGE);
     if (address.isEmpty()) {
       page.element("p", "none", "the picture can no longer be read");
@@ -155,9 +153,9 @@ final class DaySection {
   private void runnerUp(Html page, Candidate candidate) {
     page.raw("<li>");
     copies
-        .dataAddress(candidate.looked().photo(), SmallCopies.SMALL_EDGE)
+        .dataAddress(candidate.photo(), SmallCopies.SMALL_EDGE)
         .ifPresent(address -> page.raw("<img alt=\"\" src=\"%s\">", address));
-    page.element("span", "name", candidate.looked().photo().file().lastName())
+    page.element("span", "name", candidate.photo().file().lastName())
         .element("span", "reason", String.join("; ", candidate.reasons()))
         .raw("</li>\n");
   }

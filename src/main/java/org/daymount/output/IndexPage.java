@@ -62,12 +62,9 @@ public final class IndexPage {
   private void preparePictures(Month month) {
     List<MonthSpace> spaces = month.days().stream().flatMap(day -> day.spaces().stream()).toList();
     Stream<Photo> heroes =
-        spaces.stream().flatMap(s -> s.pick().hero().stream()).map(c -> c.looked().photo());
+        spaces.stream().flatMap(s -> s.pick().hero().stream()).map(Candidate::photo);
     Stream<Photo> others =
-        spaces.stream()
-            .flatMap(s -> s.pick().runnersUp().stream())
-            .map(Candidate::looked)
-            .map(looked -> looked.photo());
+        spaces.stream().flatMap(s -> s.pick().runnersUp().stream()).map(Candidate::photo);
     heroes
         .parallel()
         .forEach(

@@ -110,7 +110,7 @@ public final class PageDrawing {
     Length left = box.width().minus(lying.width()).half();
     Length top = box.height().minus(lying.height()).half();
     canvas.picture(
-        hero.looked().photo(),
+        hero.photo(),
         crop,
         PaperBox.at(box.x().plus(left), box.y().plus(top), lying),
         place.turned());

@@ -3,6 +3,7 @@ package org.daymount.pick;
 import java.util.List;
 import org.daymount.crop.Crop;
 import org.daymount.look.AnalysedPhoto;
+import org.daymount.photo.Photo;
 
 /**
  * A photo tried in one space.
@@ -12,5 +13,9 @@ import org.daymount.look.AnalysedPhoto;
 public record Candidate(AnalysedPhoto looked, Crop crop, Score score, List<String> reasons) {
   public Candidate {
     reasons = List.copyOf(reasons);
+  }
+
+  public Photo photo() {
+    return looked.photo();
   }
 }

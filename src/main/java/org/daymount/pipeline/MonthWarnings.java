@@ -149,7 +149,7 @@ final class MonthWarnings {
                     Warning.Kind.SMALL_PRINT,
                     "%s is %s in its %s space; draw a larger crop, or give it a smaller space"
                         .formatted(
-                            hero.looked().photo().file(),
+                            hero.photo().file(),
                             CropSettings.softness(hero.crop().ppi(), least),
                             units().name(space.pick().space().upright()))));
   }

@@ -138,8 +138,7 @@ public final class Picked {
   Set<PhotoFile> usedFiles() {
     Set<PhotoFile> used = new HashSet<>();
     for (DayPick pick : picks) {
-      pick.spaces()
-          .forEach(space -> space.hero().ifPresent(hero -> used.add(hero.looked().photo().file())));
+      pick.spaces().forEach(space -> space.hero().ifPresent(hero -> used.add(hero.photo().file())));
     }
     return used;
   }

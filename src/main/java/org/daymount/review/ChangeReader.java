@@ -13,6 +13,7 @@ import org.daymount.choices.PhotoEdits;
 import org.daymount.choices.PhotoKey;
 import org.daymount.choices.SpaceChoice;
 import org.daymount.photo.Photo;
+import org.daymount.pick.Candidate;
 import org.daymount.pick.DayPick;
 import org.daymount.pipeline.Picked;
 import org.daymount.review.Change.Where;
@@ -184,7 +185,7 @@ final class ChangeReader {
         .spaces()
         .get(place())
         .hero()
-        .map(hero -> hero.looked().photo())
+        .map(Candidate::photo)
         .orElseThrow(() -> refused("there is no picture in this space"));
   }
 

@@ -10,6 +10,7 @@ import org.daymount.cache.Cache;
 import org.daymount.choices.Choices;
 import org.daymount.image.Pictures;
 import org.daymount.month.Month;
+import org.daymount.pick.Candidate;
 import org.daymount.pipeline.MonthMaker;
 import org.daymount.pipeline.NoteInUse;
 import org.daymount.pipeline.Picked;
@@ -153,7 +154,7 @@ final class Editing implements AutoCloseable {
     now.picks().stream()
         .flatMap(day -> day.spaces().stream())
         .flatMap(space -> space.hero().stream())
-        .map(hero -> hero.looked().photo())
+        .map(Candidate::photo)
         .parallel()
         .forEach(
             photo -> {

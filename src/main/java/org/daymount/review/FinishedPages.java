@@ -80,7 +80,7 @@ final class FinishedPages {
     if (chosen.photo().isPresent() || space.hero().isEmpty()) {
       return chosen;
     }
-    return chosen.withPhoto(Optional.of(PhotoKey.of(space.hero().get().looked().photo())));
+    return chosen.withPhoto(Optional.of(PhotoKey.of(space.hero().get().photo())));
   }
 
   private DayPick pick(LocalDate day) {

@@ -202,14 +202,14 @@ final class MonthView {
     ArrayNode others = node.putArray("next");
     for (Candidate candidate : pick.runnersUp()) {
       ObjectNode other = others.addObject();
-      other.put("photo", thumbnails.id(candidate.looked().photo().file()));
+      other.put("photo", thumbnails.id(candidate.photo().file()));
       other.putPOJO("reasons", candidate.reasons());
     }
     return node;
   }
 
   private void hero(ObjectNode node, Picked picked, Candidate hero) {
-    Photo shown = hero.looked().photo();
+    Photo shown = hero.photo();
     Crop crop = hero.crop();
     node.put("photo", thumbnails.id(shown.file()));
     node.put("name", shown.file().name());

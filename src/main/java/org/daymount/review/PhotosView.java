@@ -147,9 +147,7 @@ final class PhotosView {
 
   private static void add(
       Map<PhotoFile, List<Printed>> places, Candidate candidate, Printed printed) {
-    places
-        .computeIfAbsent(candidate.looked().photo().file(), any -> new ArrayList<>())
-        .add(printed);
+    places.computeIfAbsent(candidate.photo().file(), any -> new ArrayList<>()).add(printed);
   }
 
   private static Optional<String> time(Taken taken) {

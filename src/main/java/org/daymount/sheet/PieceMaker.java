@@ -45,7 +45,7 @@ public final class PieceMaker {
     }
     LocalDate date = day.page().day();
     Crop crop = pick.hero().get().crop();
-    Photo photo = pick.hero().get().looked().photo();
+    Photo photo = pick.hero().get().photo();
     Piece whole = new Piece(label(date, letter(space)), crop.piece(), pieces.size());
     List<String> labels = new ArrayList<>();
     for (PieceSplitter.Part part : new PieceSplitter().split(whole, sheet)) {
