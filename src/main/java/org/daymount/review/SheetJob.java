@@ -100,12 +100,13 @@ final class SheetJob {
       int run,
       boolean inTheWay,
       boolean upToDate,
-      List<Told> warnings,
+      List<ShownWarning> warnings,
       List<String> files,
       List<MadeSheet> sheets) {}
 
   /** A warning. */
-  record Told(String code, Optional<PhotoFile> file, Optional<LocalDate> day, String text) {}
+  record ShownWarning(
+      String code, Optional<PhotoFile> file, Optional<LocalDate> day, String text) {}
 
   /** A sheet. */
   record MadeSheet(String file, Length width, Length height, int cuts, List<String> pieces) {}
@@ -117,7 +118,7 @@ final class SheetJob {
         inTheWay,
         runs > 0 && madeOf == version,
         warnings.stream()
-            .map(each -> new Told(each.kind().code(), each.file(), each.day(), each.text()))
+            .map(each -> new ShownWarning(each.kind().code(), each.file(), each.day(), each.text()))
             .toList(),
         FILES.stream().filter(name -> Files.exists(folder.resolve(name))).toList(),
         sheets.stream().map(SheetJob::told).toList());
