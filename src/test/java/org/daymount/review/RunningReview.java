@@ -67,7 +67,9 @@ final class RunningReview implements AutoCloseable {
                     all.toArray(String[]::new)),
             "daymount review");
     command.start();
-    while (command.isAlive()) {
+    boolean runs = true;
+    while (runs) {
+      runs = command.isAlive(); // asked first: one that ends at once has said all by then
       Matcher address = ADDRESS.matcher(out.toString(StandardCharsets.UTF_8));
       if (address.find()) {
         return new RunningReview(
