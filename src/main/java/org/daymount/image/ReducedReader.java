@@ -138,7 +138,7 @@ final class ReducedReader {
         reduction = next;
       }
     }
-    if (reduction == Reduction.NONE && !isTooLargeForOthers(file)) {
+    if (reduction == Reduction.NONE && !isBetterReadHere(file)) {
       return Optional.empty();
     }
     int across = Lanczos.reach(window.width() / (double) target.width());
@@ -146,9 +146,12 @@ final class ReducedReader {
     return read(file, stored, window.grown(across, down, across, down).within(stored), reduction);
   }
 
-  private static boolean isTooLargeForOthers(Path file) throws IOException {
+  /** At its full size: progressive ones take the full decoder twice as long. */
+  private static boolean isBetterReadHere(Path file) throws IOException {
     try (FileBytes bytes = FileBytes.open(file)) {
-      return JpegFrame.read(bytes).map(JpegFrame::isTooLargeForAFullDecoder).orElse(false);
+      return JpegFrame.read(bytes)
+          .map(frame -> frame.progressive() || frame.isTooLargeForAFullDecoder())
+          .orElse(false);
     }
   }
 
