@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.daymount.photo.Taken;
 
 /**
  * Everything a person changed in the review.
@@ -68,9 +69,9 @@ public record Choices(
     return Optional.ofNullable(photos.get(sha256)).flatMap(PhotoChoice::used);
   }
 
-  /** The day a person gave a photo. */
-  public Optional<LocalDate> dayOf(String sha256) {
-    return Optional.ofNullable(photos.get(sha256)).flatMap(PhotoChoice::day);
+  /** When a photo was taken, if a person said so. */
+  public Optional<Taken> takenOf(String sha256) {
+    return Optional.ofNullable(photos.get(sha256)).flatMap(PhotoChoice::taken);
   }
 
   /** The day whose page a day uses: its own unless pages were swapped. */

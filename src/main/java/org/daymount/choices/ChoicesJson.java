@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonAnySetter;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -166,11 +167,12 @@ record ChoicesJson(
       String sha256,
       Boolean used,
       LocalDate day,
+      LocalTime time,
       @JsonAnyGetter @JsonAnySetter Map<String, JsonNode> other) {
     Photo {
       need("sha256", sha256);
-      key(file, sha256);
       other = kept(other);
+      choice(file, sha256, used, day, time, other);
     }
 
     static Photo of(PhotoChoice photo) {
@@ -179,14 +181,26 @@ record ChoicesJson(
           photo.photo().sha256(),
           orNull(photo.used()),
           orNull(photo.day()),
+          orNull(photo.time()),
           photo.other().fields());
     }
 
     PhotoChoice choice() {
+      return choice(file, sha256, used, day, time, other);
+    }
+
+    private static PhotoChoice choice(
+        String file,
+        String sha256,
+        Boolean used,
+        LocalDate day,
+        LocalTime time,
+        Map<String, JsonNode> other) {
       return new PhotoChoice(
           key(file, sha256).orElseThrow(),
           Optional.ofNullable(used),
           Optional.ofNullable(day),
+          Optional.ofNullable(time),
           new UnknownFields(other));
     }
   }

@@ -25,6 +25,7 @@ import com.fasterxml.jackson.databind.type.LogicalType;
 import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.function.Function;
 import org.daymount.album.PageSpec;
 import org.daymount.album.PageSpecParser;
@@ -65,6 +66,7 @@ final class ChoicesMapper {
   private static SimpleModule words() {
     SimpleModule module = new SimpleModule();
     add(module, LocalDate.class, ChoicesMapper::date, LocalDate::toString);
+    add(module, LocalTime.class, ChoicesMapper::time, LocalTime::toString);
     add(module, PageSpec.class, PageSpecParser::parse, PageSpecParser::text);
     add(module, Orientation.class, Orientation::parse, Orientation::word);
     add(module, PaperSize.class, SizeText::parseSize, SizeText::text);
@@ -76,6 +78,14 @@ final class ChoicesMapper {
       return LocalDate.parse(text);
     } catch (DateTimeException e) {
       throw new IllegalArgumentException("'" + text + "' is not a date like 2026-06-03");
+    }
+  }
+
+  private static LocalTime time(String text) {
+    try {
+      return LocalTime.parse(text);
+    } catch (DateTimeException e) {
+      throw new IllegalArgumentException("'" + text + "' is not a time like 14:25");
     }
   }
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import org.daymount.photo.Photo;
 import org.daymount.problem.Warning;
 
@@ -28,7 +29,12 @@ public record ChoicesMerge(Choices choices, Set<String> missing, List<Warning> r
     remarks = List.copyOf(remarks);
   }
 
-  public static ChoicesMerge of(Choices choices, Collection<Photo> photos) {
+  /**
+   * @param believable whether a photo may have been taken that day; what else is said of its date
+   *     is not followed, and named
+   */
+  public static ChoicesMerge of(
+      Choices choices, Collection<Photo> photos, Predicate<LocalDate> believable) {
     PhotoFinder finder = new PhotoFinder(photos);
     List<Warning> remarks = new ArrayList<>();
     Set<String> missing = new TreeSet<>();
@@ -36,10 +42,10 @@ public record ChoicesMerge(Choices choices, Set<String> missing, List<Warning> r
     choices
         .days()
         .forEach((date, day) -> days.put(date, merge(date, day, finder, missing, remarks)));
-    return new ChoicesMerge(
-        new Choices(days, merge(choices.photos(), finder, remarks), choices.other()),
-        missing,
-        remarks);
+    SaidDates said = new SaidDates(believable, remarks);
+    Map<String, PhotoChoice> merged = said.followed(merge(choices.photos(), finder, remarks));
+    said.remarkOnOthers(merged, photos);
+    return new ChoicesMerge(new Choices(days, merged, choices.other()), missing, remarks);
   }
 
   private static DayChoice merge(
@@ -179,27 +185,17 @@ public record ChoicesMerge(Choices choices, Set<String> missing, List<Warning> r
   }
 
   private static Optional<Warning> photoRemark(PhotoChoice choice, PhotoFinder.Found found) {
-    if (found.photo().isEmpty()) {
-      return Optional.of(
-          Warning.general(
-              Warning.Kind.PHOTO_MISSING,
-              choice.photo().file()
-                  + ", of which choices.json speaks, is not among the photos; what was said of it"
-                  + " is kept"));
-    }
-    Photo photo = found.photo().get();
-    return choice.day().isPresent() && photo.taken().from().isTrusted()
-        ? Optional.of(
+    return found.photo().isPresent()
+        ? Optional.empty()
+        : Optional.of(
             Warning.general(
-                Warning.Kind.DAY_KNOWN,
-                photo.file()
-                    + " was given "
-                    + choice.day().get()
-                    + ", but says itself when it was taken; its own date is used"))
-        : Optional.empty();
+                Warning.Kind.PHOTO_MISSING,
+                choice.photo().file()
+                    + ", of which choices.json speaks, is not among the photos; what was said of it"
+                    + " is kept"));
   }
 
   private static PhotoChoice as(PhotoChoice choice, PhotoKey now) {
-    return new PhotoChoice(now, choice.used(), choice.day(), choice.other());
+    return new PhotoChoice(now, choice.used(), choice.day(), choice.time(), choice.other());
   }
 }

@@ -1,74 +1,31 @@
 package org.daymount.choices;
 
-import java.time.LocalDate;
-import java.time.LocalTime;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
+import org.daymount.day.DaySettings;
+import org.daymount.day.DaySorter;
 import org.daymount.day.Days;
-import org.daymount.day.PhotoDay;
 import org.daymount.photo.Photo;
-import org.daymount.photo.Taken;
-import org.daymount.photo.TakenFrom;
 
-/** Photos without a date of their own go to the day a person gave them, after that day's others. */
+/** Photos on the days that a person said, whatever date they have of their own. */
 public final class DaysByPerson {
   private DaysByPerson() {}
 
-  /** A photo as a person dated it, to the day; itself where it has a date of its own. */
+  /** A photo as a person dated it; itself where nothing was said. */
   public static Photo dated(Photo photo, Choices choices) {
-    return photo.taken().from().isTrusted()
-        ? photo
-        : choices
-            .dayOf(photo.sha256())
-            .map(
-                day ->
-                    new Taken(
-                        Optional.of(day.atTime(LocalTime.NOON)),
-                        Optional.empty(),
-                        TakenFrom.PERSON,
-                        false))
-            .map(photo::at)
-            .orElse(photo);
+    return choices.takenOf(photo.sha256()).map(photo::at).orElse(photo);
   }
 
-  public static Days of(Days days, Choices choices) {
-    Map<LocalDate, List<Photo>> given = new HashMap<>();
-    List<Photo> undated = new ArrayList<>();
-    for (Photo photo : days.undated()) {
-      Optional<LocalDate> day =
-          choices
-              .dayOf(photo.sha256())
-              .filter(date -> days.days().stream().anyMatch(d -> d.day().equals(date)));
-      if (day.isPresent()) {
-        given.computeIfAbsent(day.get(), any -> new ArrayList<>()).add(photo);
-      } else {
-        undated.add(photo);
-      }
-    }
-    if (given.isEmpty()) {
+  /**
+   * @param days as the photos' own dates tell; its month stays, whatever was said
+   * @param photos all of them, those of other months too
+   */
+  public static Days of(Days days, List<Photo> photos, Choices choices, DaySettings settings) {
+    if (photos.stream().noneMatch(photo -> choices.takenOf(photo.sha256()).isPresent())) {
       return days;
     }
-    List<PhotoDay> changed = new ArrayList<>();
-    for (PhotoDay day : days.days()) {
-      List<Photo> photos = new ArrayList<>(day.photos());
-      photos.addAll(given.getOrDefault(day.day(), List.of()));
-      changed.add(new PhotoDay(day.day(), photos));
-    }
-    return new Days(
-        days.month(),
-        changed,
-        days.otherMonths(),
-        days.otherDays(),
-        undated,
-        days.problems().stream()
-            .filter(
-                problem ->
-                    given.values().stream()
-                        .flatMap(List::stream)
-                        .noneMatch(photo -> photo.file().equals(problem.file())))
-            .toList());
+    return new DaySorter()
+        .sort(
+            photos.stream().map(photo -> dated(photo, choices)).toList(),
+            new DaySettings(settings.dayStarts(), days.month(), settings.days()));
   }
 }

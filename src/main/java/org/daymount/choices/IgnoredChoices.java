@@ -73,7 +73,7 @@ public final class IgnoredChoices {
                             + day
                             + ", which is not in "
                             + month
-                            + "; it is kept, and the picture is not used for that day")));
+                            + "; it is kept, and the picture takes no part here")));
   }
 
   private void unknown(Optional<LocalDate> day, String where, UnknownFields other) {

@@ -1,6 +1,7 @@
 package org.daymount.choices;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -20,13 +21,17 @@ public final class PhotoEdits {
    * leaves the spaces it was chosen for.
    */
   public Choices used(Optional<Boolean> used) {
-    Choices changed = with(new PhotoChoice(photo, used, before().day(), before().other()));
+    Choices changed = with(before().withUsed(used));
     return used.equals(Optional.of(false)) ? withoutIn(changed) : changed;
   }
 
-  /** The day that the photo belongs to, or, without one, as its date says. */
-  public Choices given(Optional<LocalDate> day) {
-    return with(new PhotoChoice(photo, before().used(), day, before().other()));
+  /**
+   * The day that the photo was taken, or, without one, as its own date says.
+   *
+   * @param time where it is known
+   */
+  public Choices given(Optional<LocalDate> day, Optional<LocalTime> time) {
+    return with(before().withTaken(day, time));
   }
 
   /** The photo put into a space; one that had been left out is so no more. */

@@ -30,6 +30,8 @@ import org.daymount.photo.PhotoFile;
 public final class DateTable {
   public static final DateTable EMPTY = new DateTable(Map.of(), "");
 
+  static final String LIKE = "; write it like 2026-06-03, and the time like 14:25";
+
   private static final int MOST_BYTES = 4_000_000;
   private static final int MOST_NAMED = 5;
 
@@ -108,19 +110,21 @@ public final class DateTable {
     if (file.isEmpty()) {
       throw new IllegalArgumentException(where + ": no file is named; write its name first");
     }
-    Optional<WallTime> read = WallTime.parse((iso(date) + " " + time).strip());
+    Optional<WallTime> read = written(date, time);
     if (read.isEmpty()) {
       throw new IllegalArgumentException(
-          where
-              + ": '"
-              + (date + " " + time).strip()
-              + "' is no date; write it like 2026-06-03, and the time like 14:25");
+          where + ": '" + (date + " " + time).strip() + "' is no date" + LIKE);
     }
     WallTime other = times.put(file, read.get());
     if (other != null && !other.equals(read.get())) {
       throw new IllegalArgumentException(
           where + ": " + file + " has another date further up; leave one of the two");
     }
+  }
+
+  /** A date and, unless it is blank, a time, as people write them. */
+  static Optional<WallTime> written(String date, String time) {
+    return WallTime.parse((iso(date.strip()) + " " + time.strip()).strip());
   }
 
   private static String iso(String date) {

@@ -40,8 +40,33 @@ public record IngestSettings(
         : Optional.empty();
   }
 
-  boolean isBelievable(LocalDate day) {
+  /** Whether a photo may have been taken that day. */
+  public boolean isBelievable(LocalDate day) {
     return day.getYear() >= FIRST_YEAR && !day.isAfter(today.plusDays(1));
+  }
+
+  /**
+   * What a person says of a photo outside of the table of dates, with the checks of that table.
+   *
+   * @param date like 2026-06-03
+   * @param time like 14:25; blank where it is not known
+   * @throws IllegalArgumentException with a sentence for the person
+   */
+  public Taken said(String date, String time) {
+    WallTime read =
+        DateTable.written(date, time)
+            .orElseThrow(
+                () ->
+                    new IllegalArgumentException(
+                        "'" + (date + " " + time).strip() + "' is no date" + DateTable.LIKE));
+    return believed(read, TakenFrom.PERSON)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    read.local().toLocalDate()
+                        + " cannot be: a picture is taken from "
+                        + FIRST_YEAR
+                        + " to tomorrow"));
   }
 
   /** What is kept from run to run has no models, so they are read again where this says so. */

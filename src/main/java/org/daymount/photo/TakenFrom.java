@@ -26,6 +26,14 @@ public enum TakenFrom {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
+  /** Whether the camera wrote it, into the picture or the clip. */
+  public boolean isCameras() {
+    return switch (this) {
+      case ORIGINAL, DIGITIZED, XMP, PNG, CLIP, GPS -> true;
+      case PERSON, SIDECAR, NAME, FILE_TIME, NONE -> false;
+    };
+  }
+
   /** Whether the day may be used without a person saying so. The file's own time is a guess. */
   public boolean isTrusted() {
     return this != FILE_TIME && this != NONE;

@@ -8,7 +8,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -29,6 +28,7 @@ public record Bursts(Map<LocalDate, List<Burst>> byDay) {
   }
 
   /**
+   * @param days with each photo at the time it has, which is not always the one it was looked at
    * @param takesPart whether a photo may be picked; a day without any has no entry
    */
   public static Bursts find(Days days, List<AnalysedPhoto> looked, Predicate<Photo> takesPart) {
@@ -41,7 +41,10 @@ public record Bursts(Map<LocalDate, List<Burst>> byDay) {
     Map<LocalDate, List<Burst>> byDay = new TreeMap<>();
     for (PhotoDay day : days.days()) {
       List<AnalysedPhoto> photos =
-          day.photos().stream().map(p -> known.get(p.file())).filter(Objects::nonNull).toList();
+          day.photos().stream()
+              .filter(photo -> known.containsKey(photo.file()))
+              .map(photo -> new AnalysedPhoto(photo, known.get(photo.file()).measures()))
+              .toList();
       if (!photos.isEmpty()) {
         byDay.put(day.day(), new BurstFinder().find(day.day(), photos));
       }

@@ -48,7 +48,7 @@ record AlbumPages(
    * @param photos that are there now; choices are met with them by content
    */
   static AlbumPages read(Request request, YearMonth month, List<Photo> photos, Choices made) {
-    ChoicesMerge merged = ChoicesMerge.of(made, photos);
+    ChoicesMerge merged = ChoicesMerge.of(made, photos, request.ingest()::isBelievable);
     Optional<NoteInUse> inUse = NoteInUse.of(request, month);
     Optional<NoteInUse.Reading> reading = inUse.map(file -> file.read(request, month));
     Optional<MonthNote> note = reading.map(NoteInUse.Reading::note);

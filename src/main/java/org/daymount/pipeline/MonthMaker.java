@@ -146,12 +146,17 @@ public final class MonthMaker {
   public Picked pick(Request request, Surveyed surveyed, Choices made) {
     AlbumPages album = AlbumPages.read(request, surveyed.month(), surveyed.photos(), made);
     Choices choices = album.choices();
-    Days days = DaysByPerson.of(surveyed.days(), choices);
+    Days days = DaysByPerson.of(surveyed.days(), surveyed.photos(), choices, request.daySettings());
     Set<String> chosen = ChosenByPerson.daysByContent(choices).keySet();
     Analysis looked =
         surveyed
             .firstLook()
-            .and(firstLook(request, surveyed.notYetLookedAt(chosen), remembered, LookAhead.NONE));
+            .and(
+                firstLook(
+                    request,
+                    surveyed.notYetLookedAt(Wanted.byPerson(days, choices, chosen)),
+                    remembered,
+                    LookAhead.NONE));
     Bursts bursts =
         Bursts.find(
             days,

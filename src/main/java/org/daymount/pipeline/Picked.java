@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.daymount.album.DayPage;
 import org.daymount.choices.Choices;
+import org.daymount.choices.DaysByPerson;
 import org.daymount.choices.PersonsWord;
 import org.daymount.day.Days;
 import org.daymount.day.PhotoDay;
@@ -26,6 +27,7 @@ import org.daymount.problem.Warning;
 
 /** A month with a picture for every space, not yet laid out on sheets. */
 public final class Picked {
+  private final Surveyed surveyed;
   private final AlbumPages album;
   private final Days days;
   private final Bursts bursts;
@@ -42,6 +44,7 @@ public final class Picked {
       Bursts bursts,
       CloseLooks close,
       List<DayPick> picks) {
+    this.surveyed = surveyed;
     this.album = album;
     this.days = days;
     this.bursts = bursts;
@@ -78,6 +81,17 @@ public final class Picked {
   /** Photos whose day nobody knows. */
   public List<Photo> undated() {
     return days.undated();
+  }
+
+  /** Photos that lie on none of these days, though it is known when they were taken. */
+  public List<Photo> elsewhere() {
+    Set<PhotoFile> here = new HashSet<>();
+    days.days().forEach(day -> day.photos().forEach(photo -> here.add(photo.file())));
+    days.undated().forEach(photo -> here.add(photo.file()));
+    return surveyed.photos().stream()
+        .filter(photo -> !here.contains(photo.file()))
+        .map(photo -> DaysByPerson.dated(photo, album.choices()))
+        .toList();
   }
 
   /** The burst a photo is in; a still that was not looked at is in that of its clip. */

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.daymount.choices.Choices;
 import org.daymount.day.Days;
 import org.daymount.day.PhotoDay;
 import org.daymount.photo.Photo;
@@ -30,6 +31,21 @@ final class Wanted {
     }
     photos.addAll(withFewerStills(days.undated()));
     return photos;
+  }
+
+  /**
+   * Contents that a person's word brings in.
+   *
+   * @param days with the photos as the person dated them
+   * @param chosen for some space
+   */
+  static Set<String> byPerson(Days days, Choices choices, Set<String> chosen) {
+    Set<String> contents = new HashSet<>(chosen);
+    of(days).stream()
+        .map(Photo::sha256)
+        .filter(sum -> choices.takenOf(sum).isPresent())
+        .forEach(contents::add);
+    return contents;
   }
 
   private static List<Photo> withFewerStills(List<Photo> photos) {

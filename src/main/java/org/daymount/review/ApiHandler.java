@@ -36,6 +36,7 @@ final class ApiHandler implements AutoCloseable {
       Map.of(
           "month", (month, body) -> month.months.of(month.editing.now()),
           "undated", (month, body) -> month.photos.undated(month.editing.now()),
+          "elsewhere", (month, body) -> month.photos.elsewhere(month.editing.now()),
           "sheets", (month, body) -> month.sheets.made(month.editing.now().version()));
 
   private static final String DAY = "day/";

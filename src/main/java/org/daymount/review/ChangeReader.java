@@ -2,7 +2,9 @@ package org.daymount.review;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.DateTimeException;
+import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,8 +14,10 @@ import org.daymount.choices.PageEdits;
 import org.daymount.choices.PhotoEdits;
 import org.daymount.choices.PhotoKey;
 import org.daymount.choices.SpaceChoice;
+import org.daymount.ingest.IngestSettings;
 import org.daymount.photo.Photo;
 import org.daymount.pick.Candidate;
+import org.daymount.photo.Taken;
 import org.daymount.pick.DayPick;
 import org.daymount.pipeline.Picked;
 import org.daymount.review.Change.Where;
@@ -28,15 +32,19 @@ final class ChangeReader {
   private static final int LONGEST_STORY = 20_000; // letters
 
   private final ThumbnailCache thumbnails;
+  private final IngestSettings ingest;
   private final Choices choices;
   private final Picked picked;
   private final JsonNode asked;
 
   /**
+   * @param ingest tells which dates can be
    * @param picked what the person saw when asking
    */
-  ChangeReader(ThumbnailCache thumbnails, Choices choices, Picked picked, JsonNode asked) {
+  ChangeReader(
+      ThumbnailCache thumbnails, IngestSettings ingest, Choices choices, Picked picked, JsonNode asked) {
     this.thumbnails = thumbnails;
+    this.ingest = ingest;
     this.choices = choices;
     this.picked = picked;
     this.asked = asked;
@@ -80,10 +88,7 @@ final class ChangeReader {
                 new FinishedPages(choices, picked).exchanged(day(), date("other")),
                 "exchange of " + words(day()) + " and " + words(date("other")));
         case "used" -> onPhoto(ofThePhoto().used(text("used").map(Boolean::valueOf)), "use of ");
-        case "given" ->
-            onPhoto(
-                ofThePhoto().given(asked.hasNonNull("day") ? Optional.of(day()) : Optional.empty()),
-                "day of ");
+        case "given" -> onPhoto(given(), "date of ");
         default -> throw refused("'" + what + "' cannot be changed");
       };
     } catch (IllegalArgumentException e) {
@@ -174,6 +179,32 @@ final class ChangeReader {
 
   private PhotoEdits ofThePhoto() throws HttpException {
     return new PhotoEdits(choices, PhotoKey.of(known("photo")));
+  }
+
+  /** Of a still the whole clip is dated, as it follows from the still's place in it. */
+  private Choices given() throws HttpException {
+    Photo meant = known("photo");
+    Optional<Taken> said = text("day").map(day -> ingest.said(day, text("time").orElse("")));
+    Choices changed = choices;
+    for (Photo photo : thumbnails.ofSameFile(meant)) {
+      PhotoEdits edits = new PhotoEdits(changed, PhotoKey.of(photo));
+      Optional<LocalDateTime> at =
+          said.map(taken -> taken.local().orElseThrow())
+              .map(local -> said.get().hourKnown() ? local.plus(between(meant, photo)) : local);
+      changed =
+          edits.given(
+              at.map(LocalDateTime::toLocalDate),
+              at.map(LocalDateTime::toLocalTime).filter(time -> said.get().hourKnown()));
+    }
+    return changed;
+  }
+
+  /** From one still of a clip to another. */
+  private static Duration between(Photo one, Photo other) {
+    return one.file()
+        .frame()
+        .flatMap(from -> other.file().frame().map(to -> to.at().minus(from.at())))
+        .orElse(Duration.ZERO);
   }
 
   private SpaceChoice space() throws HttpException {

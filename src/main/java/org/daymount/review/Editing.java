@@ -102,7 +102,7 @@ final class Editing implements AutoCloseable {
 
   synchronized Now change(JsonNode asked) throws HttpException, IOException {
     check(asked);
-    Change change = new ChangeReader(thumbnails, choices, picked, asked).read();
+    Change change = new ChangeReader(thumbnails, request.ingest(), choices, picked, asked).read();
     if (change.choices().equals(choices)) {
       return state(Optional.empty());
     }

@@ -77,6 +77,8 @@ final class MonthView {
         request.cardStyle().fitted() ? "auto" : request.cards().map(Object::toString).orElse(null));
     root.put("photos", surveyed.photos().size());
     root.put("undated", picked.undated().size());
+    root.put("elsewhere", picked.elsewhere().size());
+    root.put("dayStarts", request.daySettings().dayStarts().at().toString());
     Map<LocalDate, Integer> counts = new HashMap<>();
     for (PhotoDay day : picked.photosByDay()) {
       counts.put(day.day(), day.photos().size());

@@ -2,13 +2,16 @@ package org.daymount.review;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.daymount.day.PhotoDay;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Face;
@@ -26,8 +29,12 @@ import org.daymount.unit.PixelSize;
 
 /** Photos with what became of each, in words. */
 final class PhotosView {
-  private static final DateTimeFormatter TIME =
-      DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
+  /** A whole camera roll would be too long to look through. */
+  private static final int MOST_ELSEWHERE = 400;
+
+  /** What is not decoded unless it is chosen. */
+  private static final Set<Problem.Kind> NOT_LOOKED_AT =
+      EnumSet.of(Problem.Kind.OTHER_MONTH, Problem.Kind.OTHER_DAYS);
 
   private final ThumbnailCache thumbnails;
 
@@ -35,8 +42,12 @@ final class PhotosView {
     this.thumbnails = thumbnails;
   }
 
-  /** Photos of one version of the month. */
-  record Photos(long version, List<ShownPhoto> photos) {}
+  /**
+   * Photos of one version of the month.
+   *
+   * @param more how many there are beside these
+   */
+  record Photos(long version, List<ShownPhoto> photos, int more) {}
 
   /**
    * A photo.
@@ -59,7 +70,8 @@ final class PhotosView {
       List<Printed> places,
       Optional<String> problem,
       Optional<Boolean> used,
-      Optional<LocalDate> given) {}
+      Optional<LocalDate> given,
+      DateWords dated) {}
 
   /** A point, as fractions of the picture's width and height. */
   record Point(double x, double y) {}
@@ -79,37 +91,76 @@ final class PhotosView {
             .findFirst()
             .orElseThrow(
                 () -> new HttpException(HttpException.NOT_FOUND, date + " is not in this month"));
-    return list(now, day.photos());
+    return list(now, day.photos(), 0);
   }
 
   /** Photos whose day nobody knows. */
   Photos undated(Editing.Now now) {
-    return list(now, now.picked().undated());
+    return list(now, now.picked().undated(), 0);
   }
 
-  private Photos list(Editing.Now now, List<Photo> photos) {
+  /** Photos of other months and of days not asked for, those first whose date is least sure. */
+  Photos elsewhere(Editing.Now now) {
+    LocalDate month = now.picked().photosByDay().get(0).day();
+    List<Photo> all = new ArrayList<>(now.picked().elsewhere());
+    all.sort(
+        Comparator.comparing((Photo photo) -> photo.taken().from().isCameras())
+            .thenComparing(
+                photo ->
+                    Math.abs(
+                        ChronoUnit.DAYS.between(
+                            month, photo.taken().local().orElseThrow().toLocalDate())))
+            .thenComparing(Photo::file));
+    int shown = Math.min(MOST_ELSEWHERE, all.size());
+    return list(now, all.subList(0, shown), all.size() - shown);
+  }
+
+  private Photos list(Editing.Now now, List<Photo> photos, int more) {
     Map<PhotoFile, List<Printed>> places = places(now.picked());
+    Map<PhotoFile, Problem> problems = now.picked().problems();
+    Map<PhotoFile, Optional<String>> groups = now.picked().groups();
     return new Photos(
-        now.version(), photos.stream().map(photo -> shown(photo, now, places)).toList());
+        now.version(),
+        photos.stream()
+            .map(
+                photo ->
+                    shown(
+                        photo,
+                        now,
+                        places,
+                        Optional.ofNullable(problems.get(photo.file())),
+                        groups.getOrDefault(photo.file(), Optional.empty())))
+            .toList(),
+        more);
   }
 
-  private ShownPhoto shown(Photo photo, Editing.Now now, Map<PhotoFile, List<Printed>> places) {
+  private ShownPhoto shown(
+      Photo photo,
+      Editing.Now now,
+      Map<PhotoFile, List<Printed>> places,
+      Optional<Problem> problem,
+      Optional<String> group) {
     PhotoFile file = photo.file();
     Picked picked = now.picked();
     Optional<AnalysedPhoto> looked = Optional.ofNullable(picked.looked().get(file));
+    Optional<Taken> said = now.choices().takenOf(photo.sha256());
+    Photo asFound = thumbnails.photo(thumbnails.id(file)).orElse(photo);
     return new ShownPhoto(
         thumbnails.id(file),
         file.name(),
-        time(photo.taken()),
+        DateWords.time(photo.taken()),
         photo.size().width(),
         photo.size().height(),
-        picked.groups().getOrDefault(file, Optional.empty()),
-        looked.isPresent() || picked.isToBeSeenYet(photo),
+        group,
+        looked.isPresent()
+            || picked.isToBeSeenYet(photo)
+            || problem.filter(p -> NOT_LOOKED_AT.contains(p.kind())).isPresent(),
         looked.flatMap(PhotosView::focus).map(box -> point(box, photo.size())),
         places.getOrDefault(file, List.of()),
-        Optional.ofNullable(picked.problems().get(file)).map(Problem::text),
+        problem.map(Problem::text),
         now.choices().used(photo.sha256()),
-        now.choices().dayOf(photo.sha256()));
+        said.flatMap(Taken::local).map(LocalDateTime::toLocalDate),
+        DateWords.of(asFound.taken(), said));
   }
 
   /** Where to look first when it is looked at closely: the surest face, or what it is about. */
@@ -148,12 +199,5 @@ final class PhotosView {
   private static void add(
       Map<PhotoFile, List<Printed>> places, Candidate candidate, Printed printed) {
     places.computeIfAbsent(candidate.photo().file(), any -> new ArrayList<>()).add(printed);
-  }
-
-  private static Optional<String> time(Taken taken) {
-    return taken
-        .local()
-        .filter(local -> taken.hourKnown() && taken.from().isTrusted())
-        .map(TIME::format);
   }
 }

@@ -73,6 +73,13 @@ final class ThumbnailCache {
     return index < photos.size() ? Optional.of(photos.get(index)) : Optional.empty();
   }
 
+  /** All stills of its clip, or the photo alone. */
+  List<Photo> ofSameFile(Photo photo) {
+    return photo.file().frame().isEmpty()
+        ? List.of(photo)
+        : photos.stream().filter(other -> photo.file().path().equals(other.file().path())).toList();
+  }
+
   /**
    * A JPEG.
    *

@@ -307,8 +307,8 @@ function showDay(root, date) {
     photosTitle.textContent =
       from === date
         ? `${counted(day.photos, 'picture')} of this day`
-        : from === 'undated'
-          ? `${counted(state.month.undated, 'picture')} without a day`
+        : ELSEWHERE[from]
+          ? `${counted(state.month[from], 'picture')} ${ELSEWHERE[from]}`
           : `${counted(find(from).photos, 'picture')} of ${dayName(find(from))}`;
     redraw(choosePhotos, fromSetting());
     if (photosOf === version && photos.dataset.space === String(selected)) {
@@ -317,9 +317,18 @@ function showDay(root, date) {
     photosOf = version;
     photos.dataset.space = String(selected);
     try {
-      const list = await get(from === 'undated' ? 'undated' : `day/${from}`);
+      const list = await get(ELSEWHERE[from] ? from : `day/${from}`);
       if (photosOf === version) {
-        redraw(photos, photoTiles(list.photos, { day, space: day.spaces[selected], put, date }));
+        const elsewhere = from === 'elsewhere';
+        const within = photos.contains(document.activeElement);
+        redraw(
+          photos,
+          photoTiles(list.photos, { day, space: day.spaces[selected], put, date, elsewhere }),
+          list.more ? el('li', { class: 'quiet' }, `… and ${list.more} more of other months.`) : null,
+        );
+        if (within && !photos.contains(document.activeElement)) {
+          choosePhotos.querySelector('select').focus(); // what had the focus went to another day
+        }
       }
     } catch (failure) {
       photos.replaceChildren(el('li', { class: 'warn' }, failure.message));
@@ -347,9 +356,9 @@ function showDay(root, date) {
             other.day === date ? 'this day' : `${dayName(other)} (${other.photos})`,
           ),
         ),
-      state.month.undated > 0 || from === 'undated'
-        ? el('option', { value: 'undated', selected: from === 'undated' }, 'without a day')
-        : null,
+      Object.entries(ELSEWHERE)
+        .filter(([name]) => state.month[name] > 0 || from === name)
+        .map(([name, words]) => el('option', { value: name, selected: from === name }, words)),
     );
     return el('label', { for: name }, 'Show pictures of', input);
   }
@@ -357,6 +366,9 @@ function showDay(root, date) {
   update();
   return { title: title.textContent, update };
 }
+
+/** Pictures that lie on no day of the page, by what they are asked as. */
+const ELSEWHERE = { undated: 'without a day', elsewhere: 'of other months or days' };
 
 /** As said of a picture: lying or upright. */
 const WAYS = { landscape: 'lying (landscape)', portrait: 'upright (portrait)' };

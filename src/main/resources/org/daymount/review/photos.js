@@ -1,6 +1,7 @@
 // Photos as tiles, each with what became of it in words.
 
 import { change, get, pictureAddress, state } from './ask.js';
+import { dateButton, dateWords } from './date.js';
 import { showSideBySide } from './side.js';
 import { DRAGGED, dayName, el } from './parts.js';
 import { said } from './words.js';
@@ -75,7 +76,7 @@ function tile(photo, where, folding) {
     height: photo.height,
     draggable: 'false',
   });
-  const time = photo.time ?? '';
+  const time = (where.elsewhere ? photo.dated.when : photo.time) ?? '';
   const put = where.space
     ? el(
         'button',
@@ -104,7 +105,8 @@ function tile(photo, where, folding) {
       'div',
       { class: 'buttons' },
       folding,
-      el(
+      dateButton(photo),
+      where.elsewhere ? null : el(
         'button',
         {
           type: 'button',
@@ -115,7 +117,7 @@ function tile(photo, where, folding) {
         },
         leftOut ? 'Use again' : 'Leave out',
       ),
-      photo.problem && !leftOut && photo.readable && photo.used !== true && photo.time
+      photo.problem && !leftOut && photo.readable && photo.used !== true && photo.time && !where.elsewhere
         ? el(
             'button',
             {
@@ -152,7 +154,8 @@ function inWords(photo, where) {
   if (photo.problem) {
     words.push(photo.problem === 'you left it out' ? photo.problem : said(`left out: ${photo.problem}`));
   }
-  return words;
+  const date = dateWords(photo);
+  return date ? [...words, date] : words;
 }
 
 /** The view of photos that have no day: each may be given one. */

@@ -137,7 +137,7 @@ document.getElementById('skip').addEventListener('click', (event) => {
   main.focus();
 });
 document.addEventListener('keydown', (event) => {
-  const writing = event.target.matches('textarea, input[type="text"]');
+  const writing = event.target.matches('textarea, input[type="text"], dialog input');
   if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z' || writing) {
     return;
   }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,9 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.daymount.album.PageSpecParser;
 import org.daymount.photo.Photo;
+import org.daymount.photo.Taken;
+import org.daymount.photo.TakenFrom;
+import org.daymount.problem.Warning;
 import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
@@ -48,7 +52,12 @@ class ChoicesFileTest {
     return Choices.NONE
         .withDay(THIRD, day)
         .withPhoto(
-            new PhotoChoice(new PhotoKey(DOG, "dog.jpg"), Optional.of(false), Optional.of(THIRD)))
+            new PhotoChoice(
+                new PhotoKey(DOG, "dog.jpg"),
+                Optional.of(false),
+                Optional.of(THIRD),
+                Optional.of(LocalTime.of(14, 25)),
+                UnknownFields.NONE))
         .withPagesSwapped(THIRD.plusDays(1), THIRD.plusDays(2));
   }
 
@@ -140,6 +149,8 @@ class ChoicesFileTest {
         "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"page\":\"4x6 on a zebra\"}]}|is not understood",
         "{\"schema\":1,\"photos\":[{\"file\":\"a\",\"sha256\":\"zz\"}]}|is not a SHA-256 sum",
         "{\"schema\":1,\"photos\":[{\"file\":\"a\",\"used\":3}]}|photos[0].used: it is not true or false",
+        "{\"schema\":1,\"photos\":[{\"sha256\":\"SUM\",\"day\":\"2026-06-03\",\"time\":\"late\"}]}|photos[0].time: 'late' is not a time like 14:25",
+        "{\"schema\":1,\"photos\":[{\"sha256\":\"SUM\",\"time\":\"14:25\"}]}|a time needs its day",
         "{\"schema\":1,\"photos\":[{\"file\":7}]}|photos[0].file: it is not a text",
         "{\"schema\":1,\"days\":null}|days: it is null",
         "{\"schema\":1,\"days\":[null]}|days[0]: it is null",
@@ -152,7 +163,8 @@ class ChoicesFileTest {
         "{\"schema\":1,\"days\":[{\"day\":\"2026-06-03\",\"spaces\":[{\"space\":0,\"crop\":{\"x\":2147483647,\"y\":0,\"width\":9,\"height\":9,\"sha256\":\"a\"}}]}]}|no picture is so large",
       })
   void aDamagedFileIsExplainedInWords(String json, String words) {
-    String message = assertThrows(UnreadableChoices.class, () -> read(json)).getMessage();
+    String message =
+        assertThrows(UnreadableChoices.class, () -> read(json.replace("SUM", DOG))).getMessage();
     assertTrue(message.startsWith("choices.json"), message);
     assertTrue(message.contains(words), message);
     assertTrue(message.contains("; "), message);
@@ -171,14 +183,17 @@ class ChoicesFileTest {
     return PhotoBuilder.named(name).sha256(sha256).photo();
   }
 
+  private static ChoicesMerge merged(List<Photo> photos) {
+    return ChoicesMerge.of(choices(), photos, day -> day.getYear() >= 1990);
+  }
+
   private static List<String> codes(ChoicesMerge merge) {
     return merge.remarks().stream().map(remark -> remark.kind().code()).toList();
   }
 
   @Test
   void aRenamedPhotoIsFoundByItsContent() {
-    ChoicesMerge merge =
-        ChoicesMerge.of(choices(), List.of(photo("moved.jpg", FERRY), photo("dog.jpg", DOG)));
+    ChoicesMerge merge = merged(List.of(photo("moved.jpg", FERRY), photo("dog.jpg", DOG)));
     SpaceChoice space = merge.choices().space(THIRD, 1);
     assertEquals("moved.jpg", space.photo().orElseThrow().file());
     assertTrue(space.crop().isPresent());
@@ -188,8 +203,7 @@ class ChoicesFileTest {
 
   @Test
   void aPhotoEditedInPlaceIsKeptWithoutItsCrop() {
-    ChoicesMerge merge =
-        ChoicesMerge.of(choices(), List.of(photo("quay/ferry.jpg", OTHER), photo("dog.jpg", DOG)));
+    ChoicesMerge merge = merged(List.of(photo("quay/ferry.jpg", OTHER), photo("dog.jpg", DOG)));
     SpaceChoice space = merge.choices().space(THIRD, 1);
     assertEquals(OTHER, space.photo().orElseThrow().sha256());
     assertEquals(Optional.empty(), space.crop());
@@ -198,7 +212,7 @@ class ChoicesFileTest {
 
   @Test
   void aPhotoThatIsGoneIsReportedAndRemembered() {
-    ChoicesMerge merge = ChoicesMerge.of(choices(), List.of());
+    ChoicesMerge merge = merged(List.of());
     assertEquals(Set.of(FERRY), merge.missing());
     assertEquals(choices(), merge.choices());
     assertEquals(List.of("photo-missing", "photo-missing"), codes(merge), "the ferry and the dog");
@@ -207,11 +221,48 @@ class ChoicesFileTest {
   @Test
   void whatWasSaidOfAPhotoFollowsItsContent() {
     Choices merged =
-        ChoicesMerge.of(choices(), List.of(photo("x/biscuit.jpg", DOG), photo("dog.jpg", OTHER)))
-            .choices();
+        merged(List.of(photo("x/biscuit.jpg", DOG), photo("dog.jpg", OTHER))).choices();
     assertEquals(Optional.of(false), merged.used(DOG));
-    assertEquals(Optional.of(THIRD), merged.dayOf(DOG));
+    assertEquals(
+        Optional.of(THIRD.atTime(14, 25)), merged.takenOf(DOG).orElseThrow().local(), "said of it");
     assertEquals(Optional.empty(), merged.used(OTHER));
     assertEquals(Map.of(), Choices.NONE.photos());
+  }
+
+  @Test
+  void aDayThatCannotBeIsNotFollowedAndNamed() {
+    Choices said =
+        Choices.NONE.withPhoto(
+            new PhotoChoice(
+                new PhotoKey(DOG, "dog.jpg"),
+                Optional.of(true),
+                Optional.of(LocalDate.of(1950, 6, 3))));
+    ChoicesMerge merge =
+        ChoicesMerge.of(said, List.of(photo("dog.jpg", DOG)), day -> day.getYear() >= 1990);
+    assertEquals(Optional.empty(), merge.choices().takenOf(DOG));
+    assertEquals(Optional.of(true), merge.choices().used(DOG));
+    assertEquals(
+        List.of(
+            "choices.json says 1950-06-03 of dog.jpg, which cannot be; it is not followed, put it"
+                + " right in the review"),
+        merge.remarks().stream().map(Warning::text).toList());
+  }
+
+  /** Of what the name or an XMP file says there is nothing to say: that is often wrong. */
+  @Test
+  void anotherDayThanTheCamerasIsUsedAndNamed() {
+    ChoicesMerge merge =
+        merged(
+            List.of(
+                PhotoBuilder.named("dog.jpg")
+                    .sha256(DOG)
+                    .taken(Taken.at(THIRD.plusDays(2).atTime(10, 0), TakenFrom.ORIGINAL))
+                    .photo(),
+                photo("quay/ferry.jpg", FERRY)));
+    assertEquals(
+        List.of(
+            "you gave another day than the camera or your table of dates, and it is used: dog.jpg"
+                + " (2026-06-03 for 2026-06-05)"),
+        merge.remarks().stream().map(Warning::text).toList());
   }
 }

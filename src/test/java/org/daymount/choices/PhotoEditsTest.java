@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.Map;
 import java.util.Optional;
+import org.daymount.photo.Taken;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 import org.junit.jupiter.api.Test;
@@ -41,9 +43,11 @@ class PhotoEditsTest {
 
   @Test
   void aDaySaidAndTakenBackLeavesNothing() {
-    Choices given = new PhotoEdits(Choices.NONE, ONE).given(Optional.of(DAY));
-    assertEquals(Optional.of(DAY), given.dayOf(ONE.sha256()));
-    assertEquals(Choices.NONE, new PhotoEdits(given, ONE).given(Optional.empty()));
+    Choices given =
+        new PhotoEdits(Choices.NONE, ONE).given(Optional.of(DAY), Optional.of(LocalTime.of(9, 5)));
+    assertEquals(Optional.of(DAY.atTime(9, 5)), given.takenOf(ONE.sha256()).flatMap(Taken::local));
+    assertEquals(
+        Choices.NONE, new PhotoEdits(given, ONE).given(Optional.empty(), Optional.empty()));
   }
 
   @Test

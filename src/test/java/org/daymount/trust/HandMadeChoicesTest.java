@@ -69,7 +69,7 @@ class HandMadeChoicesTest {
             "has a crop or a turn without a picture",
             "space 1 is to lie square, but is not",
             "gone.jpg, of which choices.json speaks, is not among the photos",
-            "IMG_0000.jpg was given 2026-05-09, but says itself",
+            "another day than the camera or your table of dates, and it is used: IMG_0000.jpg",
             "IMG_0000.jpg was given 2026-05-09, which is not in 2026-06",
             "reaches beyond the picture (900 x 600)")) {
       assertTrue(ended.text().contains(named), named + " in " + ended.text());
