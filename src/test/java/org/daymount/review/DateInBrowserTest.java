@@ -128,10 +128,11 @@ class DateInBrowserTest {
     browser.saved();
     browser.go("#/day/2026-06-05");
     browser.find(button);
-    browser.click("#undo");
-    browser.waitFor("it is gone", () -> Optional.of(browser.all(button)).filter(List::isEmpty));
+    browser.click("#undo"); // and the page goes to where that is seen
+    browser.waitForText("h1", "Wednesday 10");
+    browser.waitForText(".photos .became", "you said 10 June 2026");
     browser.click("#redo");
-    browser.find(button);
+    browser.waitFor("it is gone", () -> Optional.of(browser.all(button)).filter(List::isEmpty));
     browser.saved();
   }
 
