@@ -34,6 +34,7 @@ class DateInBrowserTest {
 
   private static Path paint() throws IOException {
     Path photos = SmallMonth.paint(home.resolve("pictures"));
+    Files.delete(photos.resolve("nodate.jpg"));
     ExifPhoto.painted()
         .picture(SmallMonth.scene(1800, 1200, 21))
         .write(photos.resolve(BY_NAME)); // a phone whose month was wrong
