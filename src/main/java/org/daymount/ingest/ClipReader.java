@@ -47,12 +47,7 @@ final class ClipReader {
    * @param fileTime the file's own time
    */
   record Found(
-      PhotoFile file,
-      long bytes,
-      Clip clip,
-      List<KeyFrame> stills,
-      List<String> sums,
-      LocalDateTime fileTime) {
+      PhotoFile file, Clip clip, List<KeyFrame> stills, List<String> sums, LocalDateTime fileTime) {
 
     List<Photo> photos(Taken start) {
       List<Photo> photos = new ArrayList<>();
@@ -61,7 +56,7 @@ final class ClipReader {
         photos.add(
             new Photo(
                 file.still(still.at()),
-                bytes,
+                still.length(),
                 sums.get(i),
                 PhotoFormat.CLIP,
                 clip.orientation().upright(clip.shown()),
@@ -108,7 +103,6 @@ final class ClipReader {
           Optional.of(
               new Found(
                   file,
-                  attributes.size(),
                   opened.clip(),
                   stills,
                   sums,

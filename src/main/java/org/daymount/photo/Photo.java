@@ -7,6 +7,7 @@ import org.daymount.unit.PixelSize;
  * One readable picture file and what its header and tags say. Nothing of its pixels has been
  * decoded.
  *
+ * @param bytes of the file; of a still, of its coded picture
  * @param sha256 of the whole file, lower case hexadecimal
  * @param size upright pixels
  * @param orientation as the tag says; {@link ExifOrientation#TOP_LEFT} when there is none

@@ -43,7 +43,10 @@ public final class BurstFinder {
       join(looked, groups);
     }
     Map<List<AnalysedPhoto>, List<AnalysedPhoto>> beaten = new IdentityHashMap<>();
-    clips(byKind.get(true)).forEach(clip -> place(clip, groups, beaten));
+    boolean alone = groups.isEmpty();
+    for (List<AnalysedPhoto> clip : clips(byKind.get(true))) {
+      place(clip, groups, beaten, alone);
+    }
     groups.sort(Comparator.comparing(group -> group.get(0), BY_TIME));
     List<Burst> bursts = new ArrayList<>();
     int number = 0;
@@ -71,12 +74,17 @@ public final class BurstFinder {
 
   /**
    * A clip is one moment however it moves, so it joins the photos that most of its stills are like
-   * and never joins photos to each other; it stands alone where there are none.
+   * and never joins photos to each other. Where there are none it stands alone: on a day without
+   * photos with all its stills, else with the one that seems best, which alone is looked at
+   * closely.
+   *
+   * @param alone whether the day has no photos
    */
   private static void place(
       List<AnalysedPhoto> clip,
       List<List<AnalysedPhoto>> groups,
-      Map<List<AnalysedPhoto>, List<AnalysedPhoto>> beaten) {
+      Map<List<AnalysedPhoto>, List<AnalysedPhoto>> beaten,
+      boolean alone) {
     List<AnalysedPhoto> best = null;
     long most = 0;
     for (List<AnalysedPhoto> group : groups) {
@@ -91,8 +99,13 @@ public final class BurstFinder {
         most = alike;
       }
     }
-    if (best == null) {
+    if (best == null && alone) {
       groups.add(clip);
+    } else if (best == null) {
+      Contender leading = BurstWinner.of(clip);
+      best = new ArrayList<>(List.of(leading.looked()));
+      groups.add(best);
+      beaten.put(best, new ArrayList<>(leading.alike()));
     } else {
       beaten.computeIfAbsent(best, any -> new ArrayList<>()).addAll(clip);
     }

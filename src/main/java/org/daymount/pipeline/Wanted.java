@@ -15,12 +15,16 @@ import org.daymount.photo.PhotoFile;
 
 /**
  * The photos worth decoding: those of the month's days, and the undated, which may be copies. Of a
- * clip with many stills every second one, spread evenly; the others are looked at when a person
+ * clip with many stills one of four neighbours, the one whose coded picture has most bytes: a
+ * blurred one has fewer (common practice, no source). The others are looked at when a person
  * chooses them.
  */
 final class Wanted {
   /** Stills of a clip that are looked at, if it has so many. */
-  private static final int LEAST_STILLS = 6;
+  private static final int LEAST_STILLS = 4;
+
+  /** One of so many is looked at. */
+  private static final int FEWER = 4;
 
   private Wanted() {}
 
@@ -57,14 +61,23 @@ final class Wanted {
     }
     Set<PhotoFile> seen = new HashSet<>();
     for (List<Photo> stills : clips.values()) {
-      int most = Math.max(LEAST_STILLS, (stills.size() + 1) / 2);
-      for (int i = 0; i < Math.min(most, stills.size()); i++) {
-        int at = stills.size() <= most ? i : i * (stills.size() - 1) / (most - 1);
-        seen.add(stills.get(at).file());
+      int count = stills.size();
+      int most = Math.min(count, Math.max(LEAST_STILLS, (count + FEWER - 1) / FEWER));
+      for (int i = 0; i < most; i++) {
+        seen.add(fullest(stills.subList(i * count / most, (i + 1) * count / most)).file());
       }
     }
     return photos.stream()
         .filter(photo -> photo.file().frame().isEmpty() || seen.contains(photo.file()))
         .toList();
+  }
+
+  /** The first of those with most bytes. */
+  private static Photo fullest(List<Photo> stills) {
+    Photo fullest = stills.get(0);
+    for (Photo still : stills) {
+      fullest = still.bytes() > fullest.bytes() ? still : fullest;
+    }
+    return fullest;
   }
 }

@@ -52,7 +52,6 @@ class ClipTimesTest {
             Optional.empty());
     return new ClipReader.Found(
         new PhotoFile(Path.of("photos"), name),
-        1000,
         clip,
         clip.keyFrames(),
         List.of("00"),

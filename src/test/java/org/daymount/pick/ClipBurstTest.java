@@ -3,9 +3,12 @@ package org.daymount.pick;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.awt.image.BufferedImage;
+import java.awt.image.ConvolveOp;
+import java.awt.image.Kernel;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -69,6 +72,26 @@ class ClipBurstTest {
             still("v.mp4", 0, 40, street));
     assertEquals(
         List.of(new Burst(Optional.of(DAY + "/1"), clip)), new BurstFinder().find(DAY, clip));
+  }
+
+  /** So that a month of photos is not slow for its clips: the others are listed, not looked at. */
+  @Test
+  void besideOtherPhotosAClipStandsWithItsBestStillAlone() {
+    AnalysedPhoto photo = photo("a.jpg", 3600, garden);
+    BufferedImage blurred = blurred(boat);
+    List<AnalysedPhoto> clip = List.of(still("v.mp4", 0, 0, blurred), still("v.mp4", 0, 4, boat));
+    assertEquals(
+        List.of(
+            new Burst(Optional.of(DAY + "/1"), List.of(clip.get(1)), List.of(clip.get(0))),
+            new Burst(Optional.empty(), List.of(photo))),
+        new BurstFinder().find(DAY, List.of(clip.get(0), clip.get(1), photo)));
+  }
+
+  /** The mean of 9 by 9 pixels, by a filter of the JDK. */
+  private static BufferedImage blurred(BufferedImage sharp) {
+    float[] mean = new float[81];
+    Arrays.fill(mean, 1f / mean.length);
+    return new ConvolveOp(new Kernel(9, 9, mean), ConvolveOp.EDGE_NO_OP, null).filter(sharp, null);
   }
 
   @Test

@@ -18,11 +18,11 @@ import org.junit.jupiter.api.Test;
 class WantedTest {
   private static final LocalDate DAY = LocalDate.of(2026, 6, 3);
 
-  private static Photo still(String clip, int second) {
+  private static Photo still(String clip, int second, long bytes) {
     Photo photo = PhotoBuilder.named(clip).photo();
     return new Photo(
         new PhotoFile(photo.file().folder(), clip).still(Duration.ofSeconds(second)),
-        photo.bytes(),
+        bytes,
         photo.sha256(),
         photo.format(),
         photo.size(),
@@ -46,26 +46,36 @@ class WantedTest {
     return Wanted.of(days).stream().map(photo -> photo.file().name()).toList();
   }
 
-  @Test
-  void ofALongClipEverySecondStillIsLookedAtTheEndsAmongThem() {
-    List<Photo> photos = new ArrayList<>(List.of(PhotoBuilder.named("a.jpg").photo()));
-    for (int second = 0; second < 20; second++) {
-      photos.add(still("v.mp4", second));
+  /** Stills of a second each; every fourth has more bytes than those before and after it. */
+  private static List<Photo> clip(int stills, int fullest) {
+    List<Photo> photos = new ArrayList<>();
+    for (int second = 0; second < stills; second++) {
+      photos.add(still("v.mp4", second, second % 4 == fullest ? 200 : 100));
     }
-    List<String> looked = looked(photos.toArray(Photo[]::new));
-    assertEquals(11, looked.size());
-    assertEquals("a.jpg", looked.get(0));
-    assertEquals("v.mp4 at 0:00", looked.get(1));
-    assertEquals("v.mp4 at 0:19", looked.get(10));
+    return photos;
   }
 
   @Test
-  void ofAShortClipSixOrAllAre() {
-    List<Photo> seven = new ArrayList<>();
-    for (int second = 0; second < 7; second++) {
-      seven.add(still("v.mp4", second));
-    }
-    assertEquals(6, looked(seven.toArray(Photo[]::new)).size());
-    assertEquals(5, looked(seven.subList(0, 5).toArray(Photo[]::new)).size());
+  void ofALongClipTheFullestOfFourNeighboursAreLookedAt() {
+    List<Photo> photos = new ArrayList<>(List.of(PhotoBuilder.named("a.jpg").photo()));
+    photos.addAll(clip(20, 2));
+    assertEquals(
+        List.of(
+            "a.jpg",
+            "v.mp4 at 0:02",
+            "v.mp4 at 0:06",
+            "v.mp4 at 0:10",
+            "v.mp4 at 0:14",
+            "v.mp4 at 0:18"),
+        looked(photos.toArray(Photo[]::new)));
+  }
+
+  @Test
+  void ofAShortClipFourOrAllAre() {
+    assertEquals(
+        List.of("v.mp4 at 0:00", "v.mp4 at 0:01", "v.mp4 at 0:03", "v.mp4 at 0:05"),
+        looked(clip(7, 3).toArray(Photo[]::new)),
+        "as many from each part, the first where they are alike");
+    assertEquals(3, looked(clip(3, 0).toArray(Photo[]::new)).size());
   }
 }
