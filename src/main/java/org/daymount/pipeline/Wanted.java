@@ -2,6 +2,7 @@ package org.daymount.pipeline;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -17,7 +18,8 @@ import org.daymount.photo.PhotoFile;
  * The photos worth decoding: those of the month's days, and the undated, which may be copies. Of a
  * clip with many stills one of four neighbours, the one whose coded picture has most bytes: a
  * blurred one has fewer (common practice, no source). The others are looked at when a person
- * chooses them.
+ * chooses them. Stills come after all photos, so that the processes that decode them are started
+ * once.
  */
 final class Wanted {
   /** Stills of a clip that are looked at, if it has so many. */
@@ -34,6 +36,7 @@ final class Wanted {
       photos.addAll(withFewerStills(day.photos()));
     }
     photos.addAll(withFewerStills(days.undated()));
+    photos.sort(Comparator.comparing(photo -> photo.file().frame().isPresent())); // stable
     return photos;
   }
 

@@ -42,7 +42,11 @@ final class ChangeReader {
    * @param picked what the person saw when asking
    */
   ChangeReader(
-      ThumbnailCache thumbnails, IngestSettings ingest, Choices choices, Picked picked, JsonNode asked) {
+      ThumbnailCache thumbnails,
+      IngestSettings ingest,
+      Choices choices,
+      Picked picked,
+      JsonNode asked) {
     this.thumbnails = thumbnails;
     this.ingest = ingest;
     this.choices = choices;

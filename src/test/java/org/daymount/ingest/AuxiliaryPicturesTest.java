@@ -7,12 +7,15 @@ import java.awt.AlphaComposite;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.daymount.image.Pictures;
@@ -91,6 +94,78 @@ class AuxiliaryPicturesTest {
     String told = exiftool.run("-s3", "-AuxiliaryImageType", both.toString()).strip();
     assertTrue(GAIN_MAP.startsWith(told) && !told.isEmpty(), told);
 
+    assertTheBaseIsUsed(ending);
+  }
+
+  /**
+   * The gain map as a part of a derived picture that is offered beside the base (a tone map,
+   * ISO/IEC 23008-12 of 2025 and ISO 21496-1, from memory): heif-enc's two pictures, described anew
+   * behind them. Its parameters are no real ones: nobody is to ask for them.
+   */
+  @Test
+  void ofAHeifWithAToneMapTheBaseIsUsed() throws IOException {
+    heif(png("plain.png", false), "plain.heic");
+    Path both = heif(png("both.png", true), "with-map.heic");
+    byte[] bytes = Files.readAllBytes(both);
+    int at = new String(bytes, StandardCharsets.ISO_8859_1).indexOf("meta") - 4;
+    int length = ByteBuffer.wrap(bytes).getInt(at);
+    ByteArrayOutputStream meta = new ByteArrayOutputStream();
+    meta.write(new byte[4]);
+    for (int child = at + 12; child < at + length; ) {
+      int size = ByteBuffer.wrap(bytes).getInt(child);
+      String name = new String(bytes, child + 4, 4, StandardCharsets.US_ASCII);
+      ByteBuffer content = ByteBuffer.wrap(bytes, child + 8, size - 8).slice();
+      meta.write(
+          switch (name) {
+            case "iinf" -> box(name, new byte[4], shorts(3), rest(content, 6), toneMap());
+            case "iloc" -> {
+              assertEquals(0x00000000_4440_0002L, content.getLong(0), "its kind of places");
+              byte[] place = ByteBuffer.allocate(18).putInt(3 << 16).putInt(at).array();
+              ByteBuffer.wrap(place).putShort(8, (short) 1).putInt(14, 16);
+              yield box(name, rest(content, 0, 6), shorts(3), rest(content, 8), place);
+            }
+            case "iref" -> box(name, new byte[4], box("dimg", shorts(3, 2, 1, 2)));
+            default -> Arrays.copyOfRange(bytes, child, child + size);
+          });
+      child += size;
+    }
+    meta.write(box("grpl", box("altr", new byte[4], shorts(0, 9, 0, 2, 0, 3, 0, 1))));
+    System.arraycopy("free".getBytes(StandardCharsets.US_ASCII), 0, bytes, at + 4, 4);
+    Files.write(both, bytes);
+    Files.write(both, box("meta", meta.toByteArray()), StandardOpenOption.APPEND);
+    assertTheBaseIsUsed("heic");
+  }
+
+  private static byte[] toneMap() {
+    byte[] kind = "tmap".getBytes(StandardCharsets.US_ASCII);
+    return box("infe", new byte[] {2, 0, 0, 0}, shorts(3, 0), kind, new byte[1]);
+  }
+
+  private static byte[] box(String name, byte[]... parts) {
+    int size = 8 + Arrays.stream(parts).mapToInt(part -> part.length).sum();
+    ByteBuffer box = ByteBuffer.allocate(size).putInt(size);
+    box.put(name.getBytes(StandardCharsets.US_ASCII));
+    Arrays.stream(parts).forEach(box::put);
+    return box.array();
+  }
+
+  private static byte[] shorts(int... values) {
+    ByteBuffer bytes = ByteBuffer.allocate(2 * values.length);
+    Arrays.stream(values).forEach(value -> bytes.putShort((short) value));
+    return bytes.array();
+  }
+
+  private static byte[] rest(ByteBuffer content, int from) {
+    return rest(content, from, content.limit());
+  }
+
+  private static byte[] rest(ByteBuffer content, int from, int to) {
+    byte[] part = new byte[to - from];
+    content.get(from, part);
+    return part;
+  }
+
+  private void assertTheBaseIsUsed(String ending) throws IOException {
     Ingested read = Reading.all(folder.resolve("pictures"));
     assertEquals(List.of(), read.problems());
     assertEquals(2, read.photos().size());
