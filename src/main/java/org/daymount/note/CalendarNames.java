@@ -59,6 +59,9 @@ final class CalendarNames {
     weekdays.putIfAbsent("weds", DayOfWeek.WEDNESDAY);
     weekdays.putIfAbsent("thur", DayOfWeek.THURSDAY);
     weekdays.putIfAbsent("thurs", DayOfWeek.THURSDAY);
+    weekdays.putIfAbsent("pn", DayOfWeek.MONDAY);
+    weekdays.putIfAbsent("cz", DayOfWeek.THURSDAY);
+    weekdays.putIfAbsent("sb", DayOfWeek.SATURDAY);
     weekdays.putIfAbsent("nd", DayOfWeek.SUNDAY);
   }
 

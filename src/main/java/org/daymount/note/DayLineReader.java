@@ -53,19 +53,6 @@ final class DayLineReader {
               + "|(?:de )?volgende dag|(?:no )?dia seguinte|nastepnego dnia|(?:nasta dag|dagen efter))"
               + "(?![\\p{L}\\d])");
 
-  /** What was forgotten in its place. */
-  private static final Pattern AFTERTHOUGHT =
-      Pattern.compile(
-          "(?:(?:and |oh )?(?:i )?(?:forgot|missed|left out|also|ps|p\\.s\\.?|tmrw|tomorrow|nachtrag|vergessen|oublie"
-              + "|olvide|dimenticato|vergeten|esqueci|zapomnial[ae]m|glomde|nachgetragen)(?: (?:to say|about"
-              + "|to write|day))?)[ ,:=.-]+(?:on )?(?:(?:the|le|el|il|o|den|am|vom) )?(?=\\d)");
-
-  /** {@code 4th (I left it out):}. */
-  private static final Pattern FORGOTTEN =
-      Pattern.compile(
-          " *\\([^)]{0,20}(?:forgot|missed|left (?:(?:it|this|that) )?out|out of order|vergess|nachtrag"
-              + "|oubli|olvid|dimentic|vergeten|esquec|zapomn|glomd)[^)]{0,20}\\)");
-
   /** {@code two photos - 1st - leaves}: the page first, then the day. */
   private static final Pattern MARK_BETWEEN = Pattern.compile(" *[-:|,;>→]+ *(?=.)");
 
@@ -120,9 +107,10 @@ final class DayLineReader {
       before = DayWeigher.Lead.WORD;
     }
     List<DayCandidate> candidates = new ArrayList<>();
-    int after = DayNameReader.end(AFTERTHOUGHT, line, lead);
+    int after = Afterthought.end(line, lead);
     if (after > lead) {
       return possible(line, after).stream()
+          .filter(name -> Afterthought.isOf(name, line, after))
           .limit(1)
           .flatMap(
               name -> weigher.weigh(line, List.of(name), DayWeigher.Lead.PLAIN, chat, -1).stream())
@@ -130,7 +118,7 @@ final class DayLineReader {
           .toList();
     }
     for (DayName name : found) {
-      int forgotten = DayNameReader.end(FORGOTTEN, line, name.end());
+      int forgotten = Afterthought.endBehind(line, name.end());
       if (forgotten > name.end()) {
         weigher
             .weigh(line, List.of(name.reaching(forgotten)), before, chat, -1)

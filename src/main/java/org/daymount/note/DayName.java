@@ -29,6 +29,12 @@ record DayName(
   /** Of two letters, which are often other words too. */
   static final String SHORT_WEEKDAY_ALONE = "weekday-alone short";
 
+  /** {@code 1 Wed}. */
+  static final String WEEKDAY_BEHIND = "weekday-after";
+
+  /** {@code 1. Wed}: often the first word of a story. */
+  static final String BEHIND_DOT = WEEKDAY_BEHIND + " dot";
+
   /** The day behind the one above: {@code next day}. */
   static final String NEXT_DAY = "next-day";
 

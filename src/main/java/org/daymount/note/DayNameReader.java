@@ -33,7 +33,7 @@ final class DayNameReader {
               + "|o'clock)(?![\\p{L}]))");
   private static final Pattern LETTERS =
       Pattern.compile("(?!we )(\\p{L}{1,5})\\.? ?(?=\\d{1,2}(?!\\d))");
-  private static final Pattern BEFORE_WEEKDAY = Pattern.compile("[ ,(-]*");
+  private static final Pattern BEFORE_WEEKDAY = Pattern.compile("\\.?[ ,(-]*");
 
   private static final Pattern BRACKET = Pattern.compile(" *[(\\[] *");
   private static final Pattern CLOSED = Pattern.compile(" *[)\\]]");
@@ -328,14 +328,15 @@ final class DayNameReader {
               name.year(),
               Optional.of(behind.get().value()),
               closed,
-              name.style() + "weekday-after",
+              name.style()
+                  + (line.charAt(name.end()) == '.' ? DayName.BEHIND_DOT : DayName.WEEKDAY_BEHIND),
               name.slip());
       if (!with.isPossible() || with.weekdayIsWrong(month)) {
         return Stream.of(name);
       }
       boolean sentence =
           closed == end
-              && line.startsWith(" ", name.end())
+              && " .".indexOf(line.charAt(name.end())) >= 0
               && end + 1 < line.length()
               && line.charAt(end) == ' '
               && Character.isLetter(line.charAt(end + 1));

@@ -190,8 +190,11 @@ final class DayOrder {
     if (dated && day.names().size() > 1) {
       return day.doubt() + AGAINST_HABIT;
     }
+    double fewest = day.style().contains(DayName.BEHIND_DOT) ? USUAL : rare;
     boolean against =
-        day.names().size() == 1 && !habit.isEmpty() && habit.getOrDefault(day.style(), 0.0) < rare;
+        day.names().size() == 1
+            && !habit.isEmpty()
+            && habit.getOrDefault(day.style(), 0.0) < fewest;
     return day.doubt() + (against ? AGAINST_HABIT : 0);
   }
 

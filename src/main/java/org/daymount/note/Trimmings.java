@@ -2,10 +2,12 @@ package org.daymount.note;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -34,6 +36,7 @@ final class Trimmings {
   private static final int FORM = 3; // labels that make a note a form
 
   private final List<NoteLine> lines;
+  private final Map<Integer, Integer> firstDays; // by the line they start on
   private final Optional<String> author;
   private final boolean form;
 
@@ -42,6 +45,8 @@ final class Trimmings {
    */
   Trimmings(List<NoteLine> lines, List<DayEntry> days) {
     this.lines = lines;
+    this.firstDays =
+        days.stream().collect(Collectors.toMap(DayEntry::index, day -> day.day().first()));
     List<Optional<String>> senders =
         days.stream()
             .map(day -> DayLineReader.sender(lines.get(day.index()).text()))
@@ -74,9 +79,36 @@ final class Trimmings {
     IntStream.range(end, next).mapToObj(this::whole).forEach(cuts::add);
     if (end == next) {
       int last = below.isPresent() ? atEnd(day, next, NoteEnd::isNoStory, cuts) : next;
-      atEnd(day, last, line -> HEADING.matcher(line.text()).matches(), cuts);
+      boolean isBack = firstDays.getOrDefault(next, Integer.MAX_VALUE) < day.day().first();
+      atEnd(
+          day,
+          last,
+          line ->
+              HEADING.matcher(line.text()).matches() || isBack && Afterthought.isAlone(line.text()),
+          cuts);
     }
+    closingBracket(day, next).ifPresent(cuts::add);
     return day.without(cuts);
+  }
+
+  /** {@code (forgot the 21st: rain)}. */
+  private Optional<DayEntry.LineCut> closingBracket(DayEntry day, int next) {
+    NoteLine line = lines.get(day.index());
+    String text = line.text().stripTrailing();
+    boolean whole =
+        day.day().isAfterthought()
+            && next - 1 == day.headingEnds()
+            && day.headingEnds() == day.index()
+            && line.text().strip().startsWith("(")
+            && text.endsWith(")")
+            && text.indexOf(')') == text.length() - 1;
+    return whole
+        ? Optional.of(
+            new DayEntry.LineCut(
+                day.index(),
+                line.folded().rawIndex(text.length() - 1),
+                line.folded().rawIndex(text.length())))
+        : Optional.empty();
   }
 
   private DayEntry.LineCut whole(int line) {

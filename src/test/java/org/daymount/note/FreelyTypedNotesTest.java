@@ -33,6 +33,7 @@ class FreelyTypedNotesTest {
     "tenth, .95, 0, .95, 0",
     "eleventh, .95, 0, .95, 0",
     "twelfth, .95, 0, .95, 0",
+    "thirteenth, .95, 0, .95, 0",
   })
   void nearlyAllDaysAreReadAsMeant(
       String folder, double odd, int misplacedInOdd, double even, int misplacedInEven)

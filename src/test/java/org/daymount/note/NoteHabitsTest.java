@@ -150,4 +150,54 @@ class NoteHabitsTest {
         days(note).lines().skip(4).toList());
     assertTrue(says(note, "as most days of this note begin"));
   }
+
+  @Test
+  void wordsThatSayADayWasForgottenBelongToNoStory() {
+    for (String said :
+        List.of(
+            "forgot one: the 4th: swallows",
+            "(forgot thu 4: swallows)",
+            "Oh and I forgot\n4: swallows",
+            "added: thu 4 swallows",
+            "Nachtrag 4. Do swallows",
+            "j'ai oublié le 4 : swallows",
+            "se me olvidó el 4: swallows",
+            "dimenticavo, 4 giugno - swallows",
+            "vergeten: do 4 swallows",
+            "esqueci-me do 4/6 swallows",
+            "zapomniałam 4.06 swallows",
+            "glömde tors 4 juni: swallows")) {
+      assertEquals(
+          "1 : Rain.\n2 : Fog.\n3 : Sun.\n6 : Wind.\n4 : swallows\n7 : Calm.",
+          days(read("1: Rain.\n2: Fog.\n3: Sun.\n6: Wind.\n" + said + "\n7: Calm.\n")),
+          said);
+    }
+  }
+
+  @Test
+  void whatElseWasForgottenStaysInItsStory() {
+    for (String told :
+        List.of(
+            "forgot 3 bags in the car",
+            "missed 3 calls from mum",
+            "also 4 boats came by",
+            "olvidé los 3 bolsos",
+            "I forgot the 4 eggs on the shelf",
+            "Oh and I forgot")) {
+      assertEquals(
+          "1 : Rain.\n2 : Fog.\n6 : Wind.\n" + told + "\n7 : Calm.",
+          days(read("1: Rain.\n2: Fog.\n6: Wind.\n" + told + "\n7: Calm.\n")),
+          told);
+    }
+  }
+
+  @Test
+  void twoLettersBehindADotAreAWeekdayWhereTheNoteWritesItSo() {
+    assertEquals(
+        "2 : Regen\n3 : Nebel\n4 : Sonne\n5 : Wind",
+        days(read("2. Di Regen\n3. Mi Nebel\n4. Do Sonne\n5. Fr Wind\n")));
+    assertEquals(
+        "2 : Regen\n3 : Nebel\n4 : Sonne\n7 : So ein Wind\n8 : Eis",
+        days(read("2. Regen\n3. Nebel\n4. Sonne\n7. So ein Wind\n8. Eis\n")));
+  }
 }
