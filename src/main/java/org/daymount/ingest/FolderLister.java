@@ -146,7 +146,7 @@ final class FolderLister {
       return;
     }
     if (!Files.isRegularFile(step.path())) {
-      count(name);
+      addWhatIsNoFile(step, name);
       return;
     }
     try {
@@ -164,6 +164,15 @@ final class FolderLister {
       } else {
         count(name);
       }
+    }
+  }
+
+  private void addWhatIsNoFile(Step step, String name) {
+    if (FileKind.isPicture(name) || FileKind.isFilm(name)) {
+      String text = "is a pipe or a device; copy the picture itself";
+      problems.add(problem(step, Problem.Kind.UNREADABLE, text));
+    } else {
+      count(name);
     }
   }
 

@@ -170,6 +170,23 @@ class HostileFoldersTest {
     assertEquals(List.of(), read.problems());
   }
 
+  /** They would be read for ever, or never; those that are called like pictures are named. */
+  @Test
+  void pipesAndDevicesAreNeverOpenedAndNamedIfTheirNamesAreThoseOfPictures() throws Exception {
+    assumeTrue(Files.exists(Path.of("/dev/zero")), "no /dev/zero here");
+    Files.write(folder.resolve("a.jpg"), photo);
+    shell(folder, "mkfifo pipe.jpg film.mp4 other");
+    Files.createSymbolicLink(folder.resolve("device.jpg"), Path.of("/dev/zero"));
+    Ingested read = Reading.all(folder);
+    assertEquals(1, read.photos().size());
+    assertEquals(
+        List.of("device.jpg", "film.mp4", "pipe.jpg"),
+        read.problems().stream().map(problem -> problem.file().name()).sorted().toList());
+    for (Problem problem : read.problems()) {
+      assertEquals("is a pipe or a device; copy the picture itself", problem.text());
+    }
+  }
+
   /**
    * In a process without root's right to read everything (setpriv of util-linux), whoever runs it.
    */
