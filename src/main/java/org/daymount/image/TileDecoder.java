@@ -25,7 +25,6 @@ import static org.bytedeco.ffmpeg.global.avutil.av_mallocz;
 
 import java.io.Closeable;
 import java.io.IOException;
-import java.nio.file.Path;
 import org.bytedeco.ffmpeg.avcodec.AVCodec;
 import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
 import org.bytedeco.ffmpeg.avcodec.AVPacket;
@@ -41,6 +40,8 @@ import org.daymount.unpack.Unpacked;
  * and loaded when the first decoder is made.
  */
 final class TileDecoder implements Closeable {
+  private static final String UNPACKED_TO = "org.bytedeco.javacpp.cachedir"; // JavaCPP's
+
   private final TileCoding coding;
   private final AVCodecContext context;
   private final AVPacket packet;
@@ -48,27 +49,40 @@ final class TileDecoder implements Closeable {
 
   /** Whether the native library is there and loads; asked once. */
   private static final class Library {
-    private static final String UNPACKED_TO = "org.bytedeco.javacpp.cachedir"; // JavaCPP's
     private static final boolean LOADED = loaded();
 
     private static boolean loaded() {
       try {
-        if (System.getProperty(UNPACKED_TO) == null) {
-          Unpacked.ofThisUser().byItself("ffmpeg", Library::load);
-        } else {
-          Loader.load(org.bytedeco.ffmpeg.global.avcodec.class);
-        }
+        withLibrary(() -> Loader.load(org.bytedeco.ffmpeg.global.avcodec.class));
         av_log_set_level(AV_LOG_QUIET);
         return true;
       } catch (IOException | LinkageError | RuntimeException e) {
         return false;
       }
     }
+  }
 
-    private static String load(Path folder) {
-      System.setProperty(UNPACKED_TO, folder.toString());
-      return Loader.load(org.bytedeco.ffmpeg.global.avcodec.class);
+  /** Something that loads the library, here or in a process that is given this one's properties. */
+  @FunctionalInterface
+  interface Use<T> {
+    T run() throws IOException;
+  }
+
+  /**
+   * Its files are compared with the program's own once in a run, which costs more than to start a
+   * process: by whoever is first, for all processes that are started afterwards.
+   */
+  static <T> T withLibrary(Use<T> use) throws IOException {
+    if (System.getProperty(UNPACKED_TO) != null) {
+      return use.run();
     }
+    return Unpacked.ofThisUser()
+        .byItself(
+            "ffmpeg",
+            folder -> {
+              System.setProperty(UNPACKED_TO, folder.toString());
+              return use.run();
+            });
   }
 
   static boolean isAvailable() {

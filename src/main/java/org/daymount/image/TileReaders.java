@@ -35,7 +35,7 @@ final class TileReaders {
 
     private static Place place() {
       try {
-        TileProcess first = TileProcess.start(command);
+        TileProcess first = TileDecoder.withLibrary(() -> TileProcess.start(command));
         if (first.hasDecoder()) {
           IDLE.push(first);
           Runtime.getRuntime().addShutdownHook(new Thread(TileReaders::endAll));

@@ -17,6 +17,7 @@ import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,11 +28,13 @@ import org.daymount.file.WholeFile;
 
 /**
  * Files of the program that libraries can load from a disk only: native code and typefaces. They
- * lie in a folder of the user's own ({@link UserCache}), and each is compared with the program's by
- * its SHA-256 before it is used: one that was changed or cut short is replaced.
+ * lie in a folder of the user's own ({@link UserCache}), and each is compared with the program's
+ * before a run uses it: one that was changed or cut short is replaced.
  */
 public final class Unpacked {
   private static final Duration LONG_UNUSED = Duration.ofDays(60);
+
+  private static final int BLOCK = 1 << 16;
 
   private static Unpacked ofThisUser;
 
@@ -184,7 +187,21 @@ public final class Unpacked {
       return inJar.toString().equals(".lock");
     }
     String resource = "/" + inJar.subpath(1, inJar.getNameCount()).toString().replace('\\', '/');
-    return isInProgram(resource) && sum(file).equals(sum(open(resource)));
+    return isInProgram(resource) && isSame(file, resource);
+  }
+
+  private static boolean isSame(Path file, String resource) throws IOException {
+    try (InputStream found = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS);
+        InputStream own = open(resource)) {
+      byte[] expected;
+      do {
+        expected = own.readNBytes(BLOCK);
+        if (!Arrays.equals(expected, found.readNBytes(BLOCK))) {
+          return false;
+        }
+      } while (expected.length > 0);
+      return true;
+    }
   }
 
   private static boolean isInProgram(String resource) {
