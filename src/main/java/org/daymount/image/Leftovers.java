@@ -12,6 +12,9 @@ final class Leftovers {
   /** Bytes; at least this much must be forgotten, as far as one can tell, to be worth the time. */
   private static final long MOST = 160L << 20;
 
+  /** Bytes in use beyond which what is forgotten goes before more is taken. */
+  private static final long CROWDED = 256L << 20;
+
   private static final AtomicLong LEFT = new AtomicLong();
   private static final AtomicBoolean CLEARING = new AtomicBoolean();
   private static volatile long usedAfterClearing;
@@ -19,13 +22,31 @@ final class Leftovers {
   private Leftovers() {}
 
   /**
+   * Clears the heap where it would otherwise have to grow for a picture although much in it is
+   * forgotten: how far collectors let it grow differs from one Java to the next.
+   *
+   * @param bytes an estimate of what a decoder is going to take
+   */
+  static void makeRoomFor(long bytes) {
+    long used = used();
+    if (used + bytes > CROWDED && used - usedAfterClearing > MOST / 2) {
+      clear();
+    }
+  }
+
+  /**
    * @param bytes an estimate of what a decoder took, and needs no more
    */
   static void add(long bytes) {
     long used = used();
     usedAfterClearing = Math.min(usedAfterClearing, used); // Java clears of its own accord, too
-    boolean much = LEFT.addAndGet(bytes) > MOST && used - usedAfterClearing > MOST;
-    if (much && CLEARING.compareAndSet(false, true)) {
+    if (LEFT.addAndGet(bytes) > MOST && used - usedAfterClearing > MOST) {
+      clear();
+    }
+  }
+
+  private static void clear() {
+    if (CLEARING.compareAndSet(false, true)) {
       System.gc();
       LEFT.set(0);
       usedAfterClearing = used();

@@ -31,6 +31,7 @@ final class MemoryBudget {
     int share = (int) Math.max(1, Math.min(ALL, bytes / MEGABYTE));
     MEGABYTES.acquireUninterruptibly(share);
     try {
+      Leftovers.makeRoomFor(bytes);
       return work.run();
     } finally {
       MEGABYTES.release(share);
