@@ -96,12 +96,14 @@ public final class MonthMaker {
    * @throws RunFailed when there is nothing to make a month of, or the note cannot be read
    */
   public Month make(Request request, Consumer<NoteInUse.Reading> noteRead) {
-    Surveyed surveyed = surveyed(request, month -> {});
-    Choices choices =
-        PersonsFiles.choices(request.out().choices(surveyed.month()), surveyed.month());
-    Picked picked = pick(request, surveyed, choices);
+    Surveyed surveyed = surveyed(request, month -> choices(request, month)); // or tells at once
+    Picked picked = pick(request, surveyed, choices(request, surveyed.month()));
     picked.album().note().ifPresent(noteRead);
     return finish(request, surveyed, picked);
+  }
+
+  private static Choices choices(Request request, YearMonth month) {
+    return PersonsFiles.choices(request.out().choices(month), month);
   }
 
   /**

@@ -123,6 +123,22 @@ class OddTextsTest {
     }
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "folder, is a folder",
+    "pipe, is no ordinary file",
+    "huge, is larger than",
+    "zeros, is damaged",
+  })
+  void whatIsNoChoicesIsRefusedBeforeAPictureIsLookedAt(String kind, String fact) throws Exception {
+    Path file = Files.createDirectories(home.resolve("out")).resolve("choices.json");
+    make(kind, file);
+    Shell.Result run = sheets();
+    assertEquals(1, run.code(), run.err());
+    assertTrue(run.err().contains("choices.json") && run.err().contains(fact), run.err());
+    assertTrue(!run.err().contains("looking at pictures"), "too late: " + run.err());
+  }
+
   @Test
   void aFolderOfATextsNameIsSaidAndTheMonthIsMade() throws IOException {
     Files.createDirectory(photos.resolve("note.txt"));
