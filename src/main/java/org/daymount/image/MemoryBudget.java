@@ -9,9 +9,14 @@ import java.util.concurrent.Semaphore;
  */
 final class MemoryBudget {
   private static final int MEGABYTE = 1 << 20;
+
+  /**
+   * Half of what the ready program is given; Java alone allows itself a quarter of the machine's.
+   */
+  private static final int MOST = 256;
+
   private static final int ALL =
-      (int)
-          Math.max(1, Math.min(Integer.MAX_VALUE, Runtime.getRuntime().maxMemory() / 2 / MEGABYTE));
+      (int) Math.max(1, Math.min(MOST, Runtime.getRuntime().maxMemory() / 2 / MEGABYTE));
 
   /** In order of arrival, so that a large one gets its turn. */
   private static final Semaphore MEGABYTES = new Semaphore(ALL, true);
