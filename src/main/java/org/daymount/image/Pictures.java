@@ -3,6 +3,8 @@ package org.daymount.image;
 import java.awt.image.BufferedImage;
 import java.io.EOFException;
 import java.io.IOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
 import java.util.Optional;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFormat;
@@ -194,7 +196,14 @@ public final class Pictures {
     return e != null && (e instanceof EOFException || endedEarly(e.getCause()));
   }
 
+  /** Without the way to the file, which would be shown and kept. */
   private static String reason(Throwable e) {
+    if (e instanceof NoSuchFileException) {
+      return "it is no longer there";
+    }
+    if (e instanceof FileSystemException refused) {
+      return refused.getReason() == null ? "it may not be read" : refused.getReason();
+    }
     String said = e.getMessage();
     return said == null || said.isBlank() ? e.getClass().getSimpleName() : said.strip();
   }

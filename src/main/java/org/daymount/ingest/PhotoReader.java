@@ -1,13 +1,10 @@
 package org.daymount.ingest;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
-import java.security.MessageDigest;
 import java.time.LocalDateTime;
-import java.util.HexFormat;
 import java.util.Optional;
 import java.util.function.LongPredicate;
 import org.daymount.cache.Cache;
@@ -26,7 +23,6 @@ import org.daymount.problem.UnusablePicture;
 
 /** One file to one photo, one problem, or both. Safe to share between threads. */
 final class PhotoReader {
-  private static final int BUFFER = 1 << 16;
 
   /**
    * @param photo what is known; empty when not even a size is
@@ -137,7 +133,7 @@ final class PhotoReader {
   private FileFacts read(Path path, long bytes) throws IOException {
     PictureHeader header = headers.stated(path);
     Tags tags = tagReader.read(path, header.format());
-    String sum = isShared.test(bytes) ? sha256(path) : "the only one of " + bytes + " bytes";
+    String sum = isShared.test(bytes) ? Sha256.ofFile(path) : "the only one of " + bytes + " bytes";
     Optional<String> colourRemark =
         datesOnly ? Optional.empty() : colours.whyIgnored(path, header.format());
     try {
@@ -204,17 +200,6 @@ final class PhotoReader {
         }
       }
       default -> {}
-    }
-  }
-
-  private static String sha256(Path path) throws IOException {
-    try (InputStream in = Files.newInputStream(path)) {
-      MessageDigest digest = Sha256.digest();
-      byte[] buffer = new byte[BUFFER];
-      for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
-        digest.update(buffer, 0, read);
-      }
-      return HexFormat.of().formatHex(digest.digest());
     }
   }
 }

@@ -12,6 +12,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.daymount.cache.Cache;
+import org.daymount.file.Sha256;
 import org.daymount.image.Pictures;
 import org.daymount.image.PrintJpegEncoder;
 import org.daymount.month.Month;
@@ -31,6 +32,9 @@ import org.daymount.output.SheetPrints;
 import org.daymount.output.SheetsPdf;
 import org.daymount.output.SmallCopies;
 import org.daymount.output.Written;
+import org.daymount.photo.Photo;
+import org.daymount.photo.PhotoFormat;
+import org.daymount.sheet.PieceContent;
 
 /**
  * Draws a finished month into its folder. A file that an earlier run drew from the same, and that
@@ -157,9 +161,26 @@ public final class MonthWriter {
               sheet.file(),
               Recipe.of(
                   "sheet", sheet.sheet(), sheet.content(), ppi, margin, month.settings().lighter()),
-              () -> PrintJpegEncoder.encode(painter.paint(sheet, margin, ppi), ppi)));
+              () -> {
+                byte[] painted = PrintJpegEncoder.encode(painter.paint(sheet, margin, ppi), ppi);
+                refuseWhatChanged(sheet);
+                return painted;
+              }));
     }
     return drawAll(folder, files, jobs);
+  }
+
+  /** What is printed must be what was looked at and chosen. */
+  private static void refuseWhatChanged(MonthSheet sheet) throws IOException {
+    for (PieceContent content : sheet.content().values()) {
+      if (content.picture().isPresent()) {
+        Photo photo = content.picture().get().photo();
+        if (photo.format() != PhotoFormat.CLIP
+            && !Sha256.ofFile(photo.file().path()).equals(photo.sha256())) {
+          throw new RunFailed(photo.file().name() + " was changed while this ran; run it again");
+        }
+      }
+    }
   }
 
   /**
@@ -196,7 +217,9 @@ public final class MonthWriter {
       if (e.getCause() instanceof IOException unreadable) {
         throw new RunFailed(unreadable.getMessage() + "; run it again without that file");
       }
-      throw new IllegalStateException(e.getCause());
+      throw e.getCause() instanceof RunFailed changed
+          ? changed
+          : new IllegalStateException(e.getCause());
     } finally {
       workers.shutdownNow();
     }

@@ -3,6 +3,7 @@ package org.daymount.pipeline;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
@@ -149,6 +150,32 @@ class EarlierRunsTest {
     Files.delete(sheet);
     assertEquals(List.of("sheets/sheet-02.jpg"), run());
     assertArrayEquals(whole, Files.readAllBytes(sheet));
+  }
+
+  /** After the pictures were looked at, before they are printed. */
+  @Test
+  void aPhotoThatChangesWhileTheProgramRunsIsNotPrintedForTheOneThatWasChosen() throws IOException {
+    Map<String, byte[]> before = output("out");
+    for (String change : List.of("another", "gone")) {
+      Month month =
+          new MonthMaker(new Pictures(), Progress.SILENT).make(request("out"), note -> {});
+      Path chosen = photos.resolve("c.jpg");
+      Files.delete(chosen);
+      if (change.equals("another")) {
+        Files.copy(photos.resolve("d.jpg"), chosen);
+      }
+      MonthWriter writer = new MonthWriter(new Pictures(), new MonthJson("test"), Progress.SILENT);
+      RunFailed failed =
+          assertThrows(RunFailed.class, () -> writer.write(month, home.resolve("out"), false, 2));
+      assertEquals(
+          change.equals("another")
+              ? "c.jpg was changed while this ran; run it again"
+              : "c.jpg: cannot be decoded (it is no longer there); open it in a viewer, or copy it"
+                  + " again; run it again without that file",
+          failed.getMessage());
+      assertSame(before, output("out"));
+      Files.copy(saved.resolve("pictures/c.jpg"), chosen, StandardCopyOption.REPLACE_EXISTING);
+    }
   }
 
   private static void assertSameAsWithoutMemory() throws IOException {
