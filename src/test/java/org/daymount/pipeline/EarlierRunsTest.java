@@ -164,7 +164,8 @@ class EarlierRunsTest {
       if (change.equals("another")) {
         Files.copy(photos.resolve("d.jpg"), chosen);
       }
-      MonthWriter writer = new MonthWriter(new Pictures(), new MonthJson("test"), Progress.SILENT);
+      MonthWriter writer =
+          new MonthWriter(new Pictures(), new MonthJson("test"), Progress.SILENT, Cache.NONE);
       RunFailed failed =
           assertThrows(RunFailed.class, () -> writer.write(month, home.resolve("out"), false, 2));
       assertEquals(
