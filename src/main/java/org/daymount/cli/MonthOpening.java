@@ -20,10 +20,10 @@ import org.daymount.ingest.IngestSettings;
 import org.daymount.look.detect.Detectors;
 import org.daymount.month.MonthPhoto;
 import org.daymount.pipeline.DaysFinder;
-import org.daymount.pipeline.PersonsFiles;
 import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.RunFailed;
+import org.daymount.pipeline.UserFiles;
 import org.daymount.review.MonthOpener;
 import org.daymount.review.ReviewServer;
 import org.daymount.start.MonthChoice;
@@ -90,7 +90,7 @@ final class MonthOpening implements MonthOpener {
       Request request = command(choice).request();
       YearMonth month = YearMonth.parse(choice.month());
       // now, while what was chosen still stands on the page; opening would find it too
-      PersonsFiles.choices(request.out().choices(month), month);
+      UserFiles.choices(request.out().choices(month), month);
       return Optional.empty();
     } catch (ParameterException | RunFailed e) {
       return Optional.of(e.getMessage());

@@ -10,7 +10,7 @@ import org.daymount.note.MonthNote;
 import org.daymount.note.NoteParser;
 import org.daymount.note.NoteTable;
 import org.daymount.note.NoteWriter;
-import org.daymount.pipeline.PersonsFiles;
+import org.daymount.pipeline.UserFiles;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -61,7 +61,7 @@ final class NoteCommand extends ContextCommand {
     if (file != null) {
       MonthNote note =
           NoteParser.parse(
-              PersonsFiles.note(context.here().resolve(file)),
+              UserFiles.note(context.here().resolve(file)),
               album().names(),
               Optional.ofNullable(month),
               context.locale());
@@ -84,6 +84,6 @@ final class NoteCommand extends ContextCommand {
   private AlbumFile album() {
     return album == null
         ? AlbumFile.NONE
-        : AlbumFileParser.parse(PersonsFiles.album(context.here().resolve(album)));
+        : AlbumFileParser.parse(UserFiles.album(context.here().resolve(album)));
   }
 }

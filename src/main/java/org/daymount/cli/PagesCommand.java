@@ -15,7 +15,7 @@ import org.daymount.output.OutputFolder;
 import org.daymount.output.PagePictures;
 import org.daymount.output.PagesPdf;
 import org.daymount.pipeline.AlbumAhead;
-import org.daymount.pipeline.PersonsFiles;
+import org.daymount.pipeline.UserFiles;
 import org.daymount.problem.Problem;
 import org.daymount.problem.UnusablePicture;
 import org.daymount.problem.Warning;
@@ -137,8 +137,7 @@ final class PagesCommand extends ContextCommand {
             "there is no ready-made page to plan; describe one in album.txt (base quay, and a line"
                 + " for each place), or give a note with --note");
       }
-      Optional<String> typed =
-          notePath.map(path -> PersonsFiles.note(context.here().resolve(path)));
+      Optional<String> typed = notePath.map(path -> UserFiles.note(context.here().resolve(path)));
       YearMonth wanted = month(typed, album);
       String note = typed.orElseGet(() -> NoteWriter.blank(wanted, album));
       return AlbumAhead.plan(

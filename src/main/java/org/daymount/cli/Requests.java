@@ -19,9 +19,9 @@ import org.daymount.ingest.ClockCorrections;
 import org.daymount.ingest.IngestSettings;
 import org.daymount.month.Settings;
 import org.daymount.page.PageSettings;
-import org.daymount.pipeline.OutputPlace;
-import org.daymount.pipeline.PersonsFiles;
+import org.daymount.pipeline.OutputLocation;
 import org.daymount.pipeline.Request;
+import org.daymount.pipeline.UserFiles;
 import org.daymount.unit.PaperSize;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -40,14 +40,14 @@ final class Requests {
       List<Path> folders = photos(spec, context, photos);
       out.ifPresent(given -> checkApart(context, folders, given));
       Optional<Path> note = TextFiles.note(spec, context, pages, folders);
-      note.map(context.here()::resolve).ifPresent(PersonsFiles::note); // now, not minutes later
+      note.map(context.here()::resolve).ifPresent(UserFiles::note); // now, not minutes later
       AlbumFile album = TextFiles.album(spec, context, pages.album, note);
       return new Request(
           folders,
           out.map(List::of).orElseGet(() -> earlierOutput(context)),
           days(photos),
           note,
-          new OutputPlace(context.here(), out),
+          new OutputLocation(context.here(), out),
           AlbumDefaults.of(pages.space, pages.reveal).with(album),
           new CropSettings(
               pages.print.ppi, pages.minPpi, CropSettings.SAFE_EDGE.max(pages.labTrim)),

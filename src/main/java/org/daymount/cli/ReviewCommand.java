@@ -17,7 +17,7 @@ import org.daymount.pipeline.MonthWriter;
 import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.RunFailed;
-import org.daymount.pipeline.Surveyed;
+import org.daymount.pipeline.Survey;
 import org.daymount.review.ReviewServer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -102,7 +102,7 @@ final class ReviewCommand extends ContextCommand {
     Pictures pictures = new Pictures();
     try {
       refuseSecond(request);
-      Surveyed surveyed =
+      Survey surveyed =
           new MonthMaker(pictures, terminal.and(server.opening()), cache)
               .survey(request, month -> refuseSecond(request, month));
       // kept at once: whoever ends the review now need not wait for all this again

@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.daymount.album.AlbumFile;
 import org.daymount.album.AlbumFileParser;
 import org.daymount.ingest.DateTable;
-import org.daymount.pipeline.PersonsFiles;
+import org.daymount.pipeline.UserFiles;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
@@ -55,7 +55,7 @@ final class TextFiles {
         named != null
             ? Optional.of(named)
             : note.flatMap(written -> beside(context, written.resolveSibling(ALBUM)));
-    return file.map(path -> AlbumFileParser.parse(PersonsFiles.album(context.here().resolve(path))))
+    return file.map(path -> AlbumFileParser.parse(UserFiles.album(context.here().resolve(path))))
         .orElse(AlbumFile.NONE);
   }
 

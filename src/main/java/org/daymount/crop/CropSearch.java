@@ -29,7 +29,7 @@ final class CropSearch {
   private static final int STEPS = 2000; // offsets tried at most, evenly spread
 
   private final SlidingWindow slide;
-  private final Interest interest;
+  private final SaliencyProfile interest;
   private final List<Face> faces;
   private final List<WeightedBox> sure;
   private final FaceRoom room;
@@ -42,7 +42,7 @@ final class CropSearch {
   CropSearch(AnalysedPhoto looked, PaperSize piece, CropSettings settings) {
     PixelSize picture = looked.photo().size();
     this.slide = SlidingWindow.of(picture, piece);
-    this.interest = new Interest(looked.measures(), picture, slide);
+    this.interest = new SaliencyProfile(looked.measures(), picture, slide);
     this.faces = looked.measures().mainFaces(picture);
     this.sure =
         WeightedBox.all(looked.measures(), picture).stream()

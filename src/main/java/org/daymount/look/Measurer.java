@@ -36,7 +36,7 @@ public final class Measurer {
     SaliencyMap map = SaliencyMapper.map(small);
     return new Measures(
         Sharpness.of(luma).weighted(map),
-        Clarity.of(luma).whole(),
+        DefocusEstimate.of(luma).whole(),
         Exposure.of(luma),
         Fingerprinter.of(small),
         map,
@@ -58,7 +58,7 @@ public final class Measurer {
     int beside = (int) (AROUND * part.width());
     int over = (int) (AROUND * part.height());
     return new MainLook(
-        Clarity.of(luma).inside(part.grown(beside, over, beside, over)),
+        DefocusEstimate.of(luma).inside(part.grown(beside, over, beside, over)),
         Exposure.of(there),
         Math.max(there.quantile(0.95), luma.quantile(0.98)));
   }

@@ -16,7 +16,7 @@ final class SaliencyMapper {
   static SaliencyMap map(Rgb small) {
     Lab lab = Lab.of(small);
     Plane barrier = MinimumBarrierDistance.of(lab);
-    Plane border = BorderColour.of(lab);
+    Plane border = Backgroundness.of(lab);
     double barrierMean = barrier.mean() + 1e-6;
     double borderMean = border.mean() + 1e-6;
     Plane sum = Plane.empty(small.width(), small.height());

@@ -10,8 +10,8 @@ import org.daymount.crop.Crop;
 import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
-import org.daymount.pick.Candidate;
 import org.daymount.pick.Score;
+import org.daymount.pick.ScoredCandidate;
 import org.daymount.pick.SpacePick;
 import org.daymount.unit.Length;
 import org.daymount.unit.Orientation;
@@ -45,7 +45,7 @@ record SpaceJson(
 
   /** One of the next best. */
   record RunnerUp(String file, double score, List<String> reasons) {
-    static RunnerUp of(Candidate candidate) {
+    static RunnerUp of(ScoredCandidate candidate) {
       return new RunnerUp(
           candidate.photo().file().name(), candidate.score().total(), candidate.reasons());
     }
@@ -58,10 +58,10 @@ record SpaceJson(
       MonthSpace monthSpace, Map<PhotoFile, ExifOrientation> asTagged, FolderNames folders) {
     SpacePick pick = monthSpace.pick();
     Space space = pick.space();
-    Optional<Score> score = pick.hero().map(Candidate::score);
-    Optional<Photo> photo = pick.hero().map(Candidate::photo);
+    Optional<Score> score = pick.hero().map(ScoredCandidate::score);
+    Optional<Photo> photo = pick.hero().map(ScoredCandidate::photo);
     Optional<Integer> turns = photo.map(shown -> turns(shown, asTagged));
-    Optional<Crop> crop = pick.hero().map(Candidate::crop);
+    Optional<Crop> crop = pick.hero().map(ScoredCandidate::crop);
     PaperSize piece = crop.map(Crop::piece).orElseGet(() -> space.pieceSize(pick.direction()));
     return new SpaceJson(
         space.name(),

@@ -7,8 +7,8 @@ import org.daymount.look.Subject;
 import org.daymount.month.MonthDay;
 import org.daymount.month.MonthSpace;
 import org.daymount.photo.Photo;
-import org.daymount.pick.Candidate;
 import org.daymount.pick.Score;
+import org.daymount.pick.ScoredCandidate;
 import org.daymount.pick.SpacePick;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.Units;
@@ -78,7 +78,7 @@ final class DaySection {
         + (space.pick().chosenBy() == SpacePick.ChosenBy.PERSON ? ", your choice" : "");
   }
 
-  private void whole(Html page, Candidate hero) {
+  private void whole(Html page, ScoredCandidate hero) {
     Photo photo = hero.photo();
     Optional<String> address = copies.dataAddress(photo, SmallCopies.HERO_EDGE);
     if (address.isEmpty()) {
@@ -150,7 +150,7 @@ final class DaySection {
         .raw("</table></details>\n");
   }
 
-  private void runnerUp(Html page, Candidate candidate) {
+  private void runnerUp(Html page, ScoredCandidate candidate) {
     page.raw("<li>");
     copies
         .dataAddress(candidate.photo(), SmallCopies.SMALL_EDGE)

@@ -11,7 +11,7 @@ import org.daymount.month.MonthDay;
 import org.daymount.month.MonthPhoto;
 import org.daymount.month.MonthSpace;
 import org.daymount.photo.Photo;
-import org.daymount.pick.Candidate;
+import org.daymount.pick.ScoredCandidate;
 import org.daymount.problem.Warning;
 
 /**
@@ -62,9 +62,9 @@ public final class IndexPage {
   private void preparePictures(Month month) {
     List<MonthSpace> spaces = month.days().stream().flatMap(day -> day.spaces().stream()).toList();
     Stream<Photo> heroes =
-        spaces.stream().flatMap(s -> s.pick().hero().stream()).map(Candidate::photo);
+        spaces.stream().flatMap(s -> s.pick().hero().stream()).map(ScoredCandidate::photo);
     Stream<Photo> others =
-        spaces.stream().flatMap(s -> s.pick().runnersUp().stream()).map(Candidate::photo);
+        spaces.stream().flatMap(s -> s.pick().runnersUp().stream()).map(ScoredCandidate::photo);
     heroes
         .parallel()
         .forEach(

@@ -12,7 +12,7 @@ import org.daymount.month.MonthSpace;
 import org.daymount.output.PageCanvas.Look;
 import org.daymount.page.AlbumPage;
 import org.daymount.page.Place;
-import org.daymount.pick.Candidate;
+import org.daymount.pick.ScoredCandidate;
 import org.daymount.pick.SpacePick;
 import org.daymount.unit.Length;
 import org.daymount.unit.PaperBox;
@@ -103,7 +103,7 @@ public final class PageDrawing {
       canvas.word(waiting, box);
       return;
     }
-    Candidate hero = space.hero().get();
+    ScoredCandidate hero = space.hero().get();
     Crop crop = hero.crop();
     canvas.rectangle(box, Look.PRINT);
     PaperSize lying = place.turned() ? crop.picture().turned() : crop.picture();

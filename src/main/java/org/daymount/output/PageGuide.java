@@ -10,7 +10,7 @@ import org.daymount.month.MonthDay;
 import org.daymount.month.MonthSpace;
 import org.daymount.page.AlbumPage;
 import org.daymount.page.Place;
-import org.daymount.pick.Candidate;
+import org.daymount.pick.ScoredCandidate;
 import org.daymount.pick.SpacePick;
 import org.daymount.unit.Length;
 
@@ -71,7 +71,7 @@ final class PageGuide {
     if (pick.hero().isEmpty()) {
       return capital(Missing.wanted(pick, month.units())) + ": still missing.";
     }
-    Candidate hero = pick.hero().get();
+    ScoredCandidate hero = pick.hero().get();
     return pieces(space.pieces())
         + ": "
         + DayWords.space(pick.space(), pick.direction(), month.units())

@@ -102,7 +102,7 @@ public final class BurstFinder {
     if (best == null && alone) {
       groups.add(clip);
     } else if (best == null) {
-      Contender leading = BurstWinner.of(clip);
+      Candidate leading = BurstWinner.of(clip);
       best = new ArrayList<>(List.of(leading.looked()));
       groups.add(best);
       beaten.put(best, new ArrayList<>(leading.alike()));
@@ -136,9 +136,9 @@ public final class BurstFinder {
     }
     Fingerprint one = a.measures().fingerprint();
     Fingerprint two = b.measures().fingerprint();
-    return SamePicture.anyTime(one, two)
+    return NearDuplicates.anyTime(one, two)
         || marked.equals(b.photo().burst())
             && SameScene.taken(a.photo(), b.photo(), AT_ONCE)
-            && SamePicture.atOnce(one, two);
+            && NearDuplicates.atOnce(one, two);
   }
 }

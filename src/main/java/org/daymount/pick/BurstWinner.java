@@ -19,7 +19,7 @@ public final class BurstWinner {
   /**
    * @param frames of one burst, at least one
    */
-  public static Contender of(List<AnalysedPhoto> frames) {
+  public static Candidate of(List<AnalysedPhoto> frames) {
     boolean allClose =
         frames.stream()
             .allMatch(f -> f.measures().close().map(CloseLook::sharpnessThere).orElse(0.0) > 0);
@@ -39,7 +39,7 @@ public final class BurstWinner {
       }
     }
     AnalysedPhoto first = winner;
-    return new Contender(first, ordered.stream().filter(f -> f != first).toList());
+    return new Candidate(first, ordered.stream().filter(f -> f != first).toList());
   }
 
   private static double sharpness(Measures measures, boolean close) {

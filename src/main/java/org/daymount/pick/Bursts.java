@@ -60,8 +60,8 @@ public record Bursts(Map<LocalDate, List<Burst>> byDay) {
   }
 
   /** Of each burst the frame that stands for it, per day and in order of time. */
-  public Map<LocalDate, List<Contender>> contenders(CloseLooks close) {
-    Map<LocalDate, List<Contender>> contenders = new TreeMap<>();
+  public Map<LocalDate, List<Candidate>> contenders(CloseLooks close) {
+    Map<LocalDate, List<Candidate>> contenders = new TreeMap<>();
     byDay.forEach(
         (day, bursts) ->
             contenders.put(day, bursts.stream().map(one -> contender(one, close)).toList()));
@@ -84,14 +84,14 @@ public record Bursts(Map<LocalDate, List<Burst>> byDay) {
   }
 
   /** Frames that nobody looked at closely cannot win over those that were. */
-  private static Contender contender(Burst burst, CloseLooks closeLooks) {
-    Contender best = bestPhoto(burst, closeLooks);
+  private static Candidate contender(Burst burst, CloseLooks closeLooks) {
+    Candidate best = bestPhoto(burst, closeLooks);
     List<AnalysedPhoto> alike = new ArrayList<>(best.alike());
     alike.addAll(burst.beaten());
-    return new Contender(best.looked(), alike);
+    return new Candidate(best.looked(), alike);
   }
 
-  private static Contender bestPhoto(Burst burst, CloseLooks closeLooks) {
+  private static Candidate bestPhoto(Burst burst, CloseLooks closeLooks) {
     List<AnalysedPhoto> frames = closeLooks.frames(burst.photos());
     boolean anySound = frames.stream().anyMatch(frame -> !frame.isDamaged());
     List<AnalysedPhoto> close =
@@ -101,10 +101,10 @@ public record Bursts(Map<LocalDate, List<Burst>> byDay) {
     if (close.isEmpty()) {
       return BurstWinner.of(frames);
     }
-    Contender best = BurstWinner.of(close);
+    Candidate best = BurstWinner.of(close);
     List<AnalysedPhoto> alike = new ArrayList<>(best.alike());
     frames.stream().filter(f -> !close.contains(f)).forEach(alike::add);
-    return new Contender(best.looked(), alike);
+    return new Candidate(best.looked(), alike);
   }
 
   private static List<Burst> promising(List<Burst> day) {

@@ -1,21 +1,25 @@
 package org.daymount.pick;
 
 import java.util.List;
-import org.daymount.crop.Crop;
+import java.util.stream.Stream;
 import org.daymount.look.AnalysedPhoto;
-import org.daymount.photo.Photo;
 
 /**
- * A photo tried in one space.
+ * A picture that may become a day's hero: the best frame of its burst, or a picture taken once.
  *
- * @param reasons in words a person would use, strongest first
+ * @param alike the other frames of the burst, best first
  */
-public record Candidate(AnalysedPhoto looked, Crop crop, Score score, List<String> reasons) {
+public record Candidate(AnalysedPhoto looked, List<AnalysedPhoto> alike) {
   public Candidate {
-    reasons = List.copyOf(reasons);
+    alike = List.copyOf(alike);
   }
 
-  public Photo photo() {
-    return looked.photo();
+  /** The picture and those alike, best first. */
+  public Stream<AnalysedPhoto> frames() {
+    return Stream.concat(Stream.of(looked), alike.stream());
+  }
+
+  public int burstSize() {
+    return 1 + alike.size();
   }
 }

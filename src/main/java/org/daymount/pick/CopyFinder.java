@@ -28,13 +28,13 @@ public final class CopyFinder {
           .thenComparing(Photo::file);
 
   /** Files with the same content as a better one; nothing needs to be decoded for it. */
-  public List<Copy> exact(List<Photo> photos) {
+  public List<Duplicate> exact(List<Photo> photos) {
     Map<String, Photo> kept = new HashMap<>();
-    List<Copy> copies = new ArrayList<>();
+    List<Duplicate> copies = new ArrayList<>();
     for (Photo photo : photos.stream().sorted(WORTH).toList()) {
       Photo first = kept.putIfAbsent(photo.sha256(), photo);
       if (first != null) {
-        copies.add(new Copy(photo.file(), first.file(), true));
+        copies.add(new Duplicate(photo.file(), first.file(), true));
       }
     }
     return byFile(copies);
@@ -45,7 +45,7 @@ public final class CopyFinder {
    * fewer pixels, and with no date of its own that speaks against it. The copy points to the
    * largest original. Exact copies should be left out first.
    */
-  public List<Copy> smaller(List<AnalysedPhoto> photos) {
+  public List<Duplicate> smaller(List<AnalysedPhoto> photos) {
     List<AnalysedPhoto> largestFirst =
         photos.stream()
             .sorted(
@@ -53,13 +53,13 @@ public final class CopyFinder {
                     .thenComparing(AnalysedPhoto::photo, WORTH))
             .toList();
     Set<PhotoFile> known = new HashSet<>();
-    List<Copy> copies = new ArrayList<>();
+    List<Duplicate> copies = new ArrayList<>();
     for (AnalysedPhoto looked : largestFirst) {
       original(looked, largestFirst, known)
           .ifPresent(
               original -> {
                 known.add(looked.photo().file());
-                copies.add(new Copy(looked.photo().file(), original.photo().file(), false));
+                copies.add(new Duplicate(looked.photo().file(), original.photo().file(), false));
               });
     }
     return byFile(copies);
@@ -79,7 +79,7 @@ public final class CopyFinder {
         .filter(other -> datesAllow(looked.photo(), other.photo()))
         .filter(
             other ->
-                SamePicture.anyTime(
+                NearDuplicates.anyTime(
                     other.measures().fingerprint(), looked.measures().fingerprint()))
         .findFirst();
   }
@@ -109,7 +109,7 @@ public final class CopyFinder {
     return sameSecond || sentThatDay;
   }
 
-  private static List<Copy> byFile(List<Copy> copies) {
-    return copies.stream().sorted(Comparator.comparing(Copy::file)).toList();
+  private static List<Duplicate> byFile(List<Duplicate> copies) {
+    return copies.stream().sorted(Comparator.comparing(Duplicate::file)).toList();
   }
 }

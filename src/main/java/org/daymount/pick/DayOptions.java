@@ -22,7 +22,7 @@ final class DayOptions {
   private static final double SCENE_TWICE = 2; // more than sound pictures of a day differ by
 
   private final DayPage page;
-  private final List<Contender> contenders;
+  private final List<Candidate> contenders;
   private final Trials known;
   private final List<List<SpaceTrial>> trials;
   private final List<Way> ways;
@@ -43,7 +43,7 @@ final class DayOptions {
     }
   }
 
-  DayOptions(DayPage page, List<Contender> contenders, PersonsChoice choices, Trials known) {
+  DayOptions(DayPage page, List<Candidate> contenders, UserChoice choices, Trials known) {
     this.page = page;
     this.contenders = List.copyOf(contenders);
     this.known = known;
@@ -63,7 +63,7 @@ final class DayOptions {
     return page;
   }
 
-  List<Contender> contenders() {
+  List<Candidate> contenders() {
     return contenders;
   }
 
@@ -76,11 +76,11 @@ final class DayOptions {
   }
 
   private Optional<SpaceTrial> settledBy(
-      PersonsChoice choices, int index, Space space, PickSettings settings) {
+      UserChoice choices, int index, Space space, PickSettings settings) {
     return choices
         .of(page.day(), index)
         .filter(chosen -> chosen.looked().isPresent())
-        .map(chosen -> PersonsTrial.of(chosen, space, settings));
+        .map(chosen -> ChosenCandidate.of(chosen, space, settings));
   }
 
   /**
@@ -126,14 +126,14 @@ final class DayOptions {
 
   /** A day of many tries at one scene would be offered in no other way. */
   private double[][] eachSceneOnce(double[][] worth) {
-    List<Contender> bestFirst =
+    List<Candidate> bestFirst =
         IntStream.range(0, contenders.size())
             .boxed()
             .filter(j -> best(worth, j) > Double.NEGATIVE_INFINITY)
             .sorted(Comparator.comparingDouble((Integer j) -> -best(worth, j)))
             .map(contenders::get)
             .toList();
-    Set<Contender> again = SameScene.triedAgain(bestFirst, known);
+    Set<Candidate> again = SameScene.triedAgain(bestFirst, known);
     double[][] once = new double[worth.length][];
     for (int i = 0; i < worth.length; i++) {
       once[i] = worth[i].clone();
@@ -153,7 +153,7 @@ final class DayOptions {
   }
 
   private static boolean isSettledElsewhere(
-      Contender contender, List<Optional<SpaceTrial>> settled) {
+      Candidate contender, List<Optional<SpaceTrial>> settled) {
     return settled.stream()
         .flatMap(Optional::stream)
         .map(trial -> trial.looked().photo().file())
@@ -169,7 +169,7 @@ final class DayOptions {
         AnalysedPhoto other = filled.get(j).looked();
         sum +=
             Math.max(
-                SAME_ON_ONE_PAGE * Alike.between(one, other),
+                SAME_ON_ONE_PAGE * Similarity.between(one, other),
                 SCENE_TWICE * known.sameScene(one, other));
       }
     }

@@ -25,16 +25,16 @@ public final class HeroPicker {
 
   private final PickSettings settings;
   private final Trials trials;
-  private final PersonsChoice choices;
+  private final UserChoice choices;
 
-  public HeroPicker(PickSettings settings, PersonsChoice choices) {
+  public HeroPicker(PickSettings settings, UserChoice choices) {
     this(new Trials(settings), choices);
   }
 
   /**
    * @param trials of earlier picks from the same pictures
    */
-  public HeroPicker(Trials trials, PersonsChoice choices) {
+  public HeroPicker(Trials trials, UserChoice choices) {
     this.settings = trials.settings();
     this.trials = trials;
     this.choices = choices;
@@ -44,7 +44,7 @@ public final class HeroPicker {
    * @param pages every day of the album, in order
    * @param contenders per day, in order of time; a day without pictures may be absent
    */
-  public List<DayPick> pick(List<DayPage> pages, Map<LocalDate, List<Contender>> contenders) {
+  public List<DayPick> pick(List<DayPage> pages, Map<LocalDate, List<Candidate>> contenders) {
     List<DayOptions> days = new ArrayList<>();
     for (DayPage page : pages) {
       days.add(
@@ -76,10 +76,10 @@ public final class HeroPicker {
     Space space = day.page().spaces().get(index);
     Optional<SpaceTrial> hero = way.heroes().get(index);
     List<SpaceTrial> others = runnersUp(day, index, space, hero, heroes);
-    Optional<PersonsChoice.Chosen> person = choices.of(day.page().day(), index);
-    boolean byPerson = person.flatMap(PersonsChoice.Chosen::looked).isPresent();
+    Optional<UserChoice.Chosen> person = choices.of(day.page().day(), index);
+    boolean byPerson = person.flatMap(UserChoice.Chosen::looked).isPresent();
     if (hero.isEmpty()) {
-      String why = person.map(PersonsChoice.Chosen::why).orElse("");
+      String why = person.map(UserChoice.Chosen::why).orElse("");
       List<String> reasons =
           why.isEmpty() ? Reasons.missing(day, index, way, settings) : List.of(why);
       return new SpacePick(
@@ -108,7 +108,7 @@ public final class HeroPicker {
     return others.isEmpty() ? space.ways().get(0) : others.get(0).way();
   }
 
-  private static List<Candidate> others(List<SpaceTrial> others, SpaceTrial hero) {
+  private static List<ScoredCandidate> others(List<SpaceTrial> others, SpaceTrial hero) {
     return others.stream().map(trial -> trial.candidate(Reasons.runnerUp(trial, hero))).toList();
   }
 
@@ -127,7 +127,7 @@ public final class HeroPicker {
     List<AnalysedPhoto> alike = hero.map(trial -> trial.contender().alike()).orElse(List.of());
     for (AnalysedPhoto frame : alike) {
       if (found.size() < RUNNERS_UP) {
-        found.add(trials.best(new Contender(frame, List.of()), space));
+        found.add(trials.best(new Candidate(frame, List.of()), space));
       }
     }
     return found;

@@ -59,7 +59,7 @@ final class MonthPath {
     double sum = 0;
     for (SpaceTrial one : yesterday.filled()) {
       for (SpaceTrial other : today.filled()) {
-        sum += SAME_AS_YESTERDAY * Alike.between(one.looked(), other.looked());
+        sum += SAME_AS_YESTERDAY * Similarity.between(one.looked(), other.looked());
       }
     }
     return sum;

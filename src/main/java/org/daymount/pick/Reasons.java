@@ -140,7 +140,7 @@ final class Reasons {
         continue;
       }
       for (SpaceTrial before : yesterday.filled()) {
-        if (Alike.between(before.looked(), other.looked()) >= NEARLY_THE_SAME) {
+        if (Similarity.between(before.looked(), other.looked()) >= NEARLY_THE_SAME) {
           return Optional.of(
               "taken before "
                   + other.looked().photo().file().lastName()

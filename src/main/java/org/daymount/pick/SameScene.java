@@ -62,10 +62,10 @@ final class SameScene {
    * @param bestFirst contenders
    * @param known what was found out of two pictures before
    */
-  static Set<Contender> triedAgain(List<Contender> bestFirst, Trials known) {
-    List<Contender> scenes = new ArrayList<>();
-    Set<Contender> again = new HashSet<>();
-    for (Contender one : bestFirst.subList(0, Math.min(COMPARED, bestFirst.size()))) {
+  static Set<Candidate> triedAgain(List<Candidate> bestFirst, Trials known) {
+    List<Candidate> scenes = new ArrayList<>();
+    Set<Candidate> again = new HashSet<>();
+    for (Candidate one : bestFirst.subList(0, Math.min(COMPARED, bestFirst.size()))) {
       if (scenes.stream().anyMatch(s -> known.sameScene(s.looked(), one.looked()) >= SAME)) {
         again.add(one);
       } else {

@@ -16,9 +16,9 @@ import org.daymount.unit.Orientation;
 public record SpacePick(
     Space space,
     Orientation direction,
-    Optional<Candidate> hero,
+    Optional<ScoredCandidate> hero,
     ChosenBy chosenBy,
-    List<Candidate> runnersUp,
+    List<ScoredCandidate> runnersUp,
     List<String> reasons) {
   /** Who settled on the hero. */
   public enum ChosenBy {

@@ -10,12 +10,12 @@ import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
 
 /** One photo tried in one space, in every way the space may lie. */
-record SpaceTrial(Contender contender, Orientation way, Crop crop, Score score) {
+record SpaceTrial(Candidate contender, Orientation way, Crop crop, Score score) {
   /** A print smaller than this on its short side is not a picture of the day any more. */
   private static final Length SMALLEST_PRINT = Length.inches(1);
 
   /** The way that scores best; the space's first way wins a tie. */
-  static SpaceTrial best(Contender contender, Space space, PickSettings settings) {
+  static SpaceTrial best(Candidate contender, Space space, PickSettings settings) {
     SpaceTrial best = null;
     for (Orientation way : space.ways()) {
       SpaceTrial trial = in(contender, space, way, settings);
@@ -26,12 +26,12 @@ record SpaceTrial(Contender contender, Orientation way, Crop crop, Score score) 
     return best;
   }
 
-  static SpaceTrial in(Contender contender, Space space, Orientation way, PickSettings settings) {
+  static SpaceTrial in(Candidate contender, Space space, Orientation way, PickSettings settings) {
     Crop crop = new Cropper().crop(contender.looked(), space.pieceSize(way), settings.crop());
     return of(contender, way, crop, settings);
   }
 
-  static SpaceTrial of(Contender contender, Orientation way, Crop crop, PickSettings settings) {
+  static SpaceTrial of(Candidate contender, Orientation way, Crop crop, PickSettings settings) {
     Score score = Scorer.score(contender.looked(), crop, settings.crop().wanted());
     return new SpaceTrial(contender, way, crop, score);
   }
@@ -45,7 +45,7 @@ record SpaceTrial(Contender contender, Orientation way, Crop crop, Score score) 
     return contender.looked();
   }
 
-  Candidate candidate(List<String> reasons) {
-    return new Candidate(looked(), crop, score, reasons);
+  ScoredCandidate candidate(List<String> reasons) {
+    return new ScoredCandidate(looked(), crop, score, reasons);
   }
 }

@@ -37,7 +37,7 @@ public final class Trials {
     return settings;
   }
 
-  SpaceTrial best(Contender contender, Space space) {
+  SpaceTrial best(Candidate contender, Space space) {
     if (known.size() >= MOST) {
       known.clear();
     }

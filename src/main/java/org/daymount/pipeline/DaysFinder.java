@@ -20,7 +20,7 @@ import org.daymount.month.MonthDay;
 import org.daymount.month.MonthPhoto;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
-import org.daymount.pick.Copies;
+import org.daymount.pick.Duplicates;
 import org.daymount.problem.Problem;
 import org.daymount.problem.Warning;
 
@@ -74,7 +74,7 @@ public final class DaysFinder {
     Ingested found = reader.read(listing, ingest, jobs, progress::step);
     Days days = new DaySorter().sort(found.photos(), settings);
     progress.end();
-    Copies copies = Copies.exact(found.photos());
+    Duplicates copies = Duplicates.exact(found.photos());
     Map<PhotoFile, Problem> problems =
         FileProblems.of(found, days, copies, new Analysis(List.of(), List.of()));
     return new Sorted(
@@ -85,7 +85,7 @@ public final class DaysFinder {
   }
 
   private static List<MonthPhoto> photos(
-      Ingested found, Copies copies, Map<PhotoFile, Problem> problems, DaySettings settings) {
+      Ingested found, Duplicates copies, Map<PhotoFile, Problem> problems, DaySettings settings) {
     Map<PhotoFile, MonthPhoto> photos = new TreeMap<>();
     for (Photo photo : found.all()) {
       photos.put(

@@ -9,7 +9,7 @@ import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Analysis;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
-import org.daymount.pick.Copies;
+import org.daymount.pick.Duplicates;
 import org.daymount.problem.Problem;
 
 /** One problem per file: what explains best why it is not printed. */
@@ -18,7 +18,7 @@ final class FileProblems {
 
   /** Later ones only speak where nothing was said before: damage first, then copies, then dates. */
   static Map<PhotoFile, Problem> of(
-      Ingested ingested, Days days, Copies copies, Analysis firstLook) {
+      Ingested ingested, Days days, Duplicates copies, Analysis firstLook) {
     Map<PhotoFile, Problem> problems = new TreeMap<>();
     add(problems, ingested.problems());
     add(problems, firstLook.problems());

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.daymount.album.DayPage;
-import org.daymount.choices.DaysByPerson;
+import org.daymount.choices.UserDays;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.month.Month;
 import org.daymount.month.MonthDay;
@@ -30,12 +30,12 @@ import org.daymount.sheet.Sheet;
 /** Puts what the stages found and settled together into the finished month. */
 final class MonthAssembler {
   private final Request request;
-  private final Surveyed surveyed;
-  private final Picked picked;
+  private final Survey surveyed;
+  private final Selected picked;
   private final Stories stories;
   private final Map<PhotoFile, Problem> problems;
 
-  MonthAssembler(Request request, Surveyed surveyed, Picked picked, Stories stories) {
+  MonthAssembler(Request request, Survey surveyed, Selected picked, Stories stories) {
     this.request = request;
     this.surveyed = surveyed;
     this.picked = picked;
@@ -99,7 +99,7 @@ final class MonthAssembler {
     Set<PhotoFile> seen = new HashSet<>();
     for (Photo photo : surveyed.found().all()) {
       seen.add(photo.file());
-      Photo dated = DaysByPerson.dated(photo, picked.obeyed());
+      Photo dated = UserDays.dated(photo, picked.obeyed());
       photos.add(
           new MonthPhoto(
               photo.file(),

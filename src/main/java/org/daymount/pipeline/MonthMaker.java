@@ -9,8 +9,8 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.daymount.cache.Cache;
 import org.daymount.choices.Choices;
-import org.daymount.choices.DaysByPerson;
-import org.daymount.choices.PersonsWord;
+import org.daymount.choices.UserDays;
+import org.daymount.choices.UserOverrides;
 import org.daymount.crop.Seams;
 import org.daymount.day.DaySorter;
 import org.daymount.day.Days;
@@ -32,12 +32,12 @@ import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.pick.AloneByTime;
 import org.daymount.pick.Bursts;
-import org.daymount.pick.ChosenByPerson;
-import org.daymount.pick.Copies;
 import org.daymount.pick.DayPick;
+import org.daymount.pick.Duplicates;
 import org.daymount.pick.HeroPicker;
 import org.daymount.pick.PickSettings;
 import org.daymount.pick.Trials;
+import org.daymount.pick.UserChoices;
 import org.daymount.sheet.Packing;
 import org.daymount.sheet.PieceMaker;
 import org.daymount.sheet.SheetJoins;
@@ -96,14 +96,14 @@ public final class MonthMaker {
    * @throws RunFailed when there is nothing to make a month of, or the note cannot be read
    */
   public Month make(Request request, Consumer<NoteInUse.Reading> noteRead) {
-    Surveyed surveyed = surveyed(request, month -> choices(request, month)); // or tells at once
-    Picked picked = pick(request, surveyed, choices(request, surveyed.month()));
+    Survey surveyed = surveyed(request, month -> choices(request, month)); // or tells at once
+    Selected picked = pick(request, surveyed, choices(request, surveyed.month()));
     picked.album().note().ifPresent(noteRead);
     return finish(request, surveyed, picked);
   }
 
   private static Choices choices(Request request, YearMonth month) {
-    return PersonsFiles.choices(request.out().choices(month), month);
+    return UserFiles.choices(request.out().choices(month), month);
   }
 
   /**
@@ -111,7 +111,7 @@ public final class MonthMaker {
    *
    * @param found told the month as soon as the dates are read, before any picture is looked at
    */
-  public Surveyed survey(Request request, Consumer<YearMonth> found) {
+  public Survey survey(Request request, Consumer<YearMonth> found) {
     try {
       return surveyed(request, found);
     } finally {
@@ -120,23 +120,23 @@ public final class MonthMaker {
   }
 
   /** As {@link #survey}; the detectors stay loaded for the pick that follows. */
-  private Surveyed surveyed(Request request, Consumer<YearMonth> found) {
+  private Survey surveyed(Request request, Consumer<YearMonth> found) {
     Ingested read = read(request);
     Days days = new DaySorter().sort(read.photos(), request.daySettings());
-    YearMonth month = days.month().orElseThrow(() -> NothingToDo.noDatedPhoto(request, read));
+    YearMonth month = days.month().orElseThrow(() -> EmptyMonth.noDatedPhoto(request, read));
     found.accept(month);
-    Copies exact = Copies.exact(read.photos());
+    Duplicates exact = Duplicates.exact(read.photos());
     Set<PhotoFile> alone = AloneByTime.of(days, photo -> !exact.isCopy(photo));
     Analysis firstLook =
         firstLook(
             request,
-            exact.withoutCopies(Wanted.of(days)),
+            exact.withoutCopies(PhotosToDecode.of(days)),
             earlierRuns,
             cache != Cache.NONE // a photo is then read once for both looks
                 ? new AheadLooks(alone, detectors(request), remembered, shown)
                 : LookAhead.NONE);
-    Copies copies = exact.andSmaller(firstLook.looked());
-    return new Surveyed(month, read, days, copies, firstLook);
+    Duplicates copies = exact.andSmaller(firstLook.looked());
+    return new Survey(month, read, days, copies, firstLook);
   }
 
   /**
@@ -145,25 +145,25 @@ public final class MonthMaker {
    *
    * @param made as they are saved
    */
-  public Picked pick(Request request, Surveyed surveyed, Choices made) {
+  public Selected pick(Request request, Survey surveyed, Choices made) {
     AlbumPages album = AlbumPages.read(request, surveyed.month(), surveyed.photos(), made);
     Choices choices = album.choices();
-    Days days = DaysByPerson.of(surveyed.days(), surveyed.photos(), choices, request.daySettings());
-    Set<String> chosen = ChosenByPerson.daysByContent(choices).keySet();
+    Days days = UserDays.of(surveyed.days(), surveyed.photos(), choices, request.daySettings());
+    Set<String> chosen = UserChoices.daysByContent(choices).keySet();
     Analysis looked =
         surveyed
             .firstLook()
             .and(
                 firstLook(
                     request,
-                    surveyed.notYetLookedAt(Wanted.byPerson(days, choices, chosen)),
+                    surveyed.notYetLookedAt(PhotosToDecode.byPerson(days, choices, chosen)),
                     remembered,
                     LookAhead.NONE));
     Bursts bursts =
         Bursts.find(
             days,
             looked.looked(),
-            photo -> PersonsWord.takesPart(photo, surveyed.copies().isCopy(photo), choices));
+            photo -> UserOverrides.takesPart(photo, surveyed.copies().isCopy(photo), choices));
     CloseLooks close =
         closeLook(request)
             .look(
@@ -171,16 +171,15 @@ public final class MonthMaker {
                 looked.looked().stream()
                     .filter(one -> chosen.contains(one.photo().sha256()))
                     .toList());
-    ChosenByPerson person =
-        new ChosenByPerson(choices, close.over(looked).values(), surveyed.photos());
+    UserChoices person = new UserChoices(choices, close.over(looked).values(), surveyed.photos());
     List<DayPick> picks =
         new HeroPicker(trials(request), person)
-            .pick(album.pages(), ChosenByPerson.leftFor(bursts.contenders(close), choices));
-    return new Picked(surveyed, album, days, looked, bursts, close, picks);
+            .pick(album.pages(), UserChoices.leftFor(bursts.contenders(close), choices));
+    return new Selected(surveyed, album, days, looked, bursts, close, picks);
   }
 
   /** Lays the picks and stories out on sheets. */
-  public Month finish(Request request, Surveyed surveyed, Picked picked) {
+  public Month finish(Request request, Survey surveyed, Selected picked) {
     PlannedPages pages = pages(request, picked);
     PieceMaker pieces = pieces(request, picked.picks(), pages.stories());
     progress.stage("packing " + pieces.pieces().size() + " pieces", 0);
@@ -193,7 +192,7 @@ public final class MonthMaker {
   }
 
   /** Where everything lies in the album: the part of {@link #finish} that needs no sheets. */
-  public PlannedPages pages(Request request, Picked picked) {
+  public PlannedPages pages(Request request, Selected picked) {
     Stories stories = Stories.of(request, picked);
     PagePlanner.Plan plan =
         new PagePlanner(request.pages())

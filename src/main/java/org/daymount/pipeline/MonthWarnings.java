@@ -23,12 +23,12 @@ import org.daymount.unit.Units;
 /** All that a person should know about the finished month, in the order in which it is told. */
 final class MonthWarnings {
   private final Request request;
-  private final Surveyed surveyed;
-  private final Picked picked;
+  private final Survey surveyed;
+  private final Selected picked;
   private final Stories stories;
   private final Map<PhotoFile, Problem> problems;
 
-  MonthWarnings(Request request, Surveyed surveyed, Picked picked, Stories stories) {
+  MonthWarnings(Request request, Survey surveyed, Selected picked, Stories stories) {
     this.request = request;
     this.surveyed = surveyed;
     this.picked = picked;

@@ -36,14 +36,14 @@ public record NoteInUse(String text, boolean mended, Optional<String> remark) {
    * @param folder where the month is made
    */
   public static Optional<NoteInUse> of(Optional<Path> file, Path folder) {
-    Optional<String> own = file.map(PersonsFiles::note);
+    Optional<String> own = file.map(UserFiles::note);
     Path mended = folder.resolve(MENDED);
     if (!Files.exists(mended)) {
       return own.map(text -> new NoteInUse(text, false, Optional.empty()));
     }
     Path typed = folder.resolve(AS_TYPED);
-    String asTyped = Files.exists(typed) ? PersonsFiles.note(typed) : "";
-    String text = PersonsFiles.note(mended);
+    String asTyped = Files.exists(typed) ? UserFiles.note(typed) : "";
+    String text = UserFiles.note(mended);
     if (asTyped.equals(own.orElse(""))) {
       return Optional.of(new NoteInUse(text, true, Optional.empty()));
     }
@@ -78,10 +78,10 @@ public record NoteInUse(String text, boolean mended, Optional<String> remark) {
   public static void keep(Request request, YearMonth month, String text) throws IOException {
     Path folder = request.out().folder(month);
     Files.createDirectories(folder);
-    String own = request.note().map(PersonsFiles::note).orElse("");
+    String own = request.note().map(UserFiles::note).orElse("");
     Path mended = folder.resolve(MENDED);
     Path typed = folder.resolve(AS_TYPED);
-    boolean sameNote = Files.exists(typed) && PersonsFiles.note(typed).equals(own);
+    boolean sameNote = Files.exists(typed) && UserFiles.note(typed).equals(own);
     if (!sameNote && Files.exists(mended)) {
       WholeFile.setAside(mended, mended); // made of another note, and not in use
     }

@@ -26,7 +26,7 @@ import org.daymount.look.detect.CloseLooks;
 import org.daymount.month.MonthPhoto;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
-import org.daymount.pick.Copies;
+import org.daymount.pick.Duplicates;
 import org.daymount.problem.Problem;
 import org.daymount.unit.PaperSize;
 
@@ -85,7 +85,7 @@ public final class PhotoInspector {
     progress.end();
     Days days = new DaySorter().sort(found.photos(), settings);
     Map<PhotoFile, Problem> problems =
-        new HashMap<>(FileProblems.of(found, days, Copies.exact(found.photos()), first));
+        new HashMap<>(FileProblems.of(found, days, Duplicates.exact(found.photos()), first));
     problems.values().removeIf(problem -> isAboutTheMonth(problem.kind()));
     return inspected(found, problems, first, close, settings, crop);
   }

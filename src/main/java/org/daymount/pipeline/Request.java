@@ -30,7 +30,7 @@ public record Request(
     List<Path> leaveOut,
     DaySettings daySettings,
     Optional<Path> note,
-    OutputPlace out,
+    OutputLocation out,
     AlbumDefaults defaults,
     CropSettings crop,
     IngestSettings ingest,

@@ -21,7 +21,7 @@ record Stories(Map<LocalDate, TypesetStory> byDay) {
   static final Stories NONE = new Stories(Map.of());
 
   /** Where a card is as large as its place, the pages are laid out without cards first. */
-  static Stories of(Request request, Picked picked) {
+  static Stories of(Request request, Selected picked) {
     CardSizes sizes = CardSizes.of(request);
     if (request.cardStyle().fitted()) {
       PagePlanner.Plan bare =

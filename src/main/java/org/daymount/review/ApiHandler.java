@@ -15,7 +15,7 @@ import org.daymount.image.Pictures;
 import org.daymount.pipeline.NoteInUse;
 import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
-import org.daymount.pipeline.Surveyed;
+import org.daymount.pipeline.Survey;
 import org.daymount.problem.UnusablePicture;
 import org.daymount.unit.PaperSize;
 
@@ -89,7 +89,7 @@ final class ApiHandler implements AutoCloseable {
       Pictures pictures,
       SheetWriter writer,
       Request request,
-      Surveyed surveyed,
+      Survey surveyed,
       Cache cache,
       Progress opening,
       String address)

@@ -16,10 +16,10 @@ import org.daymount.choices.PhotoKey;
 import org.daymount.choices.SpaceChoice;
 import org.daymount.ingest.IngestSettings;
 import org.daymount.photo.Photo;
-import org.daymount.pick.Candidate;
 import org.daymount.photo.Taken;
 import org.daymount.pick.DayPick;
-import org.daymount.pipeline.Picked;
+import org.daymount.pick.ScoredCandidate;
+import org.daymount.pipeline.Selected;
 import org.daymount.review.Change.Where;
 import org.daymount.unit.Orientation;
 import org.daymount.unit.PixelBox;
@@ -34,7 +34,7 @@ final class ChangeReader {
   private final ThumbnailCache thumbnails;
   private final IngestSettings ingest;
   private final Choices choices;
-  private final Picked picked;
+  private final Selected picked;
   private final JsonNode asked;
 
   /**
@@ -45,7 +45,7 @@ final class ChangeReader {
       ThumbnailCache thumbnails,
       IngestSettings ingest,
       Choices choices,
-      Picked picked,
+      Selected picked,
       JsonNode asked) {
     this.thumbnails = thumbnails;
     this.ingest = ingest;
@@ -220,7 +220,7 @@ final class ChangeReader {
         .spaces()
         .get(place())
         .hero()
-        .map(Candidate::photo)
+        .map(ScoredCandidate::photo)
         .orElseThrow(() -> refused("there is no picture in this space"));
   }
 

@@ -18,8 +18,8 @@ import org.daymount.note.NoteParser;
 import org.daymount.output.FolderLock;
 import org.daymount.output.OutputException;
 import org.daymount.output.OutputFolder;
-import org.daymount.pipeline.PersonsFiles;
 import org.daymount.pipeline.RunFailed;
+import org.daymount.pipeline.UserFiles;
 
 /**
  * choices.json on the disk, while a review has it to itself. It is written beside its place and
@@ -96,8 +96,8 @@ final class ChoicesStore implements AutoCloseable {
   Choices read() throws IOException {
     Optional<byte[]> bytes = Optional.empty();
     try {
-      bytes = Optional.of(PersonsFiles.bytes(file));
-      Choices choices = PersonsFiles.choices(file, bytes.get(), month);
+      bytes = Optional.of(UserFiles.bytes(file));
+      Choices choices = UserFiles.choices(file, bytes.get(), month);
       known = bytes.get();
       return choices;
     } catch (RunFailed unreadable) {
@@ -113,7 +113,7 @@ final class ChoicesStore implements AutoCloseable {
   /** Whether something else has written the file since it was last read or written here. */
   boolean isChangedByOthers() {
     try {
-      return !Arrays.equals(known, PersonsFiles.bytes(file));
+      return !Arrays.equals(known, UserFiles.bytes(file));
     } catch (RunFailed unreadable) {
       return true;
     }

@@ -10,15 +10,15 @@ import org.daymount.cache.Cache;
 import org.daymount.choices.Choices;
 import org.daymount.image.Pictures;
 import org.daymount.month.Month;
-import org.daymount.pick.Candidate;
+import org.daymount.pick.ScoredCandidate;
 import org.daymount.pipeline.MonthMaker;
 import org.daymount.pipeline.NoteInUse;
-import org.daymount.pipeline.Picked;
 import org.daymount.pipeline.PlannedPages;
 import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.RunFailed;
-import org.daymount.pipeline.Surveyed;
+import org.daymount.pipeline.Selected;
+import org.daymount.pipeline.Survey;
 import org.daymount.problem.UnusablePicture;
 
 /**
@@ -29,13 +29,13 @@ import org.daymount.problem.UnusablePicture;
 final class Editing implements AutoCloseable {
   private final MonthMaker maker;
   private final Request request;
-  private final Surveyed surveyed;
+  private final Survey surveyed;
   private final ThumbnailCache thumbnails;
   private final ChoicesStore store;
   private final Deque<Step> done = new ArrayDeque<>();
   private final Deque<Step> undone = new ArrayDeque<>();
   private Choices choices;
-  private Picked picked;
+  private Selected picked;
   private PlannedPages pages;
   private Optional<String> note;
   private long version = 1;
@@ -51,7 +51,7 @@ final class Editing implements AutoCloseable {
   record Now(
       long version,
       Choices choices,
-      Picked picked,
+      Selected picked,
       PlannedPages pages,
       Optional<Step> undo,
       Optional<Step> redo,
@@ -60,7 +60,7 @@ final class Editing implements AutoCloseable {
   Editing(
       Pictures pictures,
       Request request,
-      Surveyed surveyed,
+      Survey surveyed,
       ThumbnailCache thumbnails,
       Cache cache,
       Progress opening,
@@ -147,14 +147,14 @@ final class Editing implements AutoCloseable {
 
   /** Makes the small pictures of all heroes. */
   void warmUp(ThumbnailCache thumbnails) {
-    Picked now;
+    Selected now;
     synchronized (this) {
       now = picked;
     }
     now.picks().stream()
         .flatMap(day -> day.spaces().stream())
         .flatMap(space -> space.hero().stream())
-        .map(Candidate::photo)
+        .map(ScoredCandidate::photo)
         .parallel()
         .forEach(
             photo -> {

@@ -9,17 +9,17 @@ import org.daymount.choices.PhotoKey;
 import org.daymount.choices.SpaceChoice;
 import org.daymount.pick.DayPick;
 import org.daymount.pick.SpacePick;
-import org.daymount.pipeline.Picked;
+import org.daymount.pipeline.Selected;
 
 /** Pages as they lie finished in the album: with their pictures, crops and stories. */
 final class FinishedPages {
   private final Choices choices;
-  private final Picked picked;
+  private final Selected picked;
 
   /**
    * @param picked what the choices made of the month
    */
-  FinishedPages(Choices choices, Picked picked) {
+  FinishedPages(Choices choices, Selected picked) {
     this.choices = choices;
     this.picked = picked;
   }

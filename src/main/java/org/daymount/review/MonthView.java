@@ -21,13 +21,13 @@ import org.daymount.crop.Crop;
 import org.daymount.day.PhotoDay;
 import org.daymount.look.Face;
 import org.daymount.photo.Photo;
-import org.daymount.pick.Candidate;
 import org.daymount.pick.DayPick;
+import org.daymount.pick.ScoredCandidate;
 import org.daymount.pick.SpacePick;
 import org.daymount.pipeline.NoteInUse;
-import org.daymount.pipeline.Picked;
 import org.daymount.pipeline.Request;
-import org.daymount.pipeline.Surveyed;
+import org.daymount.pipeline.Selected;
+import org.daymount.pipeline.Survey;
 import org.daymount.problem.Warning;
 import org.daymount.unit.Orientation;
 
@@ -46,11 +46,11 @@ final class MonthView {
   private static final double PRINTED_SMALL = 0.4;
 
   private final Request request;
-  private final Surveyed surveyed;
+  private final Survey surveyed;
   private final ThumbnailCache thumbnails;
   private final PagesView pages;
 
-  MonthView(Request request, Surveyed surveyed, ThumbnailCache thumbnails, CardView cards) {
+  MonthView(Request request, Survey surveyed, ThumbnailCache thumbnails, CardView cards) {
     this.request = request;
     this.surveyed = surveyed;
     this.thumbnails = thumbnails;
@@ -58,7 +58,7 @@ final class MonthView {
   }
 
   ObjectNode of(Editing.Now now) {
-    Picked picked = now.picked();
+    Selected picked = now.picked();
     ObjectNode root = NODES.objectNode();
     root.put("version", now.version());
     root.put("title", TITLE.format(surveyed.month()));
@@ -202,7 +202,7 @@ final class MonthView {
       attention.add(chosen ? "file missing" : "picture missing");
     }
     ArrayNode others = node.putArray("next");
-    for (Candidate candidate : pick.runnersUp()) {
+    for (ScoredCandidate candidate : pick.runnersUp()) {
       ObjectNode other = others.addObject();
       other.put("photo", thumbnails.id(candidate.photo().file()));
       other.putPOJO("reasons", candidate.reasons());
@@ -210,7 +210,7 @@ final class MonthView {
     return node;
   }
 
-  private void hero(ObjectNode node, Picked picked, Candidate hero) {
+  private void hero(ObjectNode node, Selected picked, ScoredCandidate hero) {
     Photo shown = hero.photo();
     Crop crop = hero.crop();
     node.put("photo", thumbnails.id(shown.file()));

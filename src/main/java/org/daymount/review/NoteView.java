@@ -18,9 +18,9 @@ import org.daymount.note.NoteMender;
 import org.daymount.note.NoteRemark;
 import org.daymount.note.NoteTable;
 import org.daymount.pipeline.NoteInUse;
-import org.daymount.pipeline.PersonsFiles;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.RunFailed;
+import org.daymount.pipeline.UserFiles;
 
 /**
  * The month note as it was typed, and what was read in it. {@code GET note}; {@code POST note/read}
@@ -117,7 +117,7 @@ final class NoteView implements ViewApi {
   private String seen() {
     return request
         .note()
-        .map(PersonsFiles::note)
+        .map(UserFiles::note)
         .map(text -> Sha256.hex(text.getBytes(StandardCharsets.UTF_8)))
         .orElse("none");
   }

@@ -19,10 +19,10 @@ import org.daymount.look.Subject;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
 import org.daymount.photo.Taken;
-import org.daymount.pick.Candidate;
 import org.daymount.pick.DayPick;
+import org.daymount.pick.ScoredCandidate;
 import org.daymount.pick.SpacePick;
-import org.daymount.pipeline.Picked;
+import org.daymount.pipeline.Selected;
 import org.daymount.problem.Problem;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
@@ -141,7 +141,7 @@ final class PhotosView {
       Optional<Problem> problem,
       Optional<String> group) {
     PhotoFile file = photo.file();
-    Picked picked = now.picked();
+    Selected picked = now.picked();
     Optional<AnalysedPhoto> looked = Optional.ofNullable(picked.looked().get(file));
     Optional<Taken> said = now.choices().takenOf(photo.sha256());
     Photo asFound = thumbnails.photo(thumbnails.id(file)).orElse(photo);
@@ -181,7 +181,7 @@ final class PhotosView {
     return new Point(box.centreX() / whole.width(), box.centreY() / whole.height());
   }
 
-  private static Map<PhotoFile, List<Printed>> places(Picked picked) {
+  private static Map<PhotoFile, List<Printed>> places(Selected picked) {
     Map<PhotoFile, List<Printed>> places = new HashMap<>();
     for (DayPick day : picked.picks()) {
       for (int i = 0; i < day.spaces().size(); i++) {
@@ -197,7 +197,7 @@ final class PhotosView {
   }
 
   private static void add(
-      Map<PhotoFile, List<Printed>> places, Candidate candidate, Printed printed) {
+      Map<PhotoFile, List<Printed>> places, ScoredCandidate candidate, Printed printed) {
     places.computeIfAbsent(candidate.photo().file(), any -> new ArrayList<>()).add(printed);
   }
 }

@@ -15,7 +15,7 @@ import org.daymount.image.Pictures;
 import org.daymount.pipeline.Progress;
 import org.daymount.pipeline.Request;
 import org.daymount.pipeline.RunFailed;
-import org.daymount.pipeline.Surveyed;
+import org.daymount.pipeline.Survey;
 import org.daymount.start.UserFolders;
 
 /**
@@ -116,7 +116,7 @@ public final class ReviewServer implements AutoCloseable {
    * @throws RunFailed when choices.json or the note cannot be read
    */
   public void prepare(
-      Pictures pictures, SheetWriter writer, Request request, Surveyed surveyed, Cache cache) {
+      Pictures pictures, SheetWriter writer, Request request, Survey surveyed, Cache cache) {
     try {
       prepared =
           Optional.of(

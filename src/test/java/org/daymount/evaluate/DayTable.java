@@ -32,11 +32,11 @@ import org.daymount.look.Measurer;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.look.detect.Detectors;
 import org.daymount.pick.Candidate;
-import org.daymount.pick.Contender;
 import org.daymount.pick.HeroPicker;
-import org.daymount.pick.PersonsChoice;
 import org.daymount.pick.PickSettings;
 import org.daymount.pick.Score.Part;
+import org.daymount.pick.ScoredCandidate;
+import org.daymount.pick.UserChoice;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelSize;
 import org.daymount.unit.Ppi;
@@ -119,13 +119,13 @@ final class DayTable {
   }
 
   private static List<Part> score(AnalysedPhoto photo, PickSettings settings) {
-    return new HeroPicker(settings, PersonsChoice.NONE)
-        .pick(List.of(PAGE), Map.of(PAGE.day(), List.of(new Contender(photo, List.of()))))
+    return new HeroPicker(settings, UserChoice.NONE)
+        .pick(List.of(PAGE), Map.of(PAGE.day(), List.of(new Candidate(photo, List.of()))))
         .get(0)
         .spaces()
         .get(0)
         .hero()
-        .map(Candidate::score)
+        .map(ScoredCandidate::score)
         .orElseThrow()
         .parts();
   }

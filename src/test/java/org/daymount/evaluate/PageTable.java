@@ -24,10 +24,10 @@ import org.daymount.look.Measures.CloseLook;
 import org.daymount.photo.Photo;
 import org.daymount.photo.Taken;
 import org.daymount.photo.TakenFrom;
-import org.daymount.pick.Contender;
+import org.daymount.pick.Candidate;
 import org.daymount.pick.HeroPicker;
-import org.daymount.pick.PersonsChoice;
 import org.daymount.pick.PickSettings;
+import org.daymount.pick.UserChoice;
 import org.daymount.testphoto.PhotoBuilder;
 import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
@@ -93,15 +93,15 @@ final class PageTable {
       spaces.add(
           new Space(PaperSize.inches(4, 6).towards(way), Optional.of(way), Optional.empty()));
     }
-    List<Contender> contenders = new ArrayList<>();
+    List<Candidate> contenders = new ArrayList<>();
     for (JsonNode photo : day.path("photos")) {
       contenders.add(
-          new Contender(
+          new Candidate(
               looked(photo.path("file").asText(), LocalTime.parse(photo.path("time").asText())),
               List.of()));
     }
     DayPage page = new DayPage(DAY, DayPage.Kind.PICTURES, spaces, Optional.empty());
-    return new HeroPicker(SETTINGS, PersonsChoice.NONE)
+    return new HeroPicker(SETTINGS, UserChoice.NONE)
         .pick(List.of(page), Map.of(DAY, contenders)).get(0).spaces().stream()
             .map(space -> space.hero().map(h -> h.looked().photo().file().name()).orElse("none"))
             .toList();

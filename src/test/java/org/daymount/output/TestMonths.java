@@ -28,8 +28,8 @@ import org.daymount.page.DayContents;
 import org.daymount.page.PagePlanner;
 import org.daymount.page.PageSettings;
 import org.daymount.photo.Photo;
-import org.daymount.pick.Candidate;
 import org.daymount.pick.Score;
+import org.daymount.pick.ScoredCandidate;
 import org.daymount.pick.SpacePick;
 import org.daymount.sheet.Cut;
 import org.daymount.sheet.Piece;
@@ -215,7 +215,9 @@ final class TestMonths {
         space,
         way,
         crop.map(
-            c -> new Candidate(looked(file), c, new Score(List.of()), List.of("sharpest of 3"))),
+            c ->
+                new ScoredCandidate(
+                    looked(file), c, new Score(List.of()), List.of("sharpest of 3"))),
         SpacePick.ChosenBy.TOOL,
         List.of(),
         crop.isPresent() ? List.of() : List.of("no landscape picture was taken that day"));

@@ -107,7 +107,7 @@ class BurstAndCopyTest {
     for (int i = 0; i < 200; i++) {
       BufferedImage next = Alter.nextFrame(boat, hand);
       var print = measurer.measure(next).fingerprint();
-      if (SamePicture.atOnce(still, print) && !SamePicture.anyTime(still, print)) {
+      if (NearDuplicates.atOnce(still, print) && !NearDuplicates.anyTime(still, print)) {
         return next;
       }
     }
@@ -122,7 +122,8 @@ class BurstAndCopyTest {
     Photo other = photo("b.jpg", "other", LARGE, Taken.at(noon(), TakenFrom.ORIGINAL));
     assertEquals(
         List.of(
-            new Copy(named.file(), dated.file(), true), new Copy(again.file(), dated.file(), true)),
+            new Duplicate(named.file(), dated.file(), true),
+            new Duplicate(again.file(), dated.file(), true)),
         copies.exact(List.of(named, again, other, dated)));
   }
 
@@ -132,8 +133,9 @@ class BurstAndCopyTest {
     AnalysedPhoto original = at("IMG_1.jpg", 0, boat);
     AnalysedPhoto copy = looked("chat.jpg", "2", SMALL, Taken.UNKNOWN, sent);
     AnalysedPhoto other = looked("other.jpg", "3", SMALL, Taken.UNKNOWN, garden);
-    List<Copy> found = copies.smaller(List.of(copy, other, original));
-    assertEquals(List.of(new Copy(copy.photo().file(), original.photo().file(), false)), found);
+    List<Duplicate> found = copies.smaller(List.of(copy, other, original));
+    assertEquals(
+        List.of(new Duplicate(copy.photo().file(), original.photo().file(), false)), found);
     assertEquals(Problem.Kind.SMALLER_COPY, found.get(0).problem().kind());
     assertEquals("is a smaller copy of IMG_1.jpg, which is used", found.get(0).problem().text());
   }
@@ -162,7 +164,7 @@ class BurstAndCopyTest {
     AnalysedPhoto tiny = looked("tiny.jpg", "3", new PixelSize(400, 300), Taken.UNKNOWN, boat);
     assertEquals(
         List.of(original.photo().file(), original.photo().file()),
-        copies.smaller(List.of(tiny, half, original)).stream().map(Copy::original).toList());
+        copies.smaller(List.of(tiny, half, original)).stream().map(Duplicate::original).toList());
   }
 
   private static LocalDateTime noon() {

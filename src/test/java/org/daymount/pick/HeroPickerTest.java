@@ -44,7 +44,7 @@ class HeroPickerTest {
   void aPictureNearlyTheSameAsTheDayBeforesGivesWayToAnotherAndTheReasonSaysSo() {
     AnalysedPhoto ferryAgain = Pictures.of("ferry-again.jpg", LANDSCAPE, FERRY, 0.8);
     List<DayPick> days =
-        new HeroPicker(Pictures.SETTINGS, PersonsChoice.NONE)
+        new HeroPicker(Pictures.SETTINGS, UserChoice.NONE)
             .pick(
                 List.of(page(THIRD, FREE), page(FOURTH, FREE)),
                 Map.of(
@@ -65,7 +65,7 @@ class HeroPickerTest {
   void theDayWithAnotherPictureGivesWayNotTheOneWithout() {
     AnalysedPhoto ferryAgain = Pictures.of("ferry-again.jpg", LANDSCAPE, FERRY, 0.8);
     List<DayPick> days =
-        new HeroPicker(Pictures.SETTINGS, PersonsChoice.NONE)
+        new HeroPicker(Pictures.SETTINGS, UserChoice.NONE)
             .pick(
                 List.of(page(THIRD, FREE), page(FOURTH, FREE)),
                 Map.of(
@@ -79,7 +79,7 @@ class HeroPickerTest {
   void theSamePictureTwiceIsBetterThanAnEmptyDay() {
     AnalysedPhoto ferryAgain = Pictures.of("ferry-again.jpg", LANDSCAPE, FERRY, 0.8);
     List<DayPick> days =
-        new HeroPicker(Pictures.SETTINGS, PersonsChoice.NONE)
+        new HeroPicker(Pictures.SETTINGS, UserChoice.NONE)
             .pick(
                 List.of(page(THIRD, FREE), page(FOURTH, FREE)),
                 Map.of(THIRD, List.of(alone(ferry)), FOURTH, List.of(alone(ferryAgain))));
@@ -116,11 +116,11 @@ class HeroPickerTest {
 
   @Test
   void whatAPersonChoseStaysAndIsNotUsedTwice() {
-    PersonsChoice choice =
+    UserChoice choice =
         (day, space) ->
             space == 1
                 ? Optional.of(
-                    new PersonsChoice.Chosen(
+                    new UserChoice.Chosen(
                         Optional.of(ferry), Optional.empty(), Optional.empty(), ""))
                 : Optional.empty();
     List<SpacePick> spaces =
@@ -173,8 +173,8 @@ class HeroPickerTest {
   }
 
   private static List<SpacePick> pick(DayPage page, AnalysedPhoto... photos) {
-    List<Contender> contenders = Arrays.stream(photos).map(Pictures::alone).toList();
-    return new HeroPicker(Pictures.SETTINGS, PersonsChoice.NONE)
+    List<Candidate> contenders = Arrays.stream(photos).map(Pictures::alone).toList();
+    return new HeroPicker(Pictures.SETTINGS, UserChoice.NONE)
         .pick(List.of(page), Map.of(page.day(), contenders))
         .get(0)
         .spaces();

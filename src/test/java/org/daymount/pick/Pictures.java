@@ -46,7 +46,7 @@ final class Pictures {
     return PhotoBuilder.at(Path.of("june"), name).bytes(1_000_000).sha256(name).size(size).photo();
   }
 
-  static Contender alone(AnalysedPhoto looked) {
-    return new Contender(looked, List.of());
+  static Candidate alone(AnalysedPhoto looked) {
+    return new Candidate(looked, List.of());
   }
 }

@@ -105,8 +105,8 @@ class SameSceneTest {
             DayPage.Kind.PICTURES,
             List.of(space, space),
             Optional.empty());
-    List<Contender> contenders = Arrays.stream(photos).map(Pictures::alone).toList();
-    return new HeroPicker(Pictures.SETTINGS, PersonsChoice.NONE)
+    List<Candidate> contenders = Arrays.stream(photos).map(Pictures::alone).toList();
+    return new HeroPicker(Pictures.SETTINGS, UserChoice.NONE)
         .pick(List.of(page), Map.of(page.day(), contenders)).get(0).spaces().stream()
             .map(space1 -> space1.hero().orElseThrow().looked().photo().file().name())
             .collect(Collectors.toSet());

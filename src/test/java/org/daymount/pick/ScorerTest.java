@@ -108,7 +108,7 @@ class ScorerTest {
     DayPage page =
         new DayPage(
             day, DayPage.Kind.PICTURES, Collections.nCopies(spaces, space), Optional.empty());
-    return new HeroPicker(Pictures.SETTINGS, PersonsChoice.NONE)
+    return new HeroPicker(Pictures.SETTINGS, UserChoice.NONE)
         .pick(List.of(page), Map.of(day, photos.stream().map(Pictures::alone).toList()))
         .get(0)
         .spaces();

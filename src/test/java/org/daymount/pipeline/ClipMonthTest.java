@@ -52,7 +52,7 @@ class ClipMonthTest {
                 TestRequests.of(
                     photos,
                     Optional.empty(),
-                    new OutputPlace(home, Optional.of(Path.of("out"))),
+                    new OutputLocation(home, Optional.of(Path.of("out"))),
                     CropSettings.of(new Ppi(300), new Ppi(200))),
                 note -> {});
     json = new ObjectMapper().readTree(new MonthJson("test").write(month));

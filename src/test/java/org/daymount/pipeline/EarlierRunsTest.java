@@ -231,7 +231,7 @@ class EarlierRunsTest {
     return TestRequests.of(
         photos,
         Optional.of(note),
-        new OutputPlace(home, Optional.of(Path.of(out))),
+        new OutputLocation(home, Optional.of(Path.of(out))),
         CropSettings.of(new Ppi(100), new Ppi(50)));
   }
 

@@ -43,7 +43,7 @@ class NoteInUseTest {
   }
 
   private static String read(Path file) {
-    return PersonsFiles.note(file);
+    return UserFiles.note(file);
   }
 
   @Test

@@ -82,7 +82,7 @@ class RegistryMonthTest {
     return TestRequests.of(
         folder.resolve("pictures"),
         Optional.empty(),
-        new OutputPlace(folder, Optional.empty()),
+        new OutputLocation(folder, Optional.empty()),
         CropSettings.of(new Ppi(300), new Ppi(40))); // the pictures in the jars are small
   }
 

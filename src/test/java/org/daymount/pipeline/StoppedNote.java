@@ -19,7 +19,7 @@ final class StoppedNote {
     return TestRequests.of(
         folder.resolve("pictures"),
         Optional.of(folder.resolve("note.txt")),
-        new OutputPlace(folder, Optional.of(folder.resolve("out"))),
+        new OutputLocation(folder, Optional.of(folder.resolve("out"))),
         CropSettings.of(new Ppi(300), new Ppi(200)));
   }
 

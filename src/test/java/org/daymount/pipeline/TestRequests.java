@@ -24,7 +24,7 @@ import org.daymount.unit.PaperSize;
 final class TestRequests {
   private TestRequests() {}
 
-  static Request of(Path photos, Optional<Path> note, OutputPlace place, CropSettings crop) {
+  static Request of(Path photos, Optional<Path> note, OutputLocation place, CropSettings crop) {
     return new Request(
         List.of(photos),
         List.of(),

@@ -44,15 +44,15 @@ final class AgreeingThings {
    * @param things surest first
    * @return each place once, with the box and the kind of the surest; surest first
    */
-  static List<Thing> joined(List<Thing> things) {
-    List<Thing> joined = new ArrayList<>();
-    Set<Thing> taken = new HashSet<>();
-    for (Thing surest : things) {
+  static List<LabelledDetection> joined(List<LabelledDetection> things) {
+    List<LabelledDetection> joined = new ArrayList<>();
+    Set<LabelledDetection> taken = new HashSet<>();
+    for (LabelledDetection surest : things) {
       if (!taken.add(surest)) {
         continue;
       }
       double doubt = 1 - surest.spot().confidence();
-      for (Thing other : things) {
+      for (LabelledDetection other : things) {
         if (!taken.contains(other)
             && mayBeSame(surest.kind(), other.kind())
             && surest.spot().overlap(other.spot()) >= SAME_PLACE) {
@@ -60,9 +60,10 @@ final class AgreeingThings {
           doubt *= 1 - INDEPENDENT * other.spot().confidence();
         }
       }
-      joined.add(new Thing(surest.kind(), surest.spot().withConfidence(1 - doubt)));
+      joined.add(new LabelledDetection(surest.kind(), surest.spot().withConfidence(1 - doubt)));
     }
-    joined.sort(Comparator.comparingDouble((Thing thing) -> -thing.spot().confidence()));
+    joined.sort(
+        Comparator.comparingDouble((LabelledDetection thing) -> -thing.spot().confidence()));
     return joined;
   }
 

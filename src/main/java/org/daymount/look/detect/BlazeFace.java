@@ -29,18 +29,18 @@ final class BlazeFace implements AutoCloseable {
     return new BlazeFace(Model.load("blazeface.onnx", atOnce));
   }
 
-  List<Spot> detect(Pixels picture, double threshold) {
+  List<Detection> detect(Pixels picture, double threshold) {
     Letterbox square = picture.centred(SIDE);
     Map<String, float[]> out = model.run(square.signed(), square.size());
-    List<Spot> spots = new ArrayList<>();
+    List<Detection> spots = new ArrayList<>();
     addGrid(spots, square, out.get("scores16"), out.get("boxes16"), 16, 2, threshold);
     addGrid(spots, square, out.get("scores8"), out.get("boxes8"), 8, 6, threshold);
-    return Spots.blended(spots, SAME_FACE);
+    return NonMaximumSuppression.blended(spots, SAME_FACE);
   }
 
   /** Anchors sit in the middle of the grid's cells; boxes are given from there, in pixels. */
   private static void addGrid(
-      List<Spot> spots,
+      List<Detection> spots,
       Letterbox square,
       float[] scores,
       float[] boxes,

@@ -33,25 +33,27 @@ final class CenterNet implements AutoCloseable {
    *     more things are missed (docs/evaluation.md, cost of a look)
    * @return surest first
    */
-  List<Thing> detect(Letterbox square, double threshold) {
+  List<LabelledDetection> detect(Letterbox square, double threshold) {
     Map<String, float[]> out = model.run(square.planes(), square.size());
     Grid heat = new Grid(out.get("heat"), SIDE / PIXELS_PER_CELL, SIDE / PIXELS_PER_CELL);
     Grid reach = new Grid(out.get("reach"), heat.columns, heat.rows);
     double warmth = Logistic.inverse(threshold);
-    List<Thing> things = new ArrayList<>();
+    List<LabelledDetection> things = new ArrayList<>();
     for (ThingKind kind : ThingKind.values()) {
       for (int cell = 0; cell < heat.cells(); cell++) {
         float warm = heat.at(kind.ordinal(), cell);
         if (warm >= warmth && heat.isPeak(kind.ordinal(), cell)) {
-          things.add(new Thing(kind, box(square, reach, cell, Logistic.of(warm))));
+          things.add(new LabelledDetection(kind, box(square, reach, cell, Logistic.of(warm))));
         }
       }
     }
-    things.sort(Comparator.comparingDouble((Thing thing) -> thing.spot().confidence()).reversed());
+    things.sort(
+        Comparator.comparingDouble((LabelledDetection thing) -> thing.spot().confidence())
+            .reversed());
     return things;
   }
 
-  private static Spot box(Letterbox square, Grid reach, int cell, double confidence) {
+  private static Detection box(Letterbox square, Grid reach, int cell, double confidence) {
     double x = cell % reach.columns * PIXELS_PER_CELL;
     double y = cell / reach.columns * PIXELS_PER_CELL;
     return square.inPicture(

@@ -131,11 +131,11 @@ public final class Detectors implements AutoCloseable {
 
   private CloseLook look(Pixels picture) {
     Letterbox square = picture.topLeft(CenterNet.SIDE);
-    List<Thing> things = centerNet.detect(square, FAINT_THING);
+    List<LabelledDetection> things = centerNet.detect(square, FAINT_THING);
     PixelSize size = new PixelSize(picture.width(), picture.height());
     List<Face> faces = faces(picture, square, things);
     List<Subject> subjects = new ArrayList<>();
-    for (Thing thing : AgreeingThings.joined(things)) {
+    for (LabelledDetection thing : AgreeingThings.joined(things)) {
       if (thing.spot().confidence() >= SUBJECT) {
         PixelBox box = thing.spot().box().within(size);
         subjects.add(new Subject(box, thing.kind().word(), thing.spot().confidence()));
@@ -149,16 +149,16 @@ public final class Detectors implements AutoCloseable {
    * faintly, and the first of the two face detectors sees nothing in the whole picture that it is
    * sure of, that is all.
    */
-  private List<Face> faces(Pixels picture, Letterbox square, List<Thing> things) {
-    List<Spot> whole = blazeFace.detect(picture, FaceFusion.FAINT);
+  private List<Face> faces(Pixels picture, Letterbox square, List<LabelledDetection> things) {
+    List<Detection> whole = blazeFace.detect(picture, FaceFusion.FAINT);
     int longEdge = Math.max(picture.width(), picture.height());
-    List<Spot> persons = FaceFusion.persons(things, longEdge);
+    List<Detection> persons = FaceFusion.persons(things, longEdge);
     if (!FaceFusion.mayShowFaces(whole, persons)) {
       return List.of();
     }
-    List<Spot> ssd = faceSsd.detect(square, FaceFusion.FAINT);
-    List<Spot> open = FaceFusion.open(whole, ssd, persons);
-    List<Spot> blaze =
+    List<Detection> ssd = faceSsd.detect(square, FaceFusion.FAINT);
+    List<Detection> open = FaceFusion.open(whole, ssd, persons);
+    List<Detection> blaze =
         Tiles.wholeAndParts(picture, whole, open, part -> blazeFace.detect(part, FaceFusion.FAINT));
     return asked(
         picture,
@@ -167,17 +167,17 @@ public final class Detectors implements AutoCloseable {
   }
 
   /** Of many, the mesh is asked about the largest; those of a crowd are too small for it. */
-  private List<Face> asked(Pixels picture, List<Spot> spots, Predicate<Spot> isSeconded) {
+  private List<Face> asked(Pixels picture, List<Detection> spots, Predicate<Detection> isSeconded) {
     PixelSize size = new PixelSize(picture.width(), picture.height());
-    List<Spot> largest =
+    List<Detection> largest =
         spots.stream()
-            .sorted(Comparator.comparingDouble((Spot spot) -> -spot.area()))
+            .sorted(Comparator.comparingDouble((Detection spot) -> -spot.area()))
             .limit(MESHES)
             .toList();
     List<Face> faces = new ArrayList<>();
-    for (Spot spot : spots) {
+    for (Detection spot : spots) {
       double presence = largest.contains(spot) ? faceMesh.presence(picture, spot) : 0;
-      Spot judged =
+      Detection judged =
           FaceFusion.withSecondOpinion(spot, presence, isSeconded.test(spot), size.longEdge());
       Face face = new Face(judged.box().within(size), judged.confidence(), presence);
       if (face.isProtected()) {

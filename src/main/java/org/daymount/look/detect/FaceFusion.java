@@ -56,10 +56,13 @@ final class FaceFusion {
    * @return what may be faces, surest first; those under {@link Face#PROTECTED_FROM} only if a face
    *     mesh agrees
    */
-  static List<Spot> judge(
-      List<Spot> blazeFaces, List<Spot> ssdFaces, List<Thing> things, int longEdge) {
-    List<Spot> faces = new ArrayList<>();
-    for (Spot face : joined(blazeFaces, ssdFaces)) {
+  static List<Detection> judge(
+      List<Detection> blazeFaces,
+      List<Detection> ssdFaces,
+      List<LabelledDetection> things,
+      int longEdge) {
+    List<Detection> faces = new ArrayList<>();
+    for (Detection face : joined(blazeFaces, ssdFaces)) {
       double person = surest(face, things, kind -> kind == ThingKind.PERSON);
       double animal = surest(face, things, ThingKind::hasFaceOfItsOwn);
       double confidence = face.confidence() * (person > 0 ? 1 : WITHOUT_PERSON);
@@ -69,26 +72,26 @@ final class FaceFusion {
         faces.add(face.withConfidence(confidence));
       }
     }
-    return Spots.surest(faces, SAME_OVERLAP, SAME_NESTING);
+    return NonMaximumSuppression.surest(faces, SAME_OVERLAP, SAME_NESTING);
   }
 
   /**
    * Whether a picture may show faces that matter, by what one detector saw in it as a whole and by
    * the persons large enough to have such a face.
    */
-  static boolean mayShowFaces(List<Spot> blazeFaces, List<Spot> persons) {
+  static boolean mayShowFaces(List<Detection> blazeFaces, List<Detection> persons) {
     return !persons.isEmpty() || blazeFaces.stream().anyMatch(FaceFusion::isSureAlone);
   }
 
-  private static boolean isSureAlone(Spot face) {
+  private static boolean isSureAlone(Detection face) {
     return face.confidence() >= SURE_ALONE;
   }
 
   /** Persons that are not smaller than the smallest face that matters. */
-  static List<Spot> persons(List<Thing> things, int longEdge) {
+  static List<Detection> persons(List<LabelledDetection> things, int longEdge) {
     return things.stream()
         .filter(thing -> thing.kind() == ThingKind.PERSON)
-        .map(Thing::spot)
+        .map(LabelledDetection::spot)
         .filter(spot -> Math.min(spot.width(), spot.height()) >= SMALLEST * longEdge)
         .toList();
   }
@@ -97,8 +100,9 @@ final class FaceFusion {
    * Where a nearer look may still find a face, or place one better: at persons, and at faces that
    * only one detector sees, if that one could be right.
    */
-  static List<Spot> open(List<Spot> blazeFaces, List<Spot> ssdFaces, List<Spot> persons) {
-    List<Spot> open = new ArrayList<>(persons);
+  static List<Detection> open(
+      List<Detection> blazeFaces, List<Detection> ssdFaces, List<Detection> persons) {
+    List<Detection> open = new ArrayList<>(persons);
     ssdFaces.stream().filter(face -> !seconded(face, blazeFaces)).forEach(open::add);
     blazeFaces.stream()
         .filter(face -> isSureAlone(face) && !seconded(face, ssdFaces))
@@ -106,7 +110,7 @@ final class FaceFusion {
     return open;
   }
 
-  private static boolean seconded(Spot face, List<Spot> others) {
+  private static boolean seconded(Detection face, List<Detection> others) {
     return others.stream().anyMatch(other -> face.overlap(other) > SAME_OVERLAP);
   }
 
@@ -115,7 +119,8 @@ final class FaceFusion {
    * Where it does not, a spot that only one of the two detectors sees is none, if it is large: what
    * a mesh misses is small or from the side, and of large profiles both detectors are sure.
    */
-  static Spot withSecondOpinion(Spot face, double presence, boolean isSeconded, int longEdge) {
+  static Detection withSecondOpinion(
+      Detection face, double presence, boolean isSeconded, int longEdge) {
     double confidence = face.confidence();
     if (presence >= SURE_MESH || presence >= LIKELY_MESH && confidence >= PROTECT) {
       return face.withConfidence(1 - (1 - confidence) * (1 - presence));
@@ -127,19 +132,19 @@ final class FaceFusion {
   }
 
   /** Whether both detectors see a face there, or the more modest one is sure alone. */
-  static boolean isSeconded(Spot face, List<Spot> blazeFaces, List<Spot> ssdFaces) {
+  static boolean isSeconded(Detection face, List<Detection> blazeFaces, List<Detection> ssdFaces) {
     return ssdFaces.stream()
         .filter(other -> face.overlap(other) > SAME_OVERLAP)
         .anyMatch(other -> other.confidence() >= SURE_SSD || seconded(face, blazeFaces));
   }
 
   /** Both detectors' faces; where both see one, it is BlazeFace's box and doubted by neither. */
-  private static List<Spot> joined(List<Spot> blazeFaces, List<Spot> ssdFaces) {
-    List<Spot> joined = new ArrayList<>();
-    List<Spot> ssdAlone = new ArrayList<>(ssdFaces);
-    for (Spot face : blazeFaces) {
+  private static List<Detection> joined(List<Detection> blazeFaces, List<Detection> ssdFaces) {
+    List<Detection> joined = new ArrayList<>();
+    List<Detection> ssdAlone = new ArrayList<>(ssdFaces);
+    for (Detection face : blazeFaces) {
       double seconded = 0;
-      for (Spot other : ssdFaces) {
+      for (Detection other : ssdFaces) {
         if (face.overlap(other) > SAME_OVERLAP) {
           seconded = Math.max(seconded, rescaled(other.confidence()));
           ssdAlone.remove(other);
@@ -148,7 +153,7 @@ final class FaceFusion {
       // wrong only if both are wrong, each on its own
       joined.add(face.withConfidence(1 - (1 - face.confidence()) * (1 - seconded)));
     }
-    for (Spot face : ssdAlone) {
+    for (Detection face : ssdAlone) {
       joined.add(face.withConfidence(rescaled(face.confidence())));
     }
     return joined;
@@ -160,7 +165,8 @@ final class FaceFusion {
   }
 
   /** The confidence of the surest thing of a kind around the middle of a face; 0 without one. */
-  private static double surest(Spot face, List<Thing> things, Predicate<ThingKind> isMeant) {
+  private static double surest(
+      Detection face, List<LabelledDetection> things, Predicate<ThingKind> isMeant) {
     return things.stream()
         .filter(thing -> isMeant.test(thing.kind()) && face.isCentredIn(thing.spot()))
         .mapToDouble(thing -> thing.spot().confidence())

@@ -27,7 +27,7 @@ final class FaceMesh implements AutoCloseable {
   }
 
   /** How surely there is a face that looks out of the picture, 0 to 1. */
-  double presence(Pixels picture, Spot face) {
+  double presence(Pixels picture, Detection face) {
     double side = AROUND * Math.max(face.width(), face.height());
     float[] planes =
         picture.patch(face.centreX() - side / 2, face.centreY() - side / 2, side, SIDE);

@@ -40,16 +40,16 @@ final class FaceSsd implements AutoCloseable {
   /**
    * @param square the picture in the top left of the whole square
    */
-  List<Spot> detect(Letterbox square, double threshold) {
+  List<Detection> detect(Letterbox square, double threshold) {
     Letterbox part = square.withoutEmptyPart(STEP);
     Map<String, float[]> out = model.run(part.signed(), part.size());
-    return Spots.surest(spots(out, part, threshold), SAME_FACE, 1);
+    return NonMaximumSuppression.surest(spots(out, part, threshold), SAME_FACE, 1);
   }
 
   /** Every anchor that is sure enough, in the order of the anchors: by grid, by cell, by shape. */
-  static List<Spot> spots(Map<String, float[]> out, Letterbox square, double threshold) {
+  static List<Detection> spots(Map<String, float[]> out, Letterbox square, double threshold) {
     float[] anchors = out.get("anchors");
-    List<Spot> spots = new ArrayList<>();
+    List<Detection> spots = new ArrayList<>();
     int firstAnchor = 0; // of the grid; anchors are counted over the whole square
     for (int cells : GRIDS) {
       int columns = cellsAlong(square.size().width(), cells);
@@ -88,7 +88,7 @@ final class FaceSsd implements AutoCloseable {
    * @param at of the anchor's top, left, bottom and right, in parts of the square
    * @param code down, right, taller and wider than the anchor
    */
-  private static Spot decoded(
+  private static Detection decoded(
       Letterbox square, float[] anchors, int at, double[] code, double confidence) {
     double height = anchors[at + 2] - anchors[at];
     double width = anchors[at + 3] - anchors[at + 1];

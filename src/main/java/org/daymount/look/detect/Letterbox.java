@@ -40,8 +40,8 @@ record Letterbox(PixelSize size, float[] planes, double scale, PixelBox filled) 
   }
 
   /** From edges in the square to a place in the picture. */
-  Spot inPicture(double x0, double y0, double x1, double y1, double confidence) {
-    return new Spot(
+  Detection inPicture(double x0, double y0, double x1, double y1, double confidence) {
+    return new Detection(
         (x0 - filled.x()) * scale,
         (y0 - filled.y()) * scale,
         (x1 - x0) * scale,

@@ -24,30 +24,30 @@ final class Tiles {
    * @param whole what the detector saw in the picture as a whole
    * @param worthALook places of the picture; a part that touches none of them is passed over
    */
-  static List<Spot> wholeAndParts(
+  static List<Detection> wholeAndParts(
       Pixels picture,
-      List<Spot> whole,
-      List<Spot> worthALook,
-      Function<Pixels, List<Spot>> detector) {
-    List<Spot> spots = new ArrayList<>(whole);
+      List<Detection> whole,
+      List<Detection> worthALook,
+      Function<Pixels, List<Detection>> detector) {
+    List<Detection> spots = new ArrayList<>(whole);
     int shortSide = Math.min(picture.width(), picture.height());
     double exactSide = shortSide / (ALONG_SHORT_SIDE - (ALONG_SHORT_SIDE - 1) * COMMON);
     int side = Math.max(1, (int) Math.round(exactSide));
     for (int top : starts(picture.height(), side)) {
       for (int left : starts(picture.width(), side)) {
-        Spot tile = new Spot(left, top, side, side, 1);
+        Detection tile = new Detection(left, top, side, side, 1);
         if (worthALook.stream().noneMatch(place -> place.sharedArea(tile) > 0)) {
           continue;
         }
-        for (Spot spot : detector.apply(picture.square(left, top, side))) {
-          Spot there = spot.moved(left, top);
+        for (Detection spot : detector.apply(picture.square(left, top, side))) {
+          Detection there = spot.moved(left, top);
           if (!isCut(there, picture, left, top, side)) {
             spots.add(there);
           }
         }
       }
     }
-    return Spots.surest(spots, SAME_OVERLAP, SAME_NESTING);
+    return NonMaximumSuppression.surest(spots, SAME_OVERLAP, SAME_NESTING);
   }
 
   /** Evenly spread beginnings of tiles along one side, from one end to the other. */
@@ -61,7 +61,7 @@ final class Tiles {
     return starts;
   }
 
-  private static boolean isCut(Spot spot, Pixels picture, int left, int top, int side) {
+  private static boolean isCut(Detection spot, Pixels picture, int left, int top, int side) {
     double border = BORDER * side;
     return (left > 0 && spot.x() < left + border)
         || (top > 0 && spot.y() < top + border)

@@ -10,12 +10,12 @@ import org.junit.jupiter.api.Test;
 class AgreeingThingsTest {
   @Test
   void aCatSeenThreeTimesDoubtfullyIsOneCatSeenSurely() {
-    List<Thing> cats =
+    List<LabelledDetection> cats =
         List.of(
             thing(ThingKind.CAT, 184, 42, 401, 389, 0.36),
             thing(ThingKind.CAT, 180, 37, 426, 402, 0.33),
             thing(ThingKind.CAT, 184, 37, 410, 403, 0.30));
-    List<Thing> one = AgreeingThings.joined(cats);
+    List<LabelledDetection> one = AgreeingThings.joined(cats);
     assertEquals(1, one.size());
     assertTrue(one.get(0).spot().confidence() >= 0.5, one.toString());
     assertEquals(184, one.get(0).spot().x());
@@ -23,12 +23,12 @@ class AgreeingThingsTest {
 
   @Test
   void aDogThatMayBeACatIsTheSurerOfTheTwo() {
-    List<Thing> one =
+    List<LabelledDetection> one =
         AgreeingThings.joined(
             List.of(
                 thing(ThingKind.DOG, 114, 161, 154, 247, 0.195),
                 thing(ThingKind.CAT, 114, 161, 154, 247, 0.152)));
-    assertEquals(List.of(ThingKind.DOG), one.stream().map(Thing::kind).toList());
+    assertEquals(List.of(ThingKind.DOG), one.stream().map(LabelledDetection::kind).toList());
     assertTrue(one.get(0).spot().confidence() > 0.2);
   }
 
@@ -50,8 +50,8 @@ class AgreeingThingsTest {
             .size());
   }
 
-  private static Thing thing(
+  private static LabelledDetection thing(
       ThingKind kind, double x, double y, double width, double height, double confidence) {
-    return new Thing(kind, new Spot(x, y, width, height, confidence));
+    return new LabelledDetection(kind, new Detection(x, y, width, height, confidence));
   }
 }

@@ -61,17 +61,17 @@ public class DetectorBenchmark extends Microbenchmark {
   }
 
   @Benchmark
-  public List<Spot> blazeFace() {
+  public List<Detection> blazeFace() {
     return blazeFace.detect(pixels, FaceFusion.FAINT);
   }
 
   @Benchmark
-  public List<Spot> faceSsd() {
+  public List<Detection> faceSsd() {
     return faceSsd.detect(square, FaceFusion.FAINT);
   }
 
   @Benchmark
-  public List<Thing> centerNet() {
+  public List<LabelledDetection> centerNet() {
     return centerNet.detect(square, Detectors.SUBJECT);
   }
 

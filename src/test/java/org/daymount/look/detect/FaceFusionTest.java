@@ -9,11 +9,11 @@ import org.junit.jupiter.api.Test;
 
 class FaceFusionTest {
   private static final int LONG_EDGE = 640;
-  private static final Thing PERSON = thing(ThingKind.PERSON, 0.4);
+  private static final LabelledDetection PERSON = thing(ThingKind.PERSON, 0.4);
 
   @Test
   void twoUnsureDetectorsThatAgreeAreSureTogether() {
-    List<Spot> faces =
+    List<Detection> faces =
         FaceFusion.judge(List.of(face(0.5)), List.of(face(0.4)), List.of(PERSON), LONG_EDGE);
 
     assertEquals(1, faces.size());
@@ -30,7 +30,8 @@ class FaceFusionTest {
 
   @Test
   void aDoubtfulFaceIsProtectedButDoesNotCount() {
-    Spot only = FaceFusion.judge(List.of(face(0.62)), List.of(), List.of(PERSON), LONG_EDGE).get(0);
+    Detection only =
+        FaceFusion.judge(List.of(face(0.62)), List.of(), List.of(PERSON), LONG_EDGE).get(0);
 
     assertTrue(
         only.confidence() >= Face.PROTECTED_FROM && only.confidence() < Face.COUNTS_FROM,
@@ -47,25 +48,25 @@ class FaceFusionTest {
   /** A bear's head beside a woman, a pan on a wall and a clock were .74, .88 and .66. */
   @Test
   void aLargeFaceThatOneDetectorAloneSeesAndTheMeshDoesNotIsNone() {
-    Spot bear = new Spot(100, 100, 187, 187, 0.99);
+    Detection bear = new Detection(100, 100, 187, 187, 0.99);
     assertTrue(after(bear, 0.01) < Face.PROTECTED_FROM);
-    Spot profile = FaceFusion.withSecondOpinion(bear, 0.01, true, LONG_EDGE);
+    Detection profile = FaceFusion.withSecondOpinion(bear, 0.01, true, LONG_EDGE);
     assertEquals(0.99, profile.confidence(), 1e-9, "both detectors know a face from the side");
   }
 
   @Test
   void aSmallFaceStaysThoughTheMeshDoesNotSeeIt() {
-    Spot small = new Spot(100, 100, 20, 24, 0.9);
+    Detection small = new Detection(100, 100, 20, 24, 0.9);
     assertEquals(0.9, after(small, 0.01), 1e-9);
   }
 
-  private static double after(Spot face, double presence) {
+  private static double after(Detection face, double presence) {
     return FaceFusion.withSecondOpinion(face, presence, false, LONG_EDGE).confidence();
   }
 
   @Test
   void aDogsFaceIsNotAPersons() {
-    List<Thing> dog = List.of(thing(ThingKind.DOG, 0.6));
+    List<LabelledDetection> dog = List.of(thing(ThingKind.DOG, 0.6));
 
     assertEquals(
         List.of(), FaceFusion.judge(List.of(face(0.9)), List.of(face(0.9)), dog, LONG_EDGE));
@@ -73,7 +74,7 @@ class FaceFusionTest {
 
   @Test
   void aPersonHoldingADogKeepsTheirFace() {
-    List<Thing> both = List.of(thing(ThingKind.DOG, 0.6), PERSON);
+    List<LabelledDetection> both = List.of(thing(ThingKind.DOG, 0.6), PERSON);
 
     assertEquals(
         1, FaceFusion.judge(List.of(face(0.9)), List.of(face(0.9)), both, LONG_EDGE).size());
@@ -87,17 +88,17 @@ class FaceFusionTest {
 
   @Test
   void aFaceTooSmallToSeeInPrintIsLeftOut() {
-    Spot tiny = new Spot(100, 100, 12, 12, 0.9);
+    Detection tiny = new Detection(100, 100, 12, 12, 0.9);
 
     assertEquals(
         List.of(), FaceFusion.judge(List.of(tiny), List.of(tiny), List.of(PERSON), LONG_EDGE));
   }
 
-  private static Spot face(double confidence) {
-    return new Spot(100, 100, 50, 50, confidence);
+  private static Detection face(double confidence) {
+    return new Detection(100, 100, 50, 50, confidence);
   }
 
-  private static Thing thing(ThingKind kind, double confidence) {
-    return new Thing(kind, new Spot(60, 80, 150, 300, confidence));
+  private static LabelledDetection thing(ThingKind kind, double confidence) {
+    return new LabelledDetection(kind, new Detection(60, 80, 150, 300, confidence));
   }
 }

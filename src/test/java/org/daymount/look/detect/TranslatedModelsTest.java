@@ -55,14 +55,14 @@ class TranslatedModelsTest {
   void theFaceSsdGivesTheBoxesAndScoresItsPublisherGets() throws Exception {
     Letterbox asIs =
         new Letterbox(new PixelSize(512, 512), new float[0], 1, new PixelBox(0, 0, 512, 512));
-    List<Spot> ours = FaceSsd.spots(outputs("face-ssd", 512), asIs, 0);
+    List<Detection> ours = FaceSsd.spots(outputs("face-ssd", 512), asIs, 0);
     float[] edges = read("face-ssd.edges");
     float[] scores = read("face-ssd.scores");
     assertEquals(scores.length, ours.size());
     float[] ourEdges = new float[edges.length];
     float[] ourScores = new float[scores.length];
     for (int i = 0; i < scores.length; i++) {
-      Spot spot = ours.get(i);
+      Detection spot = ours.get(i);
       ourScores[i] = (float) spot.confidence();
       ourEdges[4 * i] = (float) (spot.y() / 512);
       ourEdges[4 * i + 1] = (float) (spot.x() / 512);

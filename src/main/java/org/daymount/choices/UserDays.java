@@ -7,8 +7,8 @@ import org.daymount.day.Days;
 import org.daymount.photo.Photo;
 
 /** Photos on the days that a person said, whatever date they have of their own. */
-public final class DaysByPerson {
-  private DaysByPerson() {}
+public final class UserDays {
+  private UserDays() {}
 
   /** A photo as a person dated it; itself where nothing was said. */
   public static Photo dated(Photo photo, Choices choices) {

@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param here the working directory
  * @param named the folder a person named; empty for the one called after the month
  */
-public record OutputPlace(Path here, Optional<Path> named) {
+public record OutputLocation(Path here, Optional<Path> named) {
   /** As a person would write it. */
   public Path name(YearMonth month) {
     return named.orElseGet(() -> Path.of("daymount-" + month));

@@ -1,4 +1,4 @@
 package org.daymount.look.detect;
 
 /** Something of a known kind, seen in a place. */
-record Thing(ThingKind kind, Spot spot) {}
+record LabelledDetection(ThingKind kind, Detection spot) {}

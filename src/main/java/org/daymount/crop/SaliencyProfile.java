@@ -10,7 +10,7 @@ import org.daymount.unit.PixelSize;
  * thirds what the detectors' boxes cover. Where boxes overlap the weightier counts, not their sum:
  * a crowd seen twice is not worth twice as much.
  */
-final class Interest {
+final class SaliencyProfile {
   private static final double BOXES_TO_MAP = 2;
   private static final int CELLS = 96; // along and across the slide; a cell is under 1/60 in
 
@@ -18,7 +18,7 @@ final class Interest {
   private final double[] upTo; // interest of the cells along the slide, summed; ends at 1
   private final double middle;
 
-  Interest(Measures measures, PixelSize picture, SlidingWindow slide) {
+  SaliencyProfile(Measures measures, PixelSize picture, SlidingWindow slide) {
     this.slide = slide;
     double[] map = summed(ofMap(measures.map(), slide));
     double[] boxes = summed(ofBoxes(WeightedBox.all(measures, picture), slide));

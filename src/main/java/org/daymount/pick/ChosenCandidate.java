@@ -11,11 +11,11 @@ import org.daymount.unit.PixelBox;
 import org.daymount.unit.Ppi;
 
 /** A photo, and perhaps a crop, that a person chose for a space. */
-final class PersonsTrial {
-  private PersonsTrial() {}
+final class ChosenCandidate {
+  private ChosenCandidate() {}
 
-  static SpaceTrial of(PersonsChoice.Chosen chosen, Space space, PickSettings settings) {
-    Contender contender = new Contender(chosen.looked().orElseThrow(), List.of());
+  static SpaceTrial of(UserChoice.Chosen chosen, Space space, PickSettings settings) {
+    Candidate contender = new Candidate(chosen.looked().orElseThrow(), List.of());
     Optional<Orientation> asked = chosen.direction().filter(space.ways()::contains);
     if (asked.isEmpty() && chosen.window().isEmpty()) {
       return SpaceTrial.best(contender, space, settings);

@@ -17,7 +17,7 @@ import org.daymount.look.AnalysedPhoto;
 import org.daymount.photo.Photo;
 
 /** Meets the choices with the photos that are there now: by content, whatever a file is called. */
-public final class ChosenByPerson implements PersonsChoice {
+public final class UserChoices implements UserChoice {
   private final Choices choices;
   private final Map<String, AnalysedPhoto> byContent = new HashMap<>();
   private final Set<String> there;
@@ -25,8 +25,7 @@ public final class ChosenByPerson implements PersonsChoice {
   /**
    * @param there every photo that was found, decoded or not
    */
-  public ChosenByPerson(
-      Choices choices, Collection<AnalysedPhoto> looked, Collection<Photo> there) {
+  public UserChoices(Choices choices, Collection<AnalysedPhoto> looked, Collection<Photo> there) {
     this.choices = choices;
     looked.forEach(one -> byContent.put(one.photo().sha256(), one));
     this.there = there.stream().map(Photo::sha256).collect(Collectors.toSet());
@@ -85,10 +84,10 @@ public final class ChosenByPerson implements PersonsChoice {
   }
 
   /** Without those that a person put on another day: a picture is proposed once. */
-  public static Map<LocalDate, List<Contender>> leftFor(
-      Map<LocalDate, List<Contender>> contenders, Choices choices) {
+  public static Map<LocalDate, List<Candidate>> leftFor(
+      Map<LocalDate, List<Candidate>> contenders, Choices choices) {
     Map<String, Set<LocalDate>> chosen = daysByContent(choices);
-    Map<LocalDate, List<Contender>> left = new HashMap<>();
+    Map<LocalDate, List<Candidate>> left = new HashMap<>();
     contenders.forEach(
         (day, list) ->
             left.put(

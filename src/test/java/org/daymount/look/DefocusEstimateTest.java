@@ -10,7 +10,7 @@ import java.util.Random;
 import org.daymount.evaluate.Alter;
 import org.junit.jupiter.api.Test;
 
-class ClarityTest {
+class DefocusEstimateTest {
   private final Measurer measurer = new Measurer();
 
   /**

@@ -10,7 +10,7 @@ import org.daymount.unit.PixelSize;
  * the blurs have the sigmas 1 and 2, whatever its contrast. Noise does not pass for detail: only
  * edges count that stand out of it.
  */
-final class Clarity {
+final class DefocusEstimate {
   private static final double SMALL_BLUR = 1;
   private static final double LARGE_BLUR = 2;
   private static final double STRONGEST = 0.05; // of the pixels
@@ -35,14 +35,14 @@ final class Clarity {
   private final Plane strongly;
   private final double leastSlope;
 
-  private Clarity(Plane slightly, Plane strongly, double leastSlope) {
+  private DefocusEstimate(Plane slightly, Plane strongly, double leastSlope) {
     this.slightly = slightly;
     this.strongly = strongly;
     this.leastSlope = leastSlope;
   }
 
-  static Clarity of(Plane luma) {
-    return new Clarity(
+  static DefocusEstimate of(Plane luma) {
+    return new DefocusEstimate(
         luma.blurred(SMALL_BLUR),
         luma.blurred(LARGE_BLUR),
         Math.max(LEAST_SLOPE, OUT_OF_NOISE * NOISE_IN_SLOPE * noise(luma)));

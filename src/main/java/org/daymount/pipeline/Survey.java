@@ -9,7 +9,7 @@ import org.daymount.ingest.Ingested;
 import org.daymount.look.Analysis;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFile;
-import org.daymount.pick.Copies;
+import org.daymount.pick.Duplicates;
 
 /**
  * What is known of the pictures whatever a person chooses. It can be picked from again and again.
@@ -18,8 +18,8 @@ import org.daymount.pick.Copies;
  * @param days as the photos' own times tell
  * @param firstLook at the photos of the month's days, and at the undated
  */
-public record Surveyed(
-    YearMonth month, Ingested found, Days days, Copies copies, Analysis firstLook) {
+public record Survey(
+    YearMonth month, Ingested found, Days days, Duplicates copies, Analysis firstLook) {
 
   /** Every photo that could be read, in the order of their names. */
   public List<Photo> photos() {

@@ -11,24 +11,24 @@ import org.daymount.photo.PhotoFile;
 import org.daymount.problem.Problem;
 
 /** Files that repeat another one, and the one each of them repeats. */
-public record Copies(List<Copy> all, Map<PhotoFile, Copy> byFile) {
+public record Duplicates(List<Duplicate> all, Map<PhotoFile, Duplicate> byFile) {
 
-  public static Copies exact(List<Photo> photos) {
+  public static Duplicates exact(List<Photo> photos) {
     return of(new CopyFinder().exact(photos));
   }
 
-  public Copies andSmaller(List<AnalysedPhoto> looked) {
-    List<Copy> more = new ArrayList<>(all);
+  public Duplicates andSmaller(List<AnalysedPhoto> looked) {
+    List<Duplicate> more = new ArrayList<>(all);
     more.addAll(
         new CopyFinder()
             .smaller(looked.stream().filter(l -> l.photo().screenshot().isEmpty()).toList()));
     return of(more);
   }
 
-  private static Copies of(List<Copy> copies) {
-    Map<PhotoFile, Copy> byFile = new TreeMap<>();
+  private static Duplicates of(List<Duplicate> copies) {
+    Map<PhotoFile, Duplicate> byFile = new TreeMap<>();
     copies.forEach(copy -> byFile.put(copy.file(), copy));
-    return new Copies(List.copyOf(copies), byFile);
+    return new Duplicates(List.copyOf(copies), byFile);
   }
 
   public boolean isCopy(Photo photo) {
@@ -36,7 +36,7 @@ public record Copies(List<Copy> all, Map<PhotoFile, Copy> byFile) {
   }
 
   public Optional<PhotoFile> original(PhotoFile file) {
-    return Optional.ofNullable(byFile.get(file)).map(Copy::original);
+    return Optional.ofNullable(byFile.get(file)).map(Duplicate::original);
   }
 
   public List<Photo> withoutCopies(List<Photo> photos) {
@@ -44,6 +44,6 @@ public record Copies(List<Copy> all, Map<PhotoFile, Copy> byFile) {
   }
 
   public List<Problem> problems() {
-    return all.stream().map(Copy::problem).toList();
+    return all.stream().map(Duplicate::problem).toList();
   }
 }

@@ -10,11 +10,11 @@ import org.daymount.file.SmallFile;
 import org.daymount.note.NoteParser;
 
 /** The person's own files: choices.json, which only the review writes, and the month note. */
-public final class PersonsFiles {
+public final class UserFiles {
   private static final int MOST_TEXT = 250_000; // bytes: some 1,300 words a day
   private static final int MOST_CHOICES = 20_000_000; // bytes: some 100,000 photos
 
-  private PersonsFiles() {}
+  private UserFiles() {}
 
   /** As {@link #choices(Path, byte[], YearMonth)}, of the file as it is now. */
   public static Choices choices(Path file, YearMonth month) {

@@ -20,7 +20,7 @@ import org.daymount.photo.TakenFrom;
 import org.daymount.testphoto.PhotoBuilder;
 import org.junit.jupiter.api.Test;
 
-class DaysByPersonTest {
+class UserDaysTest {
   private static final LocalDate FIRST = LocalDate.of(2026, 6, 1);
 
   /** One for each way a date is found, and one without. */
@@ -47,7 +47,7 @@ class DaysByPersonTest {
 
   private static Days days(Choices choices) {
     DaySettings settings = DaySettings.DEFAULT;
-    return DaysByPerson.of(new DaySorter().sort(PHOTOS, settings), PHOTOS, choices, settings);
+    return UserDays.of(new DaySorter().sort(PHOTOS, settings), PHOTOS, choices, settings);
   }
 
   private static Map<LocalDate, List<String>> names(Days days) {
@@ -103,6 +103,6 @@ class DaysByPersonTest {
   @Test
   void withoutAWordNothingIsSortedAgain() {
     Days days = new DaySorter().sort(PHOTOS, DaySettings.DEFAULT);
-    assertSame(days, DaysByPerson.of(days, PHOTOS, Choices.NONE, DaySettings.DEFAULT));
+    assertSame(days, UserDays.of(days, PHOTOS, Choices.NONE, DaySettings.DEFAULT));
   }
 }

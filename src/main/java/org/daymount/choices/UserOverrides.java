@@ -11,7 +11,7 @@ import org.daymount.photo.PhotoFile;
 import org.daymount.problem.Problem;
 
 /** A person's word on single photos: use it, or leave it out. It goes before the tool's reasons. */
-public final class PersonsWord {
+public final class UserOverrides {
   /** Reasons for not proposing a picture; none against printing it. */
   private static final Set<Problem.Kind> ONLY_A_REASON =
       EnumSet.of(
@@ -26,7 +26,7 @@ public final class PersonsWord {
   private static final Set<Problem.Kind> LIFTED =
       EnumSet.of(Problem.Kind.SCREENSHOT, Problem.Kind.SMALLER_COPY);
 
-  private PersonsWord() {}
+  private UserOverrides() {}
 
   /** Whether a picture that can be decoded takes part in the picking. */
   public static boolean takesPart(Photo photo, boolean isCopy, Choices choices) {

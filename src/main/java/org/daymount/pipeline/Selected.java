@@ -11,8 +11,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.daymount.album.DayPage;
 import org.daymount.choices.Choices;
-import org.daymount.choices.DaysByPerson;
-import org.daymount.choices.PersonsWord;
+import org.daymount.choices.UserDays;
+import org.daymount.choices.UserOverrides;
 import org.daymount.day.Days;
 import org.daymount.day.PhotoDay;
 import org.daymount.look.AnalysedPhoto;
@@ -26,8 +26,8 @@ import org.daymount.problem.Problem;
 import org.daymount.problem.Warning;
 
 /** A month with a picture for every space, not yet laid out on sheets. */
-public final class Picked {
-  private final Surveyed surveyed;
+public final class Selected {
+  private final Survey surveyed;
   private final AlbumPages album;
   private final Days days;
   private final Bursts bursts;
@@ -36,8 +36,8 @@ public final class Picked {
   private final List<DayPick> picks;
   private final Map<PhotoFile, Problem> problems;
 
-  Picked(
-      Surveyed surveyed,
+  Selected(
+      Survey surveyed,
       AlbumPages album,
       Days days,
       Analysis firstLook,
@@ -52,7 +52,7 @@ public final class Picked {
     this.looked = close.over(firstLook);
     this.picks = List.copyOf(picks);
     this.problems =
-        PersonsWord.on(
+        UserOverrides.on(
             FileProblems.of(surveyed.found(), days, surveyed.copies(), firstLook),
             surveyed.photos(),
             album.choices(),
@@ -90,7 +90,7 @@ public final class Picked {
     days.undated().forEach(photo -> here.add(photo.file()));
     return surveyed.photos().stream()
         .filter(photo -> !here.contains(photo.file()))
-        .map(photo -> DaysByPerson.dated(photo, album.choices()))
+        .map(photo -> UserDays.dated(photo, album.choices()))
         .toList();
   }
 

@@ -3,13 +3,13 @@ package org.daymount.pick;
 import org.daymount.look.AnalysedPhoto;
 
 /** How nearly two pictures are the same to the eye. */
-final class Alike {
+final class Similarity {
   private static final double SAME_BITS = 24; // at or below: one scene, whatever the gap in time
   private static final double OTHER_BITS = 52;
   private static final double SAME_COLOURS = 0.06;
   private static final double OTHER_COLOURS = 0.14;
 
-  private Alike() {}
+  private Similarity() {}
 
   /** 0 for different pictures to 1 for nearly the same one. */
   static double between(AnalysedPhoto one, AnalysedPhoto other) {

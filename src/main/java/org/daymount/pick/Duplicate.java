@@ -9,7 +9,7 @@ import org.daymount.problem.Problem;
  * @param original the file that is kept; never itself a copy
  * @param exact whether the two are the same byte for byte
  */
-public record Copy(PhotoFile file, PhotoFile original, boolean exact) {
+public record Duplicate(PhotoFile file, PhotoFile original, boolean exact) {
   /** Why the copy is left out, in words. */
   public Problem problem() {
     return exact

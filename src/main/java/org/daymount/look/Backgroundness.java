@@ -10,13 +10,13 @@ import org.daymount.image.Matrix3;
  * four border strips, the strip it is least like left out because the subject may touch it (the
  * backgroundness cue of Zhang et al. 2015).
  */
-final class BorderColour {
+final class Backgroundness {
   private static final double STRIP = 0.1; // of the shorter side
   private static final int NARROWEST_STRIP = 2;
   private static final double SPREAD_FLOOR =
       5; // L*a*b* squared, so that flat strips can be inverted
 
-  private BorderColour() {}
+  private Backgroundness() {}
 
   /** 0 like the border, 1 least like it. */
   static Plane of(Lab lab) {

@@ -11,13 +11,13 @@ import org.junit.jupiter.api.Test;
 /**
  * How much of what a picture is about a window keeps; all by areas that can be added up by hand.
  */
-class InterestTest {
+class SaliencyProfileTest {
   private static final PixelSize LYING = new PixelSize(960, 480); // windows are 480 wide
   private static final PixelSize STANDING = new PixelSize(480, 960);
 
   @Test
   void whereNothingStandsOutAWindowKeepsItsShareOfThePicture() {
-    Interest interest = of(SomePhoto.of(960, 480));
+    SaliencyProfile interest = of(SomePhoto.of(960, 480));
     assertEquals(0.5, interest.kept(0), 1e-6);
     assertEquals(0.5, interest.kept(137), 1e-6);
     assertEquals(480, interest.middle(), 1);
@@ -29,14 +29,14 @@ class InterestTest {
     float[] weights = new float[72];
     weights[2 * 12 + 1] = 3; // x 80 to 160, y 160 to 240
     weights[4 * 12 + 10] = 1; // x 800 to 880
-    Interest lying = of(new SomePhoto(LYING, new SaliencyMap(12, 6, weights)));
+    SaliencyProfile lying = of(new SomePhoto(LYING, new SaliencyMap(12, 6, weights)));
     assertEquals(0.75, lying.kept(0), 1e-6);
     assertEquals(0.25, lying.kept(480), 1e-6);
 
     float[] turned = new float[72];
     turned[1 * 6 + 2] = 3;
     turned[10 * 6 + 4] = 1;
-    Interest standing = of(new SomePhoto(STANDING, new SaliencyMap(6, 12, turned)));
+    SaliencyProfile standing = of(new SomePhoto(STANDING, new SaliencyMap(6, 12, turned)));
     assertEquals(0.75, standing.kept(0), 1e-6);
     assertEquals(0.25, standing.kept(480), 1e-6);
   }
@@ -44,10 +44,11 @@ class InterestTest {
   @Test
   void whatWasFoundCountsTwiceAsMuchAsTheRest() {
     // The box is 230 px wide; from 300 on there are 175 of it.
-    Interest lying = of(new SomePhoto(LYING, EVEN).subject(245, 0, 230, 480, "boat", 0.6));
+    SaliencyProfile lying = of(new SomePhoto(LYING, EVEN).subject(245, 0, 230, 480, "boat", 0.6));
     assertEquals(0.5 / 3 + 2 / 3.0, lying.kept(0), 1e-6);
     assertEquals(0.5 / 3 + 2 / 3.0 * 175 / 230, lying.kept(300), 1e-6);
-    Interest standing = of(new SomePhoto(STANDING, EVEN).subject(0, 245, 480, 230, "boat", 0.6));
+    SaliencyProfile standing =
+        of(new SomePhoto(STANDING, EVEN).subject(0, 245, 480, 230, "boat", 0.6));
     assertEquals(0.5 / 3 + 2 / 3.0 * 175 / 230, standing.kept(300), 1e-6);
   }
 
@@ -55,7 +56,8 @@ class InterestTest {
   void whereHalfLiesBeforeAndHalfAfterIsTheMiddle() {
     // In front of 360: a third of 360/960 and two thirds of 1/2 are .4583; the rest up to a half
     // comes at a third of 1/960 and two thirds of 1/230 a pixel.
-    Interest interest = of(new SomePhoto(LYING, EVEN).subject(245, 0, 230, 480, "boat", 0.6));
+    SaliencyProfile interest =
+        of(new SomePhoto(LYING, EVEN).subject(245, 0, 230, 480, "boat", 0.6));
     double rest = (0.5 - (360 / 960.0 + 2 * 0.5) / 3) / ((1 / 960.0 + 2 / 230.0) / 3);
     assertEquals(360 + rest, interest.middle(), 1);
   }
@@ -85,8 +87,8 @@ class InterestTest {
 
   private static final SaliencyMap EVEN = SaliencyMap.even(12, 12);
 
-  private static Interest of(SomePhoto photo) {
+  private static SaliencyProfile of(SomePhoto photo) {
     SlidingWindow slide = SlidingWindow.of(photo.size(), PaperSize.inches(4, 4));
-    return new Interest(photo.measures(), photo.size(), slide);
+    return new SaliencyProfile(photo.measures(), photo.size(), slide);
   }
 }

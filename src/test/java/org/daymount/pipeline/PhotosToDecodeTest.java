@@ -15,7 +15,7 @@ import org.daymount.photo.PhotoFile;
 import org.daymount.testphoto.PhotoBuilder;
 import org.junit.jupiter.api.Test;
 
-class WantedTest {
+class PhotosToDecodeTest {
   private static final LocalDate DAY = LocalDate.of(2026, 6, 3);
 
   private static Photo still(String clip, int second, long bytes) {
@@ -43,7 +43,7 @@ class WantedTest {
             List.of(),
             List.of(),
             List.of());
-    return Wanted.of(days).stream().map(photo -> photo.file().name()).toList();
+    return PhotosToDecode.of(days).stream().map(photo -> photo.file().name()).toList();
   }
 
   /** Stills of a second each; every fourth has more bytes than those before and after it. */

@@ -8,7 +8,7 @@ import org.daymount.unit.PixelBox;
  *
  * @param confidence 0 to 1
  */
-record Spot(double x, double y, double width, double height, double confidence) {
+record Detection(double x, double y, double width, double height, double confidence) {
 
   double right() {
     return x + width;
@@ -30,34 +30,34 @@ record Spot(double x, double y, double width, double height, double confidence) 
     return y + height / 2;
   }
 
-  Spot moved(double byX, double byY) {
-    return new Spot(x + byX, y + byY, width, height, confidence);
+  Detection moved(double byX, double byY) {
+    return new Detection(x + byX, y + byY, width, height, confidence);
   }
 
-  Spot withConfidence(double other) {
-    return new Spot(x, y, width, height, other);
+  Detection withConfidence(double other) {
+    return new Detection(x, y, width, height, other);
   }
 
-  double sharedArea(Spot other) {
+  double sharedArea(Detection other) {
     double shareWidth = Math.min(right(), other.right()) - Math.max(x, other.x);
     double shareHeight = Math.min(bottom(), other.bottom()) - Math.max(y, other.y);
     return shareWidth <= 0 || shareHeight <= 0 ? 0 : shareWidth * shareHeight;
   }
 
   /** Shared area over the area of both together, 0 to 1 (Jaccard index). */
-  double overlap(Spot other) {
+  double overlap(Detection other) {
     double shared = sharedArea(other);
     return shared == 0 ? 0 : shared / (area() + other.area() - shared);
   }
 
   /** Shared area over the area of the smaller one, 0 to 1. */
-  double nesting(Spot other) {
+  double nesting(Detection other) {
     double shared = sharedArea(other);
     return shared == 0 ? 0 : shared / Math.min(area(), other.area());
   }
 
   /** Whether the middle of this spot lies inside the other. */
-  boolean isCentredIn(Spot other) {
+  boolean isCentredIn(Detection other) {
     return centreX() >= other.x
         && centreX() <= other.right()
         && centreY() >= other.y

@@ -4,8 +4,8 @@ import java.util.stream.Collectors;
 import org.daymount.ingest.Ingested;
 
 /** Says why there is no month to make. */
-final class NothingToDo {
-  private NothingToDo() {}
+final class EmptyMonth {
+  private EmptyMonth() {}
 
   static RunFailed noDatedPhoto(Request request, Ingested found) {
     String where =

@@ -7,9 +7,9 @@ import org.daymount.unit.Orientation;
 import org.daymount.unit.PixelBox;
 
 /** What a person has settled on; the picking leaves it alone. */
-public interface PersonsChoice {
+public interface UserChoice {
   /** Nothing settled: the tool proposes everything. */
-  PersonsChoice NONE = (day, space) -> Optional.empty();
+  UserChoice NONE = (day, space) -> Optional.empty();
 
   /**
    * @param space index of the day's space, from 0

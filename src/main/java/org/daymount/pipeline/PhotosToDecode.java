@@ -21,14 +21,14 @@ import org.daymount.photo.PhotoFile;
  * chooses them. Stills come after all photos, so that the processes that decode them are started
  * once.
  */
-final class Wanted {
+final class PhotosToDecode {
   /** Stills of a clip that are looked at, if it has so many. */
   private static final int LEAST_STILLS = 4;
 
   /** One of so many is looked at. */
   private static final int FEWER = 4;
 
-  private Wanted() {}
+  private PhotosToDecode() {}
 
   static List<Photo> of(Days days) {
     List<Photo> photos = new ArrayList<>();
