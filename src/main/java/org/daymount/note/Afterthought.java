@@ -32,11 +32,13 @@ final class Afterthought {
   private static final Pattern ALONE =
       Pattern.compile("[ (*_-]*" + OPENING + WHO + FORGOT + WHAT + "[ .,:;!)*_-]*");
 
-  /** {@code 4th (I left it out):}. */
+  /** {@code 4th (I left it out):}, {@code 4th I left out.} */
   private static final Pattern BEHIND =
       Pattern.compile(
-          " *\\([^)]{0,20}(?:forgot|missed|left (?:(?:it|this|that) )?out|out of order|vergess|nachtrag"
-              + "|oubli|olvid|dimentic|vergeten|esquec|zapomn|glomd)[^)]{0,20}\\)");
+          " *(?:\\([^)]{0,20}(?:forgot|missed|left (?:(?:it|this|that) )?out|out of order|vergess|nachtrag"
+              + "|oubli|olvid|dimentic|vergeten|esquec|zapomn|glomd)[^)]{0,20}\\)"
+              + "|[ ,-]*(?:i(?:'d)? )?(?:left (?:(?:it|this|that) )?out(?<= i .{0,20})"
+              + "|(?:forgot|missed) (?:this|that)(?: one)?)(?: earlier)?[.:!])");
 
   private static final Pattern ORDINAL = Pattern.compile("(?:st|nd|rd|th|er|:e|º|ª)$");
   private static final Pattern ONE_DAY =

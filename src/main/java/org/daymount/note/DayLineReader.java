@@ -134,7 +134,12 @@ final class DayLineReader {
       }
     }
     if (found.stream()
-        .allMatch(name -> name.month().isEmpty() && name.weekdayIsWrong(names.month()))) {
+        .allMatch(
+            name ->
+                name.month().isEmpty()
+                    && (name.weekdayIsWrong(names.month())
+                        || name.weekday().isPresent()
+                            && line.substring(at, name.end()).contains(" - ")))) {
       candidates.addAll(weekdayAlone(line, at, chat));
       candidates.addAll(weekend(line, lead, chat));
       candidates.addAll(nextDay(line, lead, chat));

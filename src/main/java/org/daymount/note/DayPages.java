@@ -46,9 +46,12 @@ final class DayPages {
    * @param end behind the last line that belongs to one
    */
   List<DayEntry> complete(List<DayEntry> days, int end) {
+    int first = days.isEmpty() ? 0 : days.get(0).index();
+    PageKey key = new PageKey(lines.subList(0, first), bases);
     List<DayEntry> headed = new ArrayList<>();
     for (int i = 0; i < days.size(); i++) {
-      headed.add(withColumns(days.get(i)).orElse(withWordsBelow(days.get(i), next(days, i, end))));
+      DayEntry day = key.with(days.get(i), lines.get(days.get(i).index()));
+      headed.add(withColumns(day).orElse(withWordsBelow(day, next(days, i, end))));
     }
     beginWithPages(headed);
     List<Optional<Place>> places = places(headed, end, anything(false));
@@ -70,7 +73,6 @@ final class DayPages {
               .orElse(day);
       complete.add(withOtherHalf(with, next(headed, i, end), habit));
     }
-    int first = days.isEmpty() ? 0 : days.get(0).index();
     return new SamePage(lines, first, bases, remarks).complete(complete);
   }
 

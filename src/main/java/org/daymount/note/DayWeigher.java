@@ -12,7 +12,7 @@ import org.daymount.album.PageSpecParser;
 final class DayWeigher {
   private static final Pattern MARK =
       Pattern.compile(
-          "[ *_]*(?:(?:[)=→/|>,]|[-.](?!\\d)|:(?!\\d\\d(?! *[x*\\d])))+|\\]|[*_]+)[ *_]*");
+          "[ *_]*(?:(?:[)=→/|>,·]|[-.](?!\\d)|:(?!\\d\\d(?! *[x*\\d])))+|\\]|[*_]+)[ *_]*");
   private static final Pattern AFTER_WORDS = Pattern.compile("(?:[!?]+|\"(?= |$))+ *");
   private static final Pattern UNIT =
       Pattern.compile(
@@ -152,6 +152,7 @@ final class DayWeigher {
               && !ends
               && !marked
               && line.startsWith("x", rest)
+              && rest + 1 < line.length()
               && !line.startsWith("xx", rest)
               && !words;
       boolean onlyLetters = first.slip() && !line.substring(0, first.end()).matches(".*\\d.*");

@@ -29,7 +29,7 @@ final class NoteEnd {
   /** Above what the writer has yet to buy or to do, or thinks of for another month. */
   private static final String TO_DO =
       "[^\\p{L}\\p{N}]*(?:(?:things|stuff|still|also|noch|nog|encore|ancora|jeszcze|todavia|aun"
-          + "|ainda|kvar) )*(?:(?:to )?(?:buy|get|need|needed|order|do|print|pick up|ask)"
+          + "|ainda|kvar) )*(?:(?:to )?(?:buy|get|need|needed|order|do|print|pick up|ask|take|pack|bring)"
           + "|to-?do|(?:shopping|to-?do|packing|wish) ?list|shopping|remember|reminders?"
           + "|(?:note|memo)s? to self|(?:zu )?(?:kaufen|besorgen|erledigen|bestellen)"
           + "|einkaufen|einkaufsliste|(?:a )?(?:acheter|faire|commander)|courses"

@@ -146,7 +146,7 @@ public final class NoteParser {
     }
     List<Optional<DayCandidate>> read =
         DayOrder.decide(
-            withoutStamps(candidates),
+            WeekHeading.within(lines, withoutStamps(candidates), reader),
             (int) lines.stream().filter(line -> !line.text().isBlank()).count());
     List<DayEntry> entries = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {

@@ -46,6 +46,15 @@ final class PageWordsInStory {
   private static final Pattern AND =
       Pattern.compile(", (?:and )?| (?:and|und|et|y|e|en|i|och) |[.!?;]");
 
+  /** What a person adds for who chooses the photos: {@code (two photos, whichever you like)}. */
+  private static final Pattern ASIDE =
+      Pattern.compile(" *(?:please|pls|bitte|svp)?[,;][^()]*\\)[ .]*$");
+
+  /** {@code Page, two photos}, as it is dictated. */
+  private static final Pattern LABEL =
+      Pattern.compile(
+          "(?<=[.!?;] |^)(?:and |for )?(?:the )?(?:page|seite|pagina|strona|sida) *[,:]? *$");
+
   private static final int LONGEST_LINE = 2_000; // characters; longer ones are a story
   private static final int LONGEST = 60; // characters of a phrase without a mark
 
@@ -177,11 +186,28 @@ final class PageWordsInStory {
     if (!counts) {
       return Optional.empty();
     }
+    int bracket = line.startsWith("(", from) ? from : markFrom;
+    if (phrase == PagePhrase.STRONG && line.startsWith("(", bracket) && follows(ASIDE, end)) {
+      return Optional.of(new Found(words, from, withoutBlanks(bracket), line.length(), true));
+    }
     if (!whole) {
       return Optional.of(new Found(withRestOfSentence(read.words(), from, end), from, 0, 0, true));
     }
     Found found = ends ? toTheEnd(from, joint, markFrom) : within(from, end, joint, markFrom);
-    return Optional.of(new Found(read.words(), from, found.cutFrom, found.cutTo, true));
+    return Optional.of(
+        withoutLabel(new Found(read.words(), from, found.cutFrom, found.cutTo, true)));
+  }
+
+  private Found withoutLabel(Found found) {
+    Matcher label = LABEL.matcher(line);
+    if (found.cutFrom() <= storyFrom || !label.region(storyFrom, found.cutFrom()).find()) {
+      return found;
+    }
+    boolean stop = line.startsWith(".", found.cutTo());
+    int cutTo = found.cutTo() + (stop ? 1 : 0);
+    return found.isCut()
+        ? new Found(found.words(), found.from(), withoutBlanks(label.start()), cutTo, true)
+        : found;
   }
 
   /** {@code One 4x6 of the cake and two 3x4 portrait}: what follows is for the page too. */

@@ -22,7 +22,7 @@ final class Trimmings {
       Pattern.compile(
           "[ #*=_-]*(?:(?:week|wk|woche|kw|semaine|semana|settimana|tydzien|vecka)(?: (?:of"
               + "|vom|du|van|del))?[ .#]{0,3}(?:\\d|\\p{L}{3,9}\\.? \\d|one|two|three|four"
-              + "|five).{0,24})|[ #*=_~.-]{3,}");
+              + "|five).{0,24}?(?: *\\([^)]*\\))?)|[ #*=_~.-]{3,}");
 
   /** Before each story of a note that is a form filled in. */
   private static final Pattern STORY_LABEL =

@@ -34,6 +34,8 @@ class FreelyTypedNotesTest {
     "eleventh, .95, 0, .95, 0",
     "twelfth, .95, 0, .95, 0",
     "thirteenth, .95, 0, .95, 0",
+    // a layout of its own for each whole note; not tuned on the even half
+    "fourteenth, .75, 7, .5, 25",
   })
   void nearlyAllDaysAreReadAsMeant(
       String folder, double odd, int misplacedInOdd, double even, int misplacedInEven)

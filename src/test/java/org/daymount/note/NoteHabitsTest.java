@@ -200,4 +200,45 @@ class NoteHabitsTest {
         "2 : Regen\n3 : Nebel\n4 : Sonne\n7 : So ein Wind\n8 : Eis",
         days(read("2. Regen\n3. Nebel\n4. Sonne\n7. So ein Wind\n8. Eis\n")));
   }
+
+  @Test
+  void theHeadingOfAWeekSaysWhichWeekdaysAreMeant() {
+    assertEquals(
+        "15 : Fog.\n19 photo, photo: Ferry.\n22 : Sun.\n28 : Calm.",
+        days(
+            read(
+                "Week of June 15\nMon - Fog.\nFri - 2 photos - Ferry.\n\nWeek of June 22 (short)\n"
+                    + "Mon - Sun.\nSun - Calm.\n")));
+  }
+
+  @Test
+  void onesOwnLettersAreReadWhereTheyAreExplained() {
+    String key = "T = tall photo\nW = wide photo\nJ = with a journaling card\nX = skip the day\n\n";
+    assertEquals(
+        "1 portrait: Ferry.\n2 landscape, journaling card: Fog.\n3 leave out: \n"
+            + "4 portrait, portrait: Sun.\n5 : Tea at noon.",
+        days(read(key + "1 T Ferry.\n2 WJ Fog.\n3 X\n4 TT Sun.\n5 Tea at noon.\n"))
+            .replace("photo portrait", "portrait"));
+    assertEquals(
+        "1 : T Ferry.\n2 : W Fog.\n3 : Sun.", days(read("1: T Ferry.\n2: W Fog.\n3: Sun.\n")));
+  }
+
+  @Test
+  void whatIsAddedForWhoChoosesThePhotosIsNotPrinted() {
+    assertEquals(
+        "2 photo, photo: Your aunt came.\n3 landscape: Rain. It blew.",
+        days(
+            read(
+                "Tue 2. Your aunt came. (Two photos, whichever.)\n"
+                    + "Wed 3. Rain. It blew. Page, one wide photo.\n")));
+  }
+
+  @Test
+  void aDayThatWasLeftOutIsNoDayToLeaveOut() {
+    assertEquals(
+        "12 : Fog.\n15 : Sun.\n13 : Bought a hat.\n16 leave out:",
+        days(read(
+                "June 12 Fog.\nJune 15 Sun.\nJune 13 I left out. Bought a hat.\nJune 16 leave out\n"))
+            .strip());
+  }
 }
