@@ -2,14 +2,13 @@ package org.daymount.review;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.DateTimeException;
-import java.time.Duration;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
 import org.daymount.album.DayPage;
 import org.daymount.choices.Choices;
+import org.daymount.choices.DateEdits;
 import org.daymount.choices.PageEdits;
 import org.daymount.choices.PhotoEdits;
 import org.daymount.choices.PhotoKey;
@@ -185,30 +184,10 @@ final class ChangeReader {
     return new PhotoEdits(choices, PhotoKey.of(known("photo")));
   }
 
-  /** Of a still the whole clip is dated, as it follows from the still's place in it. */
   private Choices given() throws HttpException {
     Photo meant = known("photo");
     Optional<Taken> said = text("day").map(day -> ingest.said(day, text("time").orElse("")));
-    Choices changed = choices;
-    for (Photo photo : thumbnails.ofSameFile(meant)) {
-      PhotoEdits edits = new PhotoEdits(changed, PhotoKey.of(photo));
-      Optional<LocalDateTime> at =
-          said.map(taken -> taken.local().orElseThrow())
-              .map(local -> said.get().hourKnown() ? local.plus(between(meant, photo)) : local);
-      changed =
-          edits.given(
-              at.map(LocalDateTime::toLocalDate),
-              at.map(LocalDateTime::toLocalTime).filter(time -> said.get().hourKnown()));
-    }
-    return changed;
-  }
-
-  /** From one still of a clip to another. */
-  private static Duration between(Photo one, Photo other) {
-    return one.file()
-        .frame()
-        .flatMap(from -> other.file().frame().map(to -> to.at().minus(from.at())))
-        .orElse(Duration.ZERO);
+    return DateEdits.given(choices, meant, thumbnails.ofSameFile(meant), said);
   }
 
   private SpaceChoice space() throws HttpException {

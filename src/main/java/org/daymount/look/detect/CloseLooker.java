@@ -3,7 +3,6 @@ package org.daymount.look.detect;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +16,6 @@ import org.daymount.look.FrameRule;
 import org.daymount.look.Measurer;
 import org.daymount.look.Measures.CloseLook;
 import org.daymount.photo.Photo;
-import org.daymount.photo.PhotoFormat;
 import org.daymount.problem.UnusablePicture;
 import org.daymount.unit.PixelSize;
 
@@ -30,18 +28,6 @@ import org.daymount.unit.PixelSize;
  * measured there; one that may be better than those seen is then looked at like them.
  */
 public final class CloseLooker {
-  /** Long edge at which a 6 in print at 300 ppi would show what is soft. */
-  static final int SHARPNESS_EDGE = 1800;
-
-  /** Up to here the half or quarter of a picture is taken as it was decoded. */
-  private static final int LONGEST_EDGE = 2340;
-
-  /**
-   * Frames of a burst that the detectors see first; all that are held decoded at a time. One leads
-   * by the first look; it may be misled, by a sharp background, so the other comes from between.
-   */
-  static final int FIRST_FRAMES = 2;
-
   /** Frames that the detectors may see because they turned out better than the first ones. */
   static final int LATER_FRAMES = 2;
 
@@ -123,8 +109,8 @@ public final class CloseLooker {
               .map(picture -> lookAlone(alone, picture))
               .orElse(alone));
     }
-    int edge = edge(frames);
-    Set<AnalysedPhoto> first = first(frames);
+    int edge = FirstFrames.edge(frames);
+    Set<AnalysedPhoto> first = FirstFrames.of(frames);
     List<Seen> seen = new ArrayList<>();
     for (AnalysedPhoto frame : frames) {
       if (first.contains(frame)) {
@@ -141,7 +127,7 @@ public final class CloseLooker {
     }
     seen.clear(); // their pictures are not held while others are decoded
     List<Glanced> better =
-        isClip(frames) ? List.of() : betterThan(best, frames, first, focus, edge);
+        FirstFrames.isClip(frames) ? List.of() : betterThan(best, frames, first, focus, edge);
     for (Glanced glanced : better) {
       see(glanced.frame, edge)
           .ifPresent(
@@ -159,58 +145,6 @@ public final class CloseLooker {
     shown.accept(frame.photo(), picture);
     Seen seen = seen(frame, picture);
     return seen.withSharpness(BurstFocus.of(List.of(seen.forFocus())).sharpnessOf(seen.forFocus()));
-  }
-
-  /**
-   * How large the frames are seen: one and the same for all of a burst, or their sharpness would
-   * not compare.
-   */
-  private static int edge(List<AnalysedPhoto> frames) {
-    if (isClip(frames)) {
-      return Math.max(
-          Detectors.WORKING_LONG_EDGE,
-          Math.min(SHARPNESS_EDGE, frames.get(0).photo().size().longEdge() / 2));
-    }
-    if (frames.stream().map(frame -> frame.photo().size()).distinct().count() > 1) {
-      return SHARPNESS_EDGE;
-    }
-    int edge = frames.get(0).photo().size().longEdge();
-    while (edge % 2 == 0 && edge / 2 >= SHARPNESS_EDGE) {
-      edge /= 2;
-    }
-    return edge <= LONGEST_EDGE ? edge : SHARPNESS_EDGE;
-  }
-
-  /**
-   * Stills of one clip, which has a picture for every second and is mostly of one mind: it costs as
-   * much as two photos.
-   */
-  private static boolean isClip(List<AnalysedPhoto> frames) {
-    return frames.get(0).photo().format() == PhotoFormat.CLIP;
-  }
-
-  /**
-   * The sharpest by the first look, and the middle one of the others; of a clip, in which things
-   * come and go, the sharpest of each half.
-   */
-  private static Set<AnalysedPhoto> first(List<AnalysedPhoto> frames) {
-    if (frames.size() <= FIRST_FRAMES) {
-      return new HashSet<>(frames);
-    }
-    if (isClip(frames)) {
-      int half = frames.size() / 2;
-      return Set.of(
-          sharpest(frames.subList(0, half)), sharpest(frames.subList(half, frames.size())));
-    }
-    AnalysedPhoto leading = sharpest(frames);
-    List<AnalysedPhoto> others = frames.stream().filter(frame -> frame != leading).toList();
-    return Set.of(leading, others.get(others.size() / 2));
-  }
-
-  private static AnalysedPhoto sharpest(List<AnalysedPhoto> frames) {
-    return frames.stream()
-        .max(Comparator.comparingDouble(frame -> frame.measures().sharpness()))
-        .orElseThrow();
   }
 
   /** Sharpest first, at most {@link #LATER_FRAMES}. */

@@ -111,7 +111,7 @@ class LongBurstTest {
   void theDetectorsSeeOnlyAFewFrames() {
     paint(13);
     looker.look(burst);
-    int most = CloseLooker.FIRST_FRAMES + CloseLooker.LATER_FRAMES;
+    int most = FirstFrames.COUNT + CloseLooker.LATER_FRAMES;
     assertTrue(looks.get() <= most, looks + " looks");
   }
 
