@@ -90,7 +90,7 @@ final class MonthOpening implements MonthOpener {
       Request request = command(choice).request();
       YearMonth month = YearMonth.parse(choice.month());
       // now, while what was chosen still stands on the page; opening would find it too
-      UserFiles.choices(request.out().choices(month), month);
+      UserFiles.choices(request, month);
       return Optional.empty();
     } catch (ParameterException | RunFailed e) {
       return Optional.of(e.getMessage());

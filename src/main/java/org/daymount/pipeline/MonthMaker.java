@@ -96,14 +96,11 @@ public final class MonthMaker {
    * @throws RunFailed when there is nothing to make a month of, or the note cannot be read
    */
   public Month make(Request request, Consumer<NoteInUse.Reading> noteRead) {
-    Survey surveyed = surveyed(request, month -> choices(request, month)); // or tells at once
-    Selected picked = pick(request, surveyed, choices(request, surveyed.month()));
+    Survey surveyed =
+        surveyed(request, month -> UserFiles.choices(request, month)); // or tells at once
+    Selected picked = pick(request, surveyed, UserFiles.choices(request, surveyed.month()));
     picked.album().note().ifPresent(noteRead);
     return finish(request, surveyed, picked);
-  }
-
-  private static Choices choices(Request request, YearMonth month) {
-    return UserFiles.choices(request.out().choices(month), month);
   }
 
   /**

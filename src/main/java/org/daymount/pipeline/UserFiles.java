@@ -16,8 +16,9 @@ public final class UserFiles {
 
   private UserFiles() {}
 
-  /** As {@link #choices(Path, byte[], YearMonth)}, of the file as it is now. */
-  public static Choices choices(Path file, YearMonth month) {
+  /** As {@link #choices(Path, byte[], YearMonth)}, of the run's file as it is now. */
+  public static Choices choices(Request request, YearMonth month) {
+    Path file = request.out().choices(month);
     return choices(file, bytes(file), month);
   }
 

@@ -72,6 +72,11 @@ record Frame(
     }
   }
 
+  /** Whether scans of all components were read. */
+  boolean isScanned() {
+    return components.stream().allMatch(Component::isScanned);
+  }
+
   int unitsAcross() {
     return ceil(width, Block.SIDE * mostAcross);
   }

@@ -5,31 +5,22 @@ import org.daymount.unit.PixelBox;
 
 /** Goes through a file's segments in order (figure B.2): tables, the frame, scans. */
 final class ReducedDecoder {
-  private static final int TABLES = 4;
-
-  /** Of a progressive picture, held at once, 2 bytes each. */
-  private static final long MOST_COEFFICIENTS = 30_000_000;
-
   private final CodedFile file;
   private final Reduction reduction;
   private final PixelBox region;
-  private final int[][] quantization = new int[TABLES][];
-  private final HuffmanTable[] dcTables = new HuffmanTable[TABLES];
-  private final HuffmanTable[] acTables = new HuffmanTable[TABLES];
+  private final CodingTables tables;
   private final ColourTags colours = new ColourTags();
   private final BitReader bits = new BitReader();
   private MarkerReader in;
   private UnitWindow wanted;
-  private int stripRows;
-  private int restartInterval;
+  private ProgressiveStrips strips;
   private Frame frame;
   private long behindFrame;
   private boolean cutOff;
   private boolean inOrder = true; // so far, and all of it was read
   private final boolean checking;
   private final boolean alsoEighth;
-  private boolean arithmetic;
-  private final ArithmeticConditioning conditioning = new ArithmeticConditioning();
+  private CodingProcess process;
   private final Progression progression = new Progression();
 
   /**
@@ -43,12 +34,12 @@ final class ReducedDecoder {
       CodedFile file, Reduction reduction, PixelBox region, boolean checking, boolean alsoEighth)
       throws JpegRefused {
     this.file = file;
+    this.tables = new CodingTables();
     this.in = new MarkerReader(file);
     this.reduction = reduction;
     this.region = region;
     this.checking = checking;
     this.alsoEighth = alsoEighth;
-    HuffmanTables.putUsual(dcTables, acTables);
   }
 
   /**
@@ -92,23 +83,10 @@ final class ReducedDecoder {
     readThrough();
     check();
     if (frame.progressive()) {
-      ScaledIdct cells = cells();
-      int top = wanted.top();
-      while (true) {
-        int bottom = Math.min(wanted.bottom(), top + stripRows);
-        for (Component component : frame.components()) {
-          if (component.isScanned()) {
-            component.finishStrip(cells, top, bottom);
-          }
-        }
-        top = bottom;
-        if (top >= wanted.bottom()) {
-          break;
-        }
-        beginStrip(top);
+      while (!strips.finish()) {
         progression.forget();
         in = new MarkerReader(file);
-        restartInterval = 0;
+        tables.forgetRestarts();
         cutOff = false;
         readThrough();
       }
@@ -136,17 +114,12 @@ final class ReducedDecoder {
     if (frame == null) {
       throw new JpegDamaged("there is no picture in it");
     }
-    if (!cutOff && !isScanned()) {
+    if (!cutOff && !frame.isScanned()) {
       throw new JpegDamaged("it ends without some of its colours");
     }
     if (frame.components().stream().noneMatch(Component::isScanned)) {
       throw new JpegDamaged("it ends before its picture");
     }
-  }
-
-  private void beginStrip(int top) {
-    int bottom = Math.min(wanted.bottom(), top + stripRows);
-    frame.components().forEach(component -> component.beginStrip(top, bottom));
   }
 
   /**
@@ -159,14 +132,11 @@ final class ReducedDecoder {
       }
       return false;
     }
+    if (tables.read(in)) {
+      inOrder &= in.marker() != MarkerReader.RESTART_INTERVAL || in.left() == 0;
+      return isAllThatIsWanted();
+    }
     switch (in.marker()) {
-      case MarkerReader.QUANTIZATION_TABLES -> readQuantization();
-      case MarkerReader.HUFFMAN_TABLES -> HuffmanTables.read(in, dcTables, acTables);
-      case MarkerReader.ARITHMETIC_CONDITIONING -> conditioning.read(in);
-      case MarkerReader.RESTART_INTERVAL -> {
-        restartInterval = in.u16();
-        inOrder &= in.left() == 0;
-      }
       case MarkerReader.APP0, MarkerReader.APP2, MarkerReader.APP14 -> colours.read(in);
       case MarkerReader.START_OF_SCAN -> readScan();
       case MarkerReader.END_OF_IMAGE -> {
@@ -174,34 +144,22 @@ final class ReducedDecoder {
       }
       default -> inOrder &= in.isKnown();
     }
-    if (checking) {
-      return false;
-    }
-    return frame != null && !frame.progressive() && isScanned();
+    return isAllThatIsWanted();
   }
 
-  private boolean isScanned() {
-    return frame.components().stream().allMatch(Component::isScanned);
+  private boolean isAllThatIsWanted() {
+    return !checking && frame != null && !frame.progressive() && frame.isScanned();
   }
 
   private void readFrame() throws JpegRefused {
     if (frame != null) {
       throw new JpegDamaged("it has two headers");
     }
-    boolean progressive =
-        in.marker() == MarkerReader.PROGRESSIVE
-            || in.marker() == MarkerReader.ARITHMETIC_PROGRESSIVE;
-    arithmetic =
-        in.marker() == MarkerReader.ARITHMETIC
-            || in.marker() == MarkerReader.ARITHMETIC_PROGRESSIVE;
-    boolean sequential =
-        in.marker() == MarkerReader.BASELINE
-            || in.marker() == MarkerReader.EXTENDED
-            || in.marker() == MarkerReader.ARITHMETIC;
-    if (!progressive && !sequential || arithmetic && !checking) {
+    process = CodingProcess.of(in.marker());
+    if (!process.isKnown() || process.arithmetic() && !checking) {
       throw new JpegRefused("is coded in a way that only full decoders read");
     }
-    frame = Frame.read(in, progressive);
+    frame = Frame.read(in, process.progressive());
     behindFrame = in.behindSegment();
     if (checking) {
       wanted = UnitWindow.none(frame);
@@ -210,38 +168,12 @@ final class ReducedDecoder {
       wanted = UnitWindow.around(region, frame);
       inOrder &= wanted.bottom() == frame.unitsDown();
     }
-    if (!arithmetic) {
+    if (!process.arithmetic()) {
       frame.refuseMoreThanFits(file.length());
     }
     frame.allocate(wanted, reduction, alsoEighth);
-    if (progressive) {
-      allocateBlocks();
-    }
-  }
-
-  private void allocateBlocks() {
-    ScaledIdct cells = cells();
-    long unitRow = frame.blocks(wanted.across(), 1) * ProgressiveBlocks.needed(cells);
-    stripRows =
-        (int) Math.max(1, Math.min(wanted.down(), MOST_COEFFICIENTS / Math.max(1, unitRow)));
-    for (Component component : frame.components()) {
-      component.allocateBlocks(cells, frame.unitsAcross(), frame.unitsDown(), stripRows);
-    }
-    beginStrip(wanted.top());
-  }
-
-  /** B.2.4.1. */
-  private void readQuantization() throws JpegRefused {
-    while (in.hasMore()) {
-      int precisionAndPlace = in.u8();
-      int[] steps = new int[Block.COEFFICIENTS];
-      if ((precisionAndPlace & 15) >= TABLES) {
-        throw new JpegDamaged("a table inside of it cannot be");
-      }
-      for (int k = 0; k < steps.length; k++) {
-        steps[k] = precisionAndPlace >> 4 == 0 ? in.u8() : in.u16();
-      }
-      quantization[precisionAndPlace & 3] = steps;
+    if (frame.progressive()) {
+      strips = new ProgressiveStrips(frame, wanted, cells());
     }
   }
 
@@ -254,35 +186,38 @@ final class ReducedDecoder {
     } else {
       colours.refuseOtherColours(frame);
     }
-    ScanHeader header = ScanHeader.read(in, frame, dcTables, acTables);
+    ScanHeader header = ScanHeader.read(in, frame, tables.dc(), tables.ac());
     long from = in.behindSegment();
-    boolean dc = header.firstCoefficient() == 0;
-    if (frame.progressive() && !dc && reduction == Reduction.EIGHTH) {
+    boolean isFine = frame.progressive() && header.firstCoefficient() > 0;
+    if (isFine && reduction == Reduction.EIGHTH) {
       inOrder = false;
       in.continueAt(from); // the data hold no marker but restarts, which are stepped over
       return;
     }
     for (ScanHeader.Part part : header.parts()) {
-      part.component().latch(quantization);
+      part.component().latch(tables.quantization());
     }
     inOrder &= frame.progressive() ? progression.goesOn(frame, header) : header.isSequential();
-    ScanReader scan;
-    if (arithmetic) {
-      scan = new ArithmeticScan(frame, header, new ArithmeticDecoder(), conditioning);
-    } else if (!frame.progressive()) {
-      scan = new BaselineScan(frame, header, bits, cells());
-    } else if (dc) {
-      scan = new ProgressiveDcScan(frame, header, bits);
-    } else {
-      scan = new ProgressiveAcScan(frame, header, bits);
-    }
-    ScanReader.End end = scan.read(file, from, restartInterval);
+    ScanReader scan = scanReader(header);
+    ScanReader.End end = scan.read(file, from, tables.restartInterval());
     cutOff |= end.isCutOff();
     inOrder &= end.isInOrder();
     in.continueAt(end.place());
-    if (!checking && !frame.progressive() && isScanned()) {
+    if (!checking && !frame.progressive() && frame.isScanned()) {
       inOrder &= MarkerReader.isEnd(file, end.place()); // it is not gone through further
     }
+  }
+
+  private ScanReader scanReader(ScanHeader header) throws JpegRefused {
+    if (process.arithmetic()) {
+      return new ArithmeticScan(frame, header, new ArithmeticDecoder(), tables.conditioning());
+    }
+    if (!frame.progressive()) {
+      return new BaselineScan(frame, header, bits, cells());
+    }
+    return header.firstCoefficient() == 0
+        ? new ProgressiveDcScan(frame, header, bits)
+        : new ProgressiveAcScan(frame, header, bits);
   }
 
   private ScaledIdct cells() {
