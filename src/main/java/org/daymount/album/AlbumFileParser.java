@@ -36,7 +36,6 @@ public final class AlbumFileParser {
   private static final Pattern AT =
       Pattern.compile("(.*?)\\s+at\\s+(.+?)\\s*(?:,\\s+|;\\s*|,(?=[^,]*$))(.+)");
   private static final Pattern DAYS = Pattern.compile("(\\d{1,2})(?:\\s*-\\s*(\\d{1,2}))?");
-  private static final Length USUAL_REVEAL = CommonPractice.REVEAL;
 
   private final List<String> remarks = new ArrayList<>();
   private final Map<String, BasePage> bases = new LinkedHashMap<>();
@@ -191,7 +190,7 @@ public final class AlbumFileParser {
       onSide = space.onSide();
       // a direction says how the picture is read; without one the size is that of the page
       size = onSide && space.direction().isPresent() ? size.turned() : size;
-      reveal = space.onMat() ? space.reveal().or(() -> Optional.of(USUAL_REVEAL)) : reveal;
+      reveal = space.onMat() ? space.reveal().or(() -> Optional.of(CommonPractice.REVEAL)) : reveal;
     } else {
       size = SizeText.parseSize(said);
     }

@@ -1,8 +1,11 @@
 package org.daymount.album;
 
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.daymount.album.PageVocabulary.Word;
+import org.daymount.unit.Orientation;
+import org.daymount.unit.SizeText;
 
 /** The text that words for a page are read from; every method gives the end of what it knows. */
 final class PageCursor {
@@ -114,5 +117,17 @@ final class PageCursor {
       at = next;
     }
     return at;
+  }
+
+  /** The way that is said there, tall or wide. */
+  Optional<SizeText.Found<Orientation>> wayAt(int at) {
+    int tall = end(Word.PORTRAIT, at);
+    if (tall > at) {
+      return Optional.of(new SizeText.Found<>(Orientation.PORTRAIT, tall));
+    }
+    int wide = end(Word.LANDSCAPE, at);
+    return wide > at
+        ? Optional.of(new SizeText.Found<>(Orientation.LANDSCAPE, wide))
+        : Optional.empty();
   }
 }

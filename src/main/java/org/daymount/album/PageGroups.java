@@ -206,15 +206,7 @@ final class PageGroups {
       }
       return;
     }
-    last()
-        .filter(
-            group -> group.count == 2 && group.direction.filter(way -> way != other).isPresent())
-        .ifPresent(
-            pair -> {
-              pair.count = 1; // "two photos, tall and wide"
-              pending.count = 1;
-              pending.size = pair.size;
-            });
+    last().flatMap(pair -> pair.halved(other)).ifPresent(half -> pending = half);
   }
 
   /** {@code 4x6 and two 3x4, on mat}. */
@@ -238,41 +230,11 @@ final class PageGroups {
       forgetPending(); // "small photos", nobody knows how many
     }
     groups.forEach(SpaceGroup::sizeIfSmall);
-    refine();
+    SpaceGroup.refine(groups);
     boolean besides = groups.stream().anyMatch(group -> !group.isLarge);
     groups.stream().filter(group -> besides).forEach(SpaceGroup::sizeIfLarge);
     groups.forEach(forAll);
     return ofSomethingElse ? Math.min(end, countFrom) : end;
-  }
-
-  /** {@code two photos, one tall, one wide}: the latter say how the former lie. */
-  private void refine() {
-    if (groups.size() < 2) {
-      return;
-    }
-    SpaceGroup first = groups.get(0);
-    List<SpaceGroup> rest = groups.subList(1, groups.size());
-    int told = rest.stream().mapToInt(group -> group.count).sum();
-    int others = rest.stream().mapToInt(group -> Math.max(1, group.count)).sum();
-    if (first.sizedBehind && first.count == others + 1) {
-      first.count = 1; // "two photos, 4x6 and 3x4"
-      return;
-    }
-    boolean describes =
-        first.count >= 2
-            && !first.saysHow()
-            && (first.size.isPresent() ? told == first.count : told <= first.count)
-            && rest.stream().allMatch(group -> group.count > 0 && group.describes(first));
-    if (!describes) {
-      return;
-    }
-    rest.forEach(group -> group.size = group.size.or(() -> first.size));
-    first.count -= told;
-    if (first.count == 0) {
-      groups.remove(0);
-    } else {
-      groups.add(groups.remove(0)); // those that were not told of
-    }
   }
 
   List<WantedSpace> spaces() {

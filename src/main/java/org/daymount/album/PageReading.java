@@ -131,7 +131,7 @@ final class PageReading {
   private int readLabel(int at) {
     Matcher count = LABELLED_COUNT.matcher(text).region(at, text.length());
     if (groups.isEmpty() && !groups.isPending() && count.lookingAt()) {
-      int value = PageSpaces.number(count.group(1));
+      int value = SpaceCounts.number(count.group(1));
       if (value >= 1 && value <= PageSpecParser.MOST_SPACES) {
         groups.count(value, at);
         groups.close();

@@ -2,7 +2,6 @@ package org.daymount.album;
 
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.daymount.album.PageVocabulary.Word;
 import org.daymount.unit.Length;
@@ -20,15 +19,6 @@ final class PageSpaces {
   private static final Pattern BOTH =
       Pattern.compile(
           "(?:both|beide|ambas|ambos|entramb[ei]|allebei|oba|obie|bada|(?:les|tous|toutes) (?:les )?deux) +");
-  private static final Pattern COUNT_BEFORE =
-      Pattern.compile(
-          "(?:(\\d{1,2}) *(?:x(?! *-)|(?= |[pl](?![\\p{L}\\d])|[\\x{1F4F7}\\x{1F4F8}])) *"
-              + "|x ?(\\d{1,2}) +|(?:an? )?(pair|couple) (?:of )?|(\\p{L}+) +(?:(?:keer|mal|fois|veces|volte|vezes|razy|ganger) +)?)(?=.)");
-  private static final Pattern TIMES =
-      Pattern.compile(
-          "x *(\\d{1,2})(?![\\p{L}\\d./])|(\\d{1,2}|[a-z]+) of (?:them|those" + "|these)\\)?");
-  private static final Pattern TIMES_ALONE =
-      Pattern.compile("(?:x *(\\d{1,2})|(\\d{1,2}) ?x)(?= *$)");
 
   /** Stands for a photo behind what was said of it. */
   private static final Pattern ONE =
@@ -103,8 +93,8 @@ final class PageSpaces {
   void gap(String gap, int next) {
     afterGap = NOT_ONLY_BLANK.matcher(gap).find();
     afterComma = gap.contains(",");
-    if (afterGap && ADDS.matcher(gap).find() && wayAt(next).isPresent()) {
-      groups.closeWay(wayAt(next).get().value()); // "tall + wide"
+    if (afterGap && ADDS.matcher(gap).find() && cursor.wayAt(next).isPresent()) {
+      groups.closeWay(cursor.wayAt(next).get().value()); // "tall + wide"
     }
   }
 
@@ -161,18 +151,15 @@ final class PageSpaces {
 
   /** How often what was said is wanted: {@code 3x4 x2}, {@code tall x 2}, {@code x2}. */
   private int readTimes(int at) {
-    Matcher times = TIMES.matcher(text).region(at, text.length());
-    if (times.lookingAt()) {
-      int count = number(times.group(1) != null ? times.group(1) : times.group(2));
-      if (count > 0 && groups.times(count)) {
-        return times.end();
-      }
+    SpaceCounts.Found times = SpaceCounts.times(text, at);
+    if (times.value() > 0 && groups.times(times.value())) {
+      return times.end();
     }
-    Matcher alone = TIMES_ALONE.matcher(text).region(at, text.length());
-    if (!groups.isEmpty() || groups.isPending() || !alone.lookingAt()) {
+    SpaceCounts.Found alone = SpaceCounts.timesAlone(text, at);
+    int count = alone.value();
+    if (!groups.isEmpty() || groups.isPending()) {
       return at;
     }
-    int count = number(alone.group(1) != null ? alone.group(1) : alone.group(2));
     if (count < 1 || count > PageSpecParser.MOST_SPACES) {
       return at;
     }
@@ -187,7 +174,7 @@ final class PageSpaces {
       return either;
     }
     int both = cursor.end(BOTH, at);
-    if (both > at && groups.isEmpty() && !groups.isPending() && wayAt(both).isPresent()) {
+    if (both > at && groups.isEmpty() && !groups.isPending() && cursor.wayAt(both).isPresent()) {
       groups.count(2, at);
       return both;
     }
@@ -201,7 +188,7 @@ final class PageSpaces {
     if (side > start) {
       return apply(at, start, side, SpaceGroup::side);
     }
-    Optional<SizeText.Found<Orientation>> way = wayAt(start);
+    Optional<SizeText.Found<Orientation>> way = cursor.wayAt(start);
     if (way.isPresent()) {
       return apply(at, start, way.get().end(), group -> group.way(way.get().value()));
     }
@@ -217,17 +204,6 @@ final class PageSpaces {
       return matEnd; // "4x6 and two 3x4, on mat"
     }
     return apply(at, start, matEnd, group -> group.mat(reveal.map(SizeText.Found::value)));
-  }
-
-  Optional<SizeText.Found<Orientation>> wayAt(int at) {
-    int tall = cursor.end(Word.PORTRAIT, at);
-    if (tall > at) {
-      return Optional.of(new SizeText.Found<>(Orientation.PORTRAIT, tall));
-    }
-    int wide = cursor.end(Word.LANDSCAPE, at);
-    return wide > at
-        ? Optional.of(new SizeText.Found<>(Orientation.LANDSCAPE, wide))
-        : Optional.empty();
   }
 
   /** {@code sideways} says so too behind a direction; without one it is the direction. */
@@ -249,11 +225,8 @@ final class PageSpaces {
   }
 
   private int readCount(int at) {
-    Matcher count = COUNT_BEFORE.matcher(text).region(at, text.length());
-    if (!count.lookingAt()) {
-      return at;
-    }
-    int value = countOf(count);
+    SpaceCounts.Found count = SpaceCounts.before(text, at);
+    int value = count.value();
     if (value < 1 || value > PageSpecParser.MOST_SPACES) {
       return at;
     }
@@ -269,23 +242,9 @@ final class PageSpaces {
 
   /** {@code one tall}, {@code 2x 3x4}. */
   boolean isCountedSpace(int at) {
-    Matcher count = COUNT_BEFORE.matcher(text).region(at, text.length());
-    return count.lookingAt()
-        && countOf(count) > 0
-        && (wayAt(count.end()).isPresent() || PageSizes.sizeAt(text, count.end()).isPresent());
-  }
-
-  private static int countOf(Matcher count) {
-    if (count.group(3) != null) {
-      return 2; // a pair, a couple
-    }
-    return number(
-        count.group(1) != null
-            ? count.group(1)
-            : count.group(2) != null ? count.group(2) : count.group(4));
-  }
-
-  static int number(String said) {
-    return said.matches("\\d+") ? Integer.parseInt(said) : PageCounts.of(said);
+    SpaceCounts.Found count = SpaceCounts.before(text, at);
+    return count.value() > 0
+        && (cursor.wayAt(count.end()).isPresent()
+            || PageSizes.sizeAt(text, count.end()).isPresent());
   }
 }

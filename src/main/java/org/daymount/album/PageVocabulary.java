@@ -33,40 +33,6 @@ final class PageVocabulary {
 
   private static final String END = "(?![\\p{L}\\d-])";
   private static final String ALONE = "(?= *(?:$|[-.,;:!()\\[\\]|*_+&]))";
-  private static final String PHOTOS =
-      "(?:(?:(?:nice|good|single|separate|different) ){0,2}(?:[\\x{1F4F7}\\x{1F4F8}\\x{1F5BC}]|photo'?s?|photographs?|pic'?s?|pix|pictures?|snap(?:shot)?s?|shots?|foto'?s?|fotografias?|fotografie|bild(?:er)?"
-          + "|foton|images?|imagen(?:es)?|imagem|imagens|immagin[ei]|zdjecia?|zdjecie|zdjec|תמונ(?:ה|ות|ת)(?: אחת| בודדת)?|צילומ?ים|צילום|صورة(?: واحدة)?|صور|صورتان|صورتين))";
-  private static final String BEFORE_WAY =
-      "(?:(?:in|as|im|als|en|au|au format|a la|na|em|w|i|format|orientation|stehend(?:es)? ) )?";
-  private static final String TALL =
-      BEFORE_WAY
-          + "(?:(?<=(?:one|two|three|[1-4]) )up(?= (?:and|one|two|[12]|side(?:ways)?|down)|[,;)+]|$)|portraits?(?: format| style| orientation| way)?|tall|upright|standing(?: up| on end)?|on end|up and down(?: ways)?"
-          + "|vertical(?:s|es|i|e|ly)?|verticais|verticales|verticaal|vertikala?|hochformat(?:ig)?"
-          + "|hochkant(?:ig)?|hoch|stehend|senkrecht|hauteur|retrato|ritratto|staande?|de pie|ao alto|al alto|en alto"
-          + "|em pe|in piedi|vert|lengthways|p(?= *(?:$|[,;|)+]|- |on |mat|x ?\\d))|(?<=\\d)p|pionow[oyea]|pionie|stojac[aey]\\p{L}*|debout|rechtop|parad[oa]s?|staende|ל?אורך|עומד(?:ת|ות|ים)?|אנכית?|(?:بال)?طول(?:ي|ية)?|(?:ال)?عمودي(?:ة|تان|تين|ات)?|واقفة?"
-          + "|hojden)";
-  private static final String WIDE =
-      BEFORE_WAY
-          + "(?:landscapes?(?: format| style| orientation)?|wide|horizontal(?:s|es|e|ly)?"
-          + "|horizontais|horizontaal|horisontell?a?|sideways|querformat(?:ig)?|quer|liegend"
-          + "|waagrecht|waagerecht|paysage|largeur|apaisad[oa]s?|paisaje|paisagem"
-          + "|deitad[oa]s?|ao baixo|orizzontal[ei]|liggende?|poziom[oyea]|poziomie|liggande|bredden"
-          + "|(?<=one )sleeping|sleeping(?= (?:photo|pic|one))|lying(?: down| flat)?(?: ways?)?|tumbad[oa]s?|acostad[oa]s?|echad[oa]s?|couchee?s?|sdraiat[aeio]|lezac[aey]\\p{L}*"
-          + "|ל?רוחב|שוכב(?:ת|ות|ים)?|אופקית?|(?:بال)?عرض(?:ي|ية)?|(?:ال)?افقي(?:ة|تان|تين|ات)?|l/s|lscape|horiz|l(?= *(?:$|[,;|)+]|- |on |mat|x ?\\d))|(?<=\\d)l(?! of))";
-
-  private static final String CARD_LEAD =
-      "(?:(?:with|c/|w/|wel|mit|avec|con|com|met|z|ze|med|עם|مع) )?(?:(?:an?|the|one|eine?|einer|une?|la|una|il"
-          + "|een|uma?|en|ett|my) )?(?:(?:little|small|kleine[rn]?|petite) )?";
-  private static final String CARD_NOUN =
-      "(?:card|karte|carte|tarjeta|scheda|cartoncino|biglietto|kaart(?:je)?|cartao|kart[aey]|karteczka|kort"
-          + "|כרטיס|بطاقة)";
-  private static final String STORY_CARD =
-      "(?:(?:journal(?:l?ing)?|story|text|words?|writing|note) cards?|journall?ing"
-          + "|(?:text|tekst|story|verhaal|geschichten|berattelse|erzahl|tagebuch|notiz|schreib|schrijf|skriv|journal)-?(?:karte|kaart(?:je)?|kort)|כרטיס סיפור|"
-          + CARD_NOUN
-          + "(?: (?:de|con|col|di|com|met|z|ze|med|mit|a|pour|per|para|fur|voor|for|till))?(?: (?:la|el|a|o|il|het|l'|die|der|einer))?"
-          + " ?(?:texte?|texto|testo|tekst(?:em)?|histoire|historia|historie|storia|verhaal|geschichte|racconto|cuento|relato|conto|قصة|نص))";
-
   private static final Map<Word, Pattern> PATTERNS =
       Map.ofEntries(
           entry(
@@ -76,7 +42,7 @@ final class PageVocabulary {
                       + "|(?:i |we )?(?:didn'?t|did not|don'?t|do not|haven'?t|have not)(?: (?:take|have|get|got|want|need|any|taken))*|zero|keine?n?|ohne|pas de"
                       + "|sans|aucune|sin|senza|nessuna|niente|nada de|ninguna|brak|zadnych|null|noll|nul|s/|geen|zonder|sem|nenhuma|bez|zadnego|inga"
                       + "|inget|ingen|utan) (?:any |an? |une |ein |el |una? )?"
-                      + PHOTOS
+                      + PagePhrases.PHOTOS
                       + END
                       + "|(?:בלי|ללא|אין|בלא) (?:תמונ(?:ה|ות)|צילומ?ים|צילום)|(?:רק|מלל|טקסט) (?:טקסט|מילים|מלל|בלבד|כתב)"
                       + "|(?:بدون|بلا|لا|من دون|دون|ولا) (?:صور[ةه]?|اي صور[ةه]?)|(?:نص|كلمات|كتابة) فقط|فقط (?:نص|كلمات)"
@@ -85,7 +51,7 @@ final class PageVocabulary {
                       + "|geen|nenhuma)"
                       + END
                       + "|0 "
-                      + PHOTOS
+                      + PagePhrases.PHOTOS
                       + END
                       + "|(?:just |only |all )?(?:the )?(?:words?|text|story|writing|journal(?:l?ing)?)(?: only| alone)(?: page)?"
                       + END
@@ -123,17 +89,17 @@ final class PageVocabulary {
               Word.EITHER_WAY,
               pattern(
                   "(?:(?:"
-                      + TALL
+                      + PagePhrases.TALL
                       + ") (?:or|oder|ou|o|of|lub|eller) (?:"
-                      + WIDE
+                      + PagePhrases.WIDE
                       + ")|(?:"
-                      + WIDE
+                      + PagePhrases.WIDE
                       + ") (?:or|oder|ou|o|of|lub|eller) (?:"
-                      + TALL
+                      + PagePhrases.TALL
                       + ")|either way)"
                       + END)),
-          entry(Word.PORTRAIT, pattern(TALL + END)),
-          entry(Word.LANDSCAPE, pattern(WIDE + END)),
+          entry(Word.PORTRAIT, pattern(PagePhrases.TALL + END)),
+          entry(Word.LANDSCAPE, pattern(PagePhrases.WIDE + END)),
           entry(
               Word.MAT,
               pattern(
@@ -178,12 +144,12 @@ final class PageVocabulary {
           entry(
               Word.STORY_CARD,
               pattern(
-                  CARD_LEAD
+                  PagePhrases.CARD_LEAD
                       + "(?:"
-                      + STORY_CARD
+                      + PagePhrases.STORY_CARD
                       + END
                       + "|"
-                      + CARD_NOUN
+                      + PagePhrases.CARD_NOUN
                       + "(?: too| as well| please| auch| aussi| tambien)?(?:"
                       + ALONE
                       + "|(?=,? (?:and |und |et |y |e |en |och |i )?(?:no|without|kein|ohne|pas de|sans|sin|senza|geen|zonder|sem|bez|ingen|utan) )))")),
@@ -192,19 +158,19 @@ final class PageVocabulary {
               pattern(
                   "(?:just|only|nur|sama|samej|tylko|solo|juste|seulement|rien que|alleen|enkel|bara|endast"
                       + "|apenas|so|somente|רק|فقط) "
-                      + CARD_LEAD
+                      + PagePhrases.CARD_LEAD
                       + "(?:"
-                      + STORY_CARD
+                      + PagePhrases.STORY_CARD
                       + END
                       + "|"
-                      + CARD_NOUN
+                      + PagePhrases.CARD_NOUN
                       + ALONE
                       + ")|"
-                      + CARD_LEAD
+                      + PagePhrases.CARD_LEAD
                       + "(?:"
-                      + STORY_CARD
+                      + PagePhrases.STORY_CARD
                       + "|"
-                      + CARD_NOUN
+                      + PagePhrases.CARD_NOUN
                       + ") (?:only|alone|nur|allein|seulement|seule|solo|sola|alleen|apenas|tylko|فقط|בלבד)"
                       + END)),
           entry(
@@ -212,7 +178,7 @@ final class PageVocabulary {
               pattern(
                   "(?:(?:but )?(?:no|without|w/o|ohne|kein|sans|sin|senza|geen|zonder|sem|bez|utan|inget) (?:an? |the |un |une )?(?:mat(?:ting)?|(?<!no )passe-?partout|paspatur|paspartu|marialuisa|rahmen|rand|cadre|marco|cornice)|בלי פספרטו)"
                       + END)),
-          entry(Word.PHOTO, pattern("(?:" + PHOTOS + ")" + END)),
+          entry(Word.PHOTO, pattern("(?:" + PagePhrases.PHOTOS + ")" + END)),
           // a picture that is turned to fit; sideways alone is a direction, as most people write it
           entry(
               Word.ON_SIDE,

@@ -52,6 +52,18 @@ final class SpaceGroup {
     return count > 0 || saysHow() || onSide || isNamed();
   }
 
+  /** {@code two photos, tall and wide}: one of two that lie in another way, taken off the pair. */
+  Optional<SpaceGroup> halved(Orientation other) {
+    if (count != 2 || direction.filter(way -> way != other).isEmpty()) {
+      return Optional.empty();
+    }
+    count = 1;
+    SpaceGroup half = new SpaceGroup();
+    half.count = 1;
+    half.size = size;
+    return Optional.of(half);
+  }
+
   boolean isPlain() {
     return size.isEmpty() && !saysHow() && !isNamed();
   }
@@ -75,5 +87,35 @@ final class SpaceGroup {
   List<WantedSpace> spaces() {
     WantedSpace space = new WantedSpace(size, direction, onMat, reveal, onSide);
     return Collections.nCopies(Math.max(1, count), space);
+  }
+
+  /** {@code two photos, one tall, one wide}: the latter say how the former lie. */
+  static void refine(List<SpaceGroup> groups) {
+    if (groups.size() < 2) {
+      return;
+    }
+    SpaceGroup first = groups.get(0);
+    List<SpaceGroup> rest = groups.subList(1, groups.size());
+    int told = rest.stream().mapToInt(group -> group.count).sum();
+    int others = rest.stream().mapToInt(group -> Math.max(1, group.count)).sum();
+    if (first.sizedBehind && first.count == others + 1) {
+      first.count = 1; // "two photos, 4x6 and 3x4"
+      return;
+    }
+    boolean describes =
+        first.count >= 2
+            && !first.saysHow()
+            && (first.size.isPresent() ? told == first.count : told <= first.count)
+            && rest.stream().allMatch(group -> group.count > 0 && group.describes(first));
+    if (!describes) {
+      return;
+    }
+    rest.forEach(group -> group.size = group.size.or(() -> first.size));
+    first.count -= told;
+    if (first.count == 0) {
+      groups.remove(0);
+    } else {
+      groups.add(groups.remove(0)); // those that were not told of
+    }
   }
 }

@@ -1,16 +1,13 @@
 package org.daymount.note;
 
-import java.time.DayOfWeek;
 import java.time.Month;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 import org.daymount.album.PageSpecParser;
 
 /** All the ways in which a line may start a day; {@link DayOrder} chooses among them. */
@@ -34,25 +31,6 @@ final class DayLineReader {
           "(?:(?:so|ok(?:ay)?|and|then|well|um+|uh|oh|right|now|anyway|also|album|diary|entry|und|dann|et"
               + "|puis|luego|poi|dan|toen|och|sedan)[ ,]+){1,6}(?:(?:on )?the +)?(?=\\d|\\p{L})");
 
-  private static final Pattern TO =
-      Pattern.compile(
-          " *(?:-|/|&|\\+|,|(?:to|thru|through|until|till?|bis|au|jusqu'au|al|hasta(?: el)?"
-              + "|fino a|a|ate|tot(?: en met)?|t/m|do|and|und|et|y|e|en|i"
-              + "|och)(?!\\p{L})) *(?:(?:the|el|il|le|o) )?");
-  private static final Pattern BEFORE_DATES = Pattern.compile("[ ,.:(]*");
-  private static final Pattern WEEKEND =
-      Pattern.compile(
-          "(?:(?:the|this|am|le|el|il|het|o|all) )?(?:week-?end|wochenende|fin de semana"
-              + "|finde|fine settimana|fim de semana|helg(?:en)?|cale weekend)(?![\\p{L}\\d])");
-
-  /** {@code next day}, {@code the day after that}. */
-  private static final Pattern NEXT_DAY =
-      Pattern.compile(
-          "(?:(?:and |und |et |y )?(?:the )?(?:next day|following day|day after(?: that)?)|(?:am )?nachste[rn]? tag"
-              + "|tags darauf|(?:le )?lendemain|(?:al|el) dia siguiente|(?:il )?giorno dopo"
-              + "|(?:de )?volgende dag|(?:no )?dia seguinte|nastepnego dnia|(?:nasta dag|dagen efter))"
-              + "(?![\\p{L}\\d])");
-
   /** {@code two photos - 1st - leaves}: the page first, then the day. */
   private static final Pattern MARK_BETWEEN = Pattern.compile(" *[-:|,;>→]+ *(?=.)");
 
@@ -61,6 +39,7 @@ final class DayLineReader {
   private final DayNameReader names;
   private final DayRangeReader ranges;
   private final DayWeigher weigher;
+  private final UnnumberedDays unnumbered;
   private final Set<String> bases;
 
   /**
@@ -76,6 +55,7 @@ final class DayLineReader {
     this.ranges = new DayRangeReader(names);
     this.bases = bases;
     this.weigher = new DayWeigher(names, bases);
+    this.unnumbered = new UnnumberedDays(names, ranges, weigher);
   }
 
   /**
@@ -99,17 +79,17 @@ final class DayLineReader {
     int lead = DayNameReader.end(LEAD, line, start);
     int at = DayNameReader.end(ARTICLE, line, lead);
     boolean minus = lead > 0 && line.charAt(lead - 1) == '-' && at == lead;
-    List<DayName> found = possible(line, at);
+    List<DayName> found = names.possibleAt(line, at);
     DayWeigher.Lead before = minus ? DayWeigher.Lead.MINUS : DayWeigher.Lead.PLAIN;
     int filled = DayNameReader.end(FILLER, line, at);
     if (found.isEmpty() && filled > at) {
-      found = possible(line, filled);
+      found = names.possibleAt(line, filled);
       before = DayWeigher.Lead.WORD;
     }
     List<DayCandidate> candidates = new ArrayList<>();
     int after = Afterthought.end(line, lead);
     if (after > lead) {
-      return possible(line, after).stream()
+      return names.possibleAt(line, after).stream()
           .filter(name -> Afterthought.isOf(name, line, after))
           .limit(1)
           .flatMap(
@@ -140,9 +120,7 @@ final class DayLineReader {
                     && (name.weekdayIsWrong(names.month())
                         || name.weekday().isPresent()
                             && line.substring(at, name.end()).contains(" - ")))) {
-      candidates.addAll(weekdayAlone(line, at, chat));
-      candidates.addAll(weekend(line, lead, chat));
-      candidates.addAll(nextDay(line, lead, chat));
+      candidates.addAll(unnumbered.read(line, lead, at, chat));
       candidates.addAll(behindPage(line, lead, chat));
     }
     return candidates;
@@ -161,7 +139,7 @@ final class DayLineReader {
     if (!page.any() || page.words().saysNothing() || at == page.end()) {
       return List.of();
     }
-    return possible(line, DayNameReader.end(ARTICLE, line, at)).stream()
+    return names.possibleAt(line, DayNameReader.end(ARTICLE, line, at)).stream()
         .filter(
             name ->
                 DayNameReader.end(MARK_BEHIND, line, name.end()) > name.end()
@@ -186,105 +164,13 @@ final class DayLineReader {
   /** The day of a chat's stamp, where the message itself names none. */
   private List<DayCandidate> stamped(String line, int from, int restFrom) {
     List<DayCandidate> candidates = new ArrayList<>();
-    for (DayName name : possible(line, from)) {
+    for (DayName name : names.possibleAt(line, from)) {
       if (name.month().isEmpty()) {
         continue;
       }
       weigher
           .weigh(line, List.of(name), DayWeigher.Lead.PLAIN, "stamp ", restFrom)
           .ifPresent(candidates::add);
-    }
-    return candidates;
-  }
-
-  private List<DayName> possible(String line, int at) {
-    return names.at(line, at).stream().filter(DayName::isPossible).toList();
-  }
-
-  /** {@code Monday - we arrived}: any Monday of the month. */
-  private List<DayCandidate> weekdayAlone(String line, int from, String chat) {
-    Optional<CalendarNames.Found<DayOfWeek>> weekday = names.weekdayAt(line, from);
-    List<DayCandidate> candidates = new ArrayList<>();
-    if (weekday.isEmpty() || names.month().isEmpty()) {
-      return candidates;
-    }
-    CalendarNames.Found<DayOfWeek> first = weekday.get();
-    Optional<CalendarNames.Found<DayOfWeek>> last =
-        names.weekdayAt(line, DayNameReader.end(TO, line, first.end()));
-    last.filter(to -> to.value() != first.value() && to.end() - first.end() > 3)
-        .ifPresent(
-            to -> {
-              candidates.addAll(datesBehind(line, to.end(), first.value(), chat));
-              candidates.addAll(eachWeek(line, first.value(), to.value(), from, to.end(), chat));
-            });
-    candidates.addAll(eachWeek(line, first.value(), first.value(), from, first.end(), chat));
-    return candidates;
-  }
-
-  /** {@code Sat - Mon 5/23-5/25}: the dates of the weekdays before them. */
-  private List<DayCandidate> datesBehind(String line, int from, DayOfWeek weekday, String chat) {
-    return possible(line, DayNameReader.end(BEFORE_DATES, line, from)).stream()
-        .flatMap(name -> ranges.from(line, name).stream())
-        .map(
-            days -> {
-              List<DayName> named = new ArrayList<>(days);
-              named.set(0, days.get(0).on(weekday));
-              return named;
-            })
-        .flatMap(days -> weigher.weigh(line, days, DayWeigher.Lead.PLAIN, chat, -1).stream())
-        .toList();
-  }
-
-  /** Any day but the first; the order of the days says which. */
-  private List<DayCandidate> nextDay(String line, int from, String chat) {
-    int end = DayNameReader.end(NEXT_DAY, line, from);
-    if (end == from) {
-      return List.of();
-    }
-    DayName any =
-        new DayName(
-            2,
-            Optional.empty(),
-            OptionalInt.empty(),
-            Optional.empty(),
-            end,
-            DayName.NEXT_DAY,
-            false);
-    return weigher.weigh(line, List.of(any), DayWeigher.Lead.PLAIN, chat, -1).stream()
-        .flatMap(day -> IntStream.rangeClosed(2, 31).mapToObj(day::on))
-        .toList();
-  }
-
-  /** {@code weekend: camping}. */
-  private List<DayCandidate> weekend(String line, int from, String chat) {
-    int end = DayNameReader.end(WEEKEND, line, from);
-    return end == from || names.month().isEmpty()
-        ? List.of()
-        : eachWeek(line, DayOfWeek.SATURDAY, DayOfWeek.SUNDAY, from, end, chat);
-  }
-
-  /** From a weekday to another, in all weeks of the month. */
-  private List<DayCandidate> eachWeek(
-      String line, DayOfWeek from, DayOfWeek to, int start, int end, String chat) {
-    List<DayCandidate> candidates = new ArrayList<>();
-    YearMonth month = names.month().get();
-    int more = Math.floorMod(to.getValue() - from.getValue(), 7);
-    for (int day = 1; day + more <= month.lengthOfMonth(); day++) {
-      if (month.atDay(day).getDayOfWeek() == from) {
-        List<DayName> days = new ArrayList<>();
-        for (int each = day; each <= day + more; each++) {
-          days.add(
-              new DayName(
-                  each,
-                  Optional.empty(),
-                  OptionalInt.empty(),
-                  Optional.of(month.atDay(each).getDayOfWeek()),
-                  end,
-                  end - start < 3 ? DayName.SHORT_WEEKDAY_ALONE : DayName.WEEKDAY_ALONE,
-                  false));
-        }
-        weigher.weigh(line, days, DayWeigher.Lead.PLAIN, chat, -1).ifPresent(candidates::add);
-      }
     }
     return candidates;
   }

@@ -62,4 +62,24 @@ record DayName(
   DayName reaching(int newEnd) {
     return new DayName(day, month, year, weekday, newEnd, style, slip);
   }
+
+  /** Of another month or year than the note's. */
+  boolean isForeign(DayNameReader note) {
+    boolean otherMonth = month.isPresent() && note.own().isPresent() && !month.equals(note.own());
+    boolean otherYear =
+        year.isPresent()
+            && note.month()
+                .map(YearMonth::getYear)
+                .filter(own -> own != year.getAsInt())
+                .isPresent();
+    return otherMonth || otherYear;
+  }
+
+  /** Whether both numbers may be the month's. */
+  boolean isOpen() {
+    return style.contains("numeric")
+        && style.endsWith("/")
+        && day <= 12
+        && month.filter(named -> named.getValue() != day).isPresent();
+  }
 }

@@ -17,11 +17,6 @@ final class DayNameReader {
       Pattern.compile("[ ,.:*_]*(?:on )?(?:(?:the|den|der|le|el|il|de|-) +)?");
   private static final Pattern DAY_WORD =
       Pattern.compile("(?:day|tag|jour|dia|giorno|dag|dzien)[ .#]*(?=\\d|\\p{L})");
-  private static final Pattern ISO =
-      Pattern.compile("(\\d{4})[-/.](\\d{1,2})[-/.](\\d{1,2})(?![\\d-])");
-  private static final Pattern NUMERIC =
-      Pattern.compile(
-          "(\\d{1,2}) ?([/.-]) ?(\\d{1,2})(?:\\2(\\d{4}|\\d{2})|\\2(?!\\d))?(?![\\d/])(?!\\.\\d)");
   private static final Pattern NUMBER =
       Pattern.compile(
           "(\\d[ol\\d]?|[lio]\\d|[li][lio])(st|nd|rd|th|:?er|:?e|:a|de|º|ª|°|日|号|일)?(?![\\d\\p{L}])");
@@ -33,14 +28,10 @@ final class DayNameReader {
               + "|o'clock)(?![\\p{L}]))");
   private static final Pattern LETTERS =
       Pattern.compile("(?!we )(\\p{L}{1,5})\\.? ?(?=\\d{1,2}(?!\\d))");
-  private static final Pattern BEFORE_WEEKDAY = Pattern.compile("\\.?[ ,(-]*");
+  static final Pattern BEFORE_WEEKDAY = Pattern.compile("\\.?[ ,(-]*");
 
   private static final Pattern BRACKET = Pattern.compile(" *[(\\[] *");
   private static final Pattern CLOSED = Pattern.compile(" *[)\\]]");
-
-  private static final List<String> ROMANS =
-      List.of("i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii");
-  private static final Pattern ROMAN = Pattern.compile("\\.? ?([ivx]{1,4})(?![\\p{L}\\d])\\.?");
 
   /** From here on an ordinal alone is hardly anything but a day. */
   private static final int FIRST_SPELLED = 4;
@@ -48,6 +39,7 @@ final class DayNameReader {
   private final CalendarNames names;
   private final Optional<YearMonth> month;
   private final Optional<Month> own;
+  private final WeekdayBehind behind;
 
   /**
    * @param month of the note
@@ -57,6 +49,7 @@ final class DayNameReader {
     this.names = names;
     this.month = month;
     this.own = month.map(YearMonth::getMonth).or(() -> own);
+    this.behind = new WeekdayBehind(names, month);
   }
 
   Optional<Month> own() {
@@ -99,6 +92,11 @@ final class DayNameReader {
     return new Reading(line).names(from);
   }
 
+  /** Of those the ones that some month has. */
+  List<DayName> possibleAt(String line, int from) {
+    return at(line, from).stream().filter(DayName::isPossible).toList();
+  }
+
   /** One line. */
   private final class Reading {
     private final String line;
@@ -112,7 +110,7 @@ final class DayNameReader {
       read(from);
       return found.stream()
           .map(this::withDateBehind)
-          .flatMap(name -> name.weekday().isPresent() ? Stream.of(name) : withWeekdayBehind(name))
+          .flatMap(name -> name.weekday().isPresent() ? Stream.of(name) : behind.of(line, name))
           .toList();
     }
 
@@ -166,20 +164,11 @@ final class DayNameReader {
 
     private void dates(int from, Optional<DayOfWeek> weekday) {
       String style = weekday.isPresent() ? "weekday " : "";
-      Matcher iso = ISO.matcher(line).region(from, line.length());
-      if (iso.lookingAt() && isMonth(number(iso.group(2)))) {
-        found.add(
-            new DayName(
-                number(iso.group(3)),
-                Optional.of(Month.of(number(iso.group(2)))),
-                OptionalInt.of(number(iso.group(1))),
-                weekday,
-                iso.end(),
-                style + "iso",
-                false));
+      NumericDates.Read numeric = NumericDates.at(line, from, weekday, own);
+      found.addAll(numeric.days());
+      if (numeric.isAll()) {
         return;
       }
-      numeric(from, weekday, style);
       Optional<CalendarNames.Found<Month>> before = names.monthAt(line, from);
       if (before.isPresent()) {
         int at = end(GAP, line, before.get().end());
@@ -187,47 +176,6 @@ final class DayNameReader {
       } else {
         int dayWord = end(DAY_WORD, line, from);
         numbers(dayWord, weekday, Optional.empty(), style + (dayWord > from ? "day" : ""));
-      }
-    }
-
-    private void numeric(int from, Optional<DayOfWeek> weekday, String style) {
-      Matcher date = NUMERIC.matcher(line).region(from, line.length());
-      if (!date.lookingAt()) {
-        return;
-      }
-      int first = number(date.group(1));
-      int second = number(date.group(3));
-      String mark = date.group(2);
-      boolean dotted = mark.equals(".");
-      OptionalInt year =
-          date.group(4) == null
-              ? OptionalInt.empty()
-              : OptionalInt.of(number(date.group(4)) + (date.group(4).length() == 2 ? 2000 : 0));
-      if (mark.equals("-") && year.isEmpty()) {
-        return;
-      }
-      int ownNumber = own.map(Month::getValue).orElse(0);
-      if (isMonth(second) && (second == ownNumber || (ownNumber == 0 && !dotted))) {
-        found.add(
-            new DayName(
-                first,
-                Optional.of(Month.of(second)),
-                year,
-                weekday,
-                date.end(),
-                style + "numeric" + mark,
-                false));
-      }
-      if (!dotted && first != second && isMonth(first) && (first == ownNumber || ownNumber == 0)) {
-        found.add(
-            new DayName(
-                second,
-                Optional.of(Month.of(first)),
-                year,
-                weekday,
-                date.end(),
-                style + "numeric-month-first" + mark,
-                false));
       }
     }
 
@@ -279,7 +227,7 @@ final class DayNameReader {
           style = style + "month-after";
         }
       }
-      int roman = said.isEmpty() ? romanEnd(end) : end;
+      int roman = said.isEmpty() ? RomanMonths.end(line, end, own, names) : end;
       if (roman > end) {
         said = own;
         end = roman;
@@ -293,59 +241,6 @@ final class DayNameReader {
       }
       return new DayName(day, said, year, weekday, end, style, slip);
     }
-
-    /** {@code 8 XI}: the note's own month in Roman numerals. */
-    private int romanEnd(int from) {
-      Matcher roman = ROMAN.matcher(line).region(from, line.length());
-      boolean isOwn =
-          roman.lookingAt()
-              && own.filter(month -> ROMANS.get(month.getValue() - 1).equals(roman.group(1)))
-                  .isPresent();
-      boolean alone = isOwn && (roman.group(1).length() > 1 || standsAlone(roman.end()));
-      return alone ? roman.end() : from;
-    }
-
-    private boolean standsAlone(int end) {
-      int next = end(BEFORE_WEEKDAY, line, end);
-      return next == line.length()
-          || ".:;-".indexOf(line.charAt(end)) >= 0
-          || names.weekdayAt(line, next).isPresent();
-    }
-
-    /** With the weekday behind it, and without, where that may begin the story. */
-    private Stream<DayName> withWeekdayBehind(DayName name) {
-      int next = end(BEFORE_WEEKDAY, line, name.end());
-      Optional<CalendarNames.Found<DayOfWeek>> behind = names.weekdayAt(line, next);
-      if (behind.isEmpty() || next == name.end() || behind.get().end() - next < 2) {
-        return Stream.of(name);
-      }
-      int end = behind.get().end();
-      int closed = end < line.length() && line.charAt(end) == ')' ? end + 1 : end;
-      DayName with =
-          new DayName(
-              name.day(),
-              name.month(),
-              name.year(),
-              Optional.of(behind.get().value()),
-              closed,
-              name.style()
-                  + (line.charAt(name.end()) == '.' ? DayName.BEHIND_DOT : DayName.WEEKDAY_BEHIND),
-              name.slip());
-      if (!with.isPossible() || with.weekdayIsWrong(month)) {
-        return Stream.of(name);
-      }
-      boolean sentence =
-          closed == end
-              && " .".indexOf(line.charAt(name.end())) >= 0
-              && end + 1 < line.length()
-              && line.charAt(end) == ' '
-              && Character.isLetter(line.charAt(end + 1));
-      return sentence ? Stream.of(with, name) : Stream.of(with);
-    }
-  }
-
-  private static boolean isMonth(int number) {
-    return number >= 1 && number <= 12;
   }
 
   private static int number(String digits) {

@@ -15,9 +15,7 @@ import org.daymount.album.PageSpecParser;
  * for the page; where it is set off from the story it is not printed either.
  */
 final class DayPages {
-  private static final Pattern BULLETS = Pattern.compile("[ (*•·>-]*(?:\\[[ x]?\\] *)?");
-  private static final Pattern MARKS = Pattern.compile("[ .:)=→/|>,*_-]*");
-  private static final Pattern AFTER_WORDS = Pattern.compile("[ .:;,)!*-]*");
+  static final Pattern AFTER_WORDS = Pattern.compile("[ .:;,)!*-]*");
   private static final Pattern GOES_ON =
       Pattern.compile(
           " *(?:of|and|as|enough|open|awake|order|tale|story|range|area|\\p{L}{3,}s)(?!\\p{L})");
@@ -48,10 +46,11 @@ final class DayPages {
   List<DayEntry> complete(List<DayEntry> days, int end) {
     int first = days.isEmpty() ? 0 : days.get(0).index();
     PageKey key = new PageKey(lines.subList(0, first), bases);
+    WordsBelow below = new WordsBelow(lines, bases, remarks);
     List<DayEntry> headed = new ArrayList<>();
     for (int i = 0; i < days.size(); i++) {
       DayEntry day = key.with(days.get(i), lines.get(days.get(i).index()));
-      headed.add(withColumns(day).orElse(withWordsBelow(day, next(days, i, end))));
+      headed.add(withColumns(day).orElse(below.with(day, next(days, i, end))));
     }
     beginWithPages(headed);
     List<Optional<Place>> places = places(headed, end, anything(false));
@@ -140,81 +139,6 @@ final class DayPages {
   private Optional<DayEntry> withColumns(DayEntry day) {
     return columns.flatMap(
         table -> table.row(lines.get(day.index()), day.day().nameEnd(), bases).map(day::with));
-  }
-
-  /** Words for the page on the lines below a day with nothing else, or only such, on its own. */
-  private DayEntry withWordsBelow(DayEntry day, int next) {
-    NoteLine own = lines.get(day.index());
-    String said = own.text().substring(day.day().nameEnd());
-    boolean bare = day.words().saysNothing();
-    if (!own.text().substring(day.storyFrom()).isBlank()) {
-      return day;
-    }
-    DayEntry with = day;
-    StringBuilder text = new StringBuilder(bare ? "" : withoutMarks(said));
-    int below = notBlank(day.index() + 1, next);
-    while (below < next) {
-      NoteLine line = lines.get(below);
-      int from = DayNameReader.end(BULLETS, line.text(), DayLineReader.chatEnd(line.text()));
-      Optional<DayEntry> more = withLine(with, text.toString(), below, from, bare);
-      if (more.isEmpty()) {
-        return with;
-      }
-      if (bare) {
-        remarks.onWordsBelow(line, day.day());
-      }
-      if (PageSpecParser.read(line.text(), from, bases).sizeGuessed()) {
-        remarks.onNamedSizes(line);
-      }
-      with = more.get();
-      if (with.storyFrom() < line.text().length()) {
-        return with;
-      }
-      text.append(text.length() == 0 ? "" : ", ").append(line.text().substring(from));
-      bare = false;
-      below = notBlank(below + 1, next);
-    }
-    return with;
-  }
-
-  private int notBlank(int from, int next) {
-    int at = from;
-    while (at < next && lines.get(at).text().isBlank()) {
-      at++;
-    }
-    return at;
-  }
-
-  private static String withoutMarks(String text) {
-    return text.substring(DayNameReader.end(MARKS, text, 0));
-  }
-
-  /**
-   * @param said words for the page so far; all of the line must go with them
-   * @param first whether there are none, so that a story may begin behind them
-   */
-  private Optional<DayEntry> withLine(
-      DayEntry day, String said, int line, int from, boolean first) {
-    String text = lines.get(line).text();
-    if (first) {
-      PageSpecParser.Read words = PageSpecParser.read(text, from, bases);
-      int storyFrom = DayNameReader.end(AFTER_WORDS, text, words.end());
-      boolean whole = words.any() && storyFrom == text.length();
-      boolean begins =
-          words.definite() && storyFrom > words.end() && !text.startsWith(" ", words.end());
-      return whole || begins
-          ? Optional.of(day.with(words.words(), line, storyFrom))
-          : Optional.empty();
-    }
-    String joined = said + ", " + text.substring(from);
-    PageSpecParser.Read own = PageSpecParser.read(text, from, bases);
-    PageSpecParser.Read all = PageSpecParser.read(joined, 0, bases);
-    boolean goesOn =
-        own.any()
-            && own.definite()
-            && DayNameReader.end(AFTER_WORDS, text, own.end()) == text.length()
-            && DayNameReader.end(AFTER_WORDS, joined, all.end()) == joined.length();
-    return goesOn ? Optional.of(day.with(all.words(), line, text.length())) : Optional.empty();
   }
 
   private Optional<Place> place(DayEntry day, int next, PageWordsInStory.Search search) {

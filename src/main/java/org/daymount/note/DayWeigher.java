@@ -1,6 +1,5 @@
 package org.daymount.note;
 
-import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -14,31 +13,12 @@ final class DayWeigher {
       Pattern.compile(
           "[ *_]*(?:(?:[)=→/|>,·]|[-.](?!\\d)|:(?!\\d\\d(?! *[x*\\d])))+|\\]|[*_]+)[ *_]*");
   private static final Pattern AFTER_WORDS = Pattern.compile("(?:[!?]+|\"(?= |$))+ *");
-  private static final Pattern UNIT =
-      Pattern.compile(
-          "(?:years?|yrs?|weeks?|months?|days?|hours?|hrs?|minutes?|mins?|am|pm|km|m|cm|kg"
-              + "|g|ml|l|miles?|feet|ft|degrees?|percent|euros?|dollars?|pounds?|cups?|tbsp|tsp"
-              + "|times?|people|kids|of|or|to \\d|out of|more|less|jahre?|stunden|uhr|ans|heures?"
-              + "|anos?|horas?|anni|ore|jaar|uur|lat|godzin|ar|timmar|grams?|litres?|%|°|€|\\$|£"
-              + "|x)(?![\\p{L}\\d])|[%°€$£']");
-  private static final Pattern THING =
-      Pattern.compile("\\p{Ll}{3,}s (?:for|came|in|of|from|on|and|were|at)");
-
-  /** Nobody counts these: "3 we went", not "3 boats". */
-  private static final Pattern NOT_COUNTED =
-      Pattern.compile(
-          "(?:i|we|he|she|they|it|you|the|my|our|his|her|their|this|that|there|ich|wir|er|sie|es|die|das"
-              + "|je|nous|on|il|elle|le|la|les|nos|el|los|las|lo|gli|ik|wij|we|het|vi|jag|det)"
-              + "(?!\\p{L})");
 
   /** A day's own line does not go on like this; the line of two days does. */
   private static final Pattern GOES_ON =
       Pattern.compile(
           " *(?:([&+/])|(?:and|und|et|y|och|en|thru|through|until|till)(?!\\p{L})) *\\d"
               + "| *, *\\d{1,2}(?:st|nd|rd|th)? *[:)]");
-
-  /** What a number may count: nobody can tell "4 boats" from the fourth, with its boats. */
-  private static final Pattern PLURAL = Pattern.compile("\\p{L}{3,}s(?![\\p{L}'])");
 
   private static final Pattern SPACES = Pattern.compile(" *");
 
@@ -85,6 +65,7 @@ final class DayWeigher {
     private final boolean ends;
     private final PageSpecParser.Read read;
     private final boolean words;
+    private final RestOfLine goesOn;
 
     private Weighing(String line, List<DayName> days, Lead lead, String chat, int restFrom) {
       this.line = line;
@@ -99,9 +80,10 @@ final class DayWeigher {
       this.marked = markEnd > end || stamped;
       this.rest = DayNameReader.end(SPACES, line, markEnd);
       this.ends = rest == line.length();
+      this.goesOn = new RestOfLine(line, rest);
       this.read = PageSpecParser.read(line, rest, bases);
       // "1 tall ships" is a sentence
-      this.words = read.any() && (read.definite() || atMark(read.end()));
+      this.words = read.any() && (read.definite() || RestOfLine.isAtMark(line, read.end()));
     }
 
     private Optional<DayCandidate> candidate() {
@@ -116,13 +98,13 @@ final class DayWeigher {
               chat + first.style() + (isSeveral() ? "" : marked ? mark : ""),
               strength(),
               doubt() + (slashed && words ? 0.5 : 0),
-              !isForeign(),
+              !last.isForeign(names),
               !chat.isEmpty(),
               words ? read.words() : PageSpec.NONE,
               end,
               storyFrom(),
               guess(),
-              isOpenDate() || isCounted()));
+              !isSeveral() && first.isOpen() || isCounted()));
     }
 
     private boolean isSeveral() {
@@ -146,7 +128,7 @@ final class DayWeigher {
       boolean glued =
           !marked && rest == end && !ends && Character.isLetterOrDigit(line.charAt(rest));
       boolean decimal = first.style().endsWith("numeric.") && line.charAt(first.end() - 1) != '.';
-      boolean measured = decimal && follows(UNIT); // "3.6 km walked"
+      boolean measured = decimal && goesOn.isUnit(); // "3.6 km walked"
       boolean times =
           !isExplicit()
               && !ends
@@ -156,18 +138,14 @@ final class DayWeigher {
               && !line.startsWith("xx", rest)
               && !words;
       boolean onlyLetters = first.slip() && !line.substring(0, first.end()).matches(".*\\d.*");
-      boolean filled = lead == Lead.WORD && !(marked || ends || words || follows(NOT_COUNTED));
+      boolean filled = lead == Lead.WORD && !(marked || ends || words || goesOn.isNotCounted());
       return (!isSeveral() && fraction && !stamped)
           || glued
-          || (isForeign() && !(marked || ends))
+          || (last.isForeign(names) && !(marked || ends))
           || measured
           || times
           || (onlyLetters && !(words && read.definite()))
           || filled;
-    }
-
-    private boolean follows(Pattern pattern) {
-      return pattern.matcher(line).region(rest, line.length()).lookingAt();
     }
 
     private boolean isExplicit() {
@@ -175,20 +153,6 @@ final class DayWeigher {
           || first.weekday().isPresent()
           || first.style().contains("day")
           || first.style().contains("letter");
-    }
-
-    /** Of another month or year than the note's. */
-    private boolean isForeign() {
-      boolean month =
-          last.month().isPresent() && names.own().isPresent() && !last.month().equals(names.own());
-      boolean year =
-          last.year().isPresent()
-              && names
-                  .month()
-                  .map(YearMonth::getYear)
-                  .filter(own -> own != last.year().getAsInt())
-                  .isPresent();
-      return month || year;
     }
 
     /** What it costs to take the line for story. Chosen on half of our own notes. */
@@ -203,7 +167,7 @@ final class DayWeigher {
       } else if (marked) {
         boolean dot = line.substring(end, markEnd).strip().equals(".");
         strength = dot ? 1.5 : line.charAt(end) == ':' ? 3.5 : 2.5;
-      } else if (follows(NOT_COUNTED)) {
+      } else if (goesOn.isNotCounted()) {
         strength = 1.5;
       } else {
         strength = Character.isLowerCase(line.charAt(rest)) ? 0.9 : 0.6;
@@ -221,8 +185,8 @@ final class DayWeigher {
       } else if (isExplicit()) {
         doubt += first.weekdayIsWrong(names.month()) ? 1 : 0;
       } else if (bare) {
-        doubt += follows(UNIT) ? 4 : 0;
-        doubt += follows(THING) ? 1 : 0;
+        doubt += goesOn.isUnit() ? 4 : 0;
+        doubt += goesOn.isThings() ? 1 : 0;
       }
       doubt += lead == Lead.MINUS && !words ? 3 : 0;
       doubt += lead == Lead.WORD ? 0.5 : 0;
@@ -255,47 +219,25 @@ final class DayWeigher {
                 + last.day()
                 + ", which share its page and story");
       }
-      if (isOpenDate()) {
+      if (!isSeveral() && first.isOpen()) {
         return Optional.of(
             "taken as day " + first.day() + ", because that lies in the note's month");
       }
       if (isCounted()) {
         return Optional.of("taken as day " + first.day() + "; if it is story, put a \\ before it");
       }
-      return words && read.sizeGuessed() ? Optional.of(NoteRemarks.NAMED_SIZES) : leftOver();
+      if (!words) {
+        return Optional.empty();
+      }
+      return read.sizeGuessed()
+          ? Optional.of(NoteRemarks.NAMED_SIZES)
+          : RestOfLine.leftOver(line, read.end());
     }
 
     /** {@code 4 boats}: a number before what can be counted. */
     private boolean isCounted() {
       boolean bare = !marked && !ends && !words && !isExplicit();
-      return bare && !isSeveral() && follows(PLURAL);
-    }
-
-    /** Both numbers may be the month's. */
-    private boolean isOpenDate() {
-      return !isSeveral()
-          && first.style().contains("numeric")
-          && first.style().endsWith("/")
-          && first.day() <= 12
-          && first.month().filter(month -> month.getValue() != first.day()).isPresent();
-    }
-
-    /** A word or two behind words for the page may be a slip of one of them. */
-    private Optional<String> leftOver() {
-      String left = words ? line.substring(read.end()).strip() : "";
-      boolean startsWithMark = !left.isEmpty() && !Character.isLetterOrDigit(left.charAt(0));
-      boolean after =
-          words && read.end() > 0 && ",;".indexOf(line.charAt(Math.max(0, read.end() - 2))) >= 0;
-      return left.isEmpty() || startsWithMark || after || left.split(" +").length > 2
-          ? Optional.empty()
-          : Optional.of(DayCandidate.LEFT_OVER + "'" + left + "', which begins the story");
-    }
-
-    private boolean atMark(int at) {
-      return at >= line.length()
-          || "-.,;:!()[]|".indexOf(line.charAt(at)) >= 0
-          || "-.,;:!|".indexOf(line.charAt(Math.max(0, at - 1))) >= 0
-          || (at >= 2 && ",;)".indexOf(line.charAt(at - 2)) >= 0);
+      return bare && !isSeveral() && goesOn.isPlural();
     }
   }
 }

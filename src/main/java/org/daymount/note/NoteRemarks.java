@@ -240,11 +240,8 @@ final class NoteRemarks {
             new NoteRemark(
                 day.line(),
                 1,
-                "day "
-                    + day.name().day()
-                    + " is there twice (line "
-                    + first
-                    + "); the two are joined"));
+                "day %d is there twice (line %d); the two are joined"
+                    .formatted(day.name().day(), first)));
       }
     }
     return repeated;

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import org.daymount.album.DayPage;
 import org.daymount.album.PageSpec;
 import org.daymount.album.PageSpecParser;
+import org.daymount.note.PhraseCut.Joint;
 
 /**
  * Words for the page that do not stand at the start of their day: behind its story ({@code painted
@@ -50,23 +51,8 @@ final class PageWordsInStory {
   private static final Pattern ASIDE =
       Pattern.compile(" *(?:please|pls|bitte|svp)?[,;][^()]*\\)[ .]*$");
 
-  /** {@code Page, two photos}, as it is dictated. */
-  private static final Pattern LABEL =
-      Pattern.compile(
-          "(?<=[.!?;] |^)(?:and |for )?(?:the )?(?:page|seite|pagina|strona|sida) *[,:]? *$");
-
   private static final int LONGEST_LINE = 2_000; // characters; longer ones are a story
   private static final int LONGEST = 60; // characters of a phrase without a mark
-
-  /** What stands between the story and the words. */
-  private enum Joint {
-    LINE,
-    BRACKET,
-    DASH,
-    STOP,
-    COMMA,
-    NONE
-  }
 
   /**
    * @param words for the page
@@ -93,11 +79,13 @@ final class PageWordsInStory {
   private final String line;
   private final int storyFrom;
   private final Search search;
+  private final PhraseCut cut;
 
   private PageWordsInStory(String line, int storyFrom, Search search) {
     this.line = line;
     this.storyFrom = storyFrom;
     this.search = search;
+    this.cut = new PhraseCut(line, storyFrom);
   }
 
   /**
@@ -137,21 +125,12 @@ final class PageWordsInStory {
       boolean gap = start.group("gap") != null;
       int from = start.end();
       if (from > storyFrom && from < line.length() && !(gap && line.length() - from > LONGEST)) {
-        Joint joint = gap ? Joint.NONE : joint(start.group("mark").charAt(0));
+        Joint joint = gap ? Joint.NONE : Joint.at(start.group("mark").charAt(0));
         Optional<Found> next = at(from, joint, start.start());
         best = best.isEmpty() || next.filter(Found::sure).isPresent() ? next : best;
       }
     }
     return best;
-  }
-
-  private static Joint joint(char mark) {
-    return switch (mark) {
-      case '(', '[', '"' -> Joint.BRACKET;
-      case ',' -> Joint.COMMA;
-      case '.', '!', '?', ';', ':', ')', ']' -> Joint.STOP;
-      default -> Joint.DASH; // or a bullet, an arrow, a little picture
-    };
   }
 
   private Optional<Found> at(int from, Joint joint, int markFrom) {
@@ -188,26 +167,15 @@ final class PageWordsInStory {
     }
     int bracket = line.startsWith("(", from) ? from : markFrom;
     if (phrase == PagePhrase.STRONG && line.startsWith("(", bracket) && follows(ASIDE, end)) {
-      return Optional.of(new Found(words, from, withoutBlanks(bracket), line.length(), true));
+      return Optional.of(new Found(words, from, cut.withoutBlanks(bracket), line.length(), true));
     }
     if (!whole) {
       return Optional.of(new Found(withRestOfSentence(read.words(), from, end), from, 0, 0, true));
     }
-    Found found = ends ? toTheEnd(from, joint, markFrom) : within(from, end, joint, markFrom);
+    Found found =
+        ends ? cut.toTheEnd(from, joint, markFrom) : cut.within(from, end, joint, markFrom);
     return Optional.of(
-        withoutLabel(new Found(read.words(), from, found.cutFrom, found.cutTo, true)));
-  }
-
-  private Found withoutLabel(Found found) {
-    Matcher label = LABEL.matcher(line);
-    if (found.cutFrom() <= storyFrom || !label.region(storyFrom, found.cutFrom()).find()) {
-      return found;
-    }
-    boolean stop = line.startsWith(".", found.cutTo());
-    int cutTo = found.cutTo() + (stop ? 1 : 0);
-    return found.isCut()
-        ? new Found(found.words(), found.from(), withoutBlanks(label.start()), cutTo, true)
-        : found;
+        cut.withoutLabel(new Found(read.words(), from, found.cutFrom, found.cutTo, true)));
   }
 
   /** {@code One 4x6 of the cake and two 3x4 portrait}: what follows is for the page too. */
@@ -250,7 +218,7 @@ final class PageWordsInStory {
       return Optional.empty();
     }
     boolean sure = phrase == PagePhrase.STRONG && (PagePhrase.isNoSentence(said) || isWished(from));
-    int cutFrom = search.habit() ? withoutBlanks(from) : line.length();
+    int cutFrom = search.habit() ? cut.withoutBlanks(from) : line.length();
     return Optional.of(new Found(words, from, cutFrom, line.length(), sure || search.habit()));
   }
 
@@ -263,52 +231,5 @@ final class PageWordsInStory {
 
   private boolean isWished(int from) {
     return PagePhrase.isWished(line.substring(storyFrom, from).strip());
-  }
-
-  /** Off goes the mark too, unless it ends the sentence before. */
-  private Found toTheEnd(int from, Joint joint, int markFrom) {
-    boolean stays = joint == Joint.STOP && line.charAt(markFrom) != ':' || closesQuote(markFrom);
-    int cutFrom = withoutBlanks(joint == Joint.LINE ? 0 : stays ? markFrom + 1 : markFrom);
-    return new Found(PageSpec.NONE, from, cutFrom, line.length(), true);
-  }
-
-  private boolean closesQuote(int at) {
-    return line.charAt(at) == '"'
-        && line.substring(storyFrom, at).chars().filter(c -> c == '"').count() % 2 == 1;
-  }
-
-  /** A phrase in the middle goes with one of the marks around it. */
-  private Found within(int from, int end, Joint joint, int markFrom) {
-    int to = end;
-    while (to < line.length() && " *_".indexOf(line.charAt(to)) >= 0) {
-      to++;
-    }
-    boolean closes = to < line.length() && ")]\"".indexOf(line.charAt(to)) >= 0;
-    if (joint == Joint.BRACKET) {
-      int cutFrom = closes ? withoutBlanks(markFrom) : to;
-      return new Found(PageSpec.NONE, from, cutFrom, closes ? to + 1 : to, true);
-    }
-    if (joint == Joint.COMMA || joint == Joint.DASH) {
-      return new Found(PageSpec.NONE, from, withoutBlanks(markFrom), end, true);
-    }
-    if (to >= line.length() || ".!?:;|)-".indexOf(line.charAt(to)) < 0) {
-      return new Found(PageSpec.NONE, from, to, to, true); // the sentence goes on
-    }
-    int behind = Math.min(line.length(), to + 1);
-    if (joint == Joint.LINE) {
-      while (behind < line.length() && line.charAt(behind) == ' ') {
-        behind++;
-      }
-      return new Found(PageSpec.NONE, from, from, behind, true);
-    }
-    return new Found(PageSpec.NONE, from, markFrom + 1, behind, true);
-  }
-
-  private int withoutBlanks(int at) {
-    int from = at;
-    while (from > storyFrom && line.charAt(from - 1) == ' ') {
-      from--;
-    }
-    return from;
   }
 }

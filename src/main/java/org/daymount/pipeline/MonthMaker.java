@@ -64,9 +64,6 @@ public final class MonthMaker {
     this(pictures, progress, Cache.NONE);
   }
 
-  /**
-   * @param cache of earlier runs
-   */
   public MonthMaker(Pictures pictures, Progress progress, Cache cache) {
     this(pictures, progress, cache, (photo, picture) -> {});
   }

@@ -3,8 +3,6 @@ package org.daymount.review;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import java.util.Optional;
 import org.daymount.album.DayPage;
 import org.daymount.choices.Choices;
@@ -21,13 +19,10 @@ import org.daymount.pick.ScoredCandidate;
 import org.daymount.pipeline.Selected;
 import org.daymount.review.Change.Where;
 import org.daymount.unit.Orientation;
-import org.daymount.unit.PixelBox;
 import org.daymount.unit.SizeText;
 
 /** What the page asks to change, made into new choices. */
 final class ChangeReader {
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
   private static final int LONGEST_STORY = 20_000; // letters
 
   private final ThumbnailCache thumbnails;
@@ -77,19 +72,27 @@ final class ChangeReader {
             onSpace(
                 page().direction(place(), text("direction").map(Orientation::parse)),
                 "direction on ");
-        case "page" -> onDay(page().words(text("words")), "page of " + words(day()));
-        case "add" -> onDay(page().withSpaceAdded(), "space added on " + words(day()));
-        case "remove" -> onDay(page().withoutSpace(place()), "space taken from " + words(day()));
-        case "stop" -> onDay(stopped(), "end of the album at " + words(day()));
-        case "story" -> change(story(), "story of " + words(day()), session, at(day(), "story"));
+        case "page" -> onDay(page().words(text("words")), "page of " + ChangeFields.words(day()));
+        case "add" -> onDay(page().withSpaceAdded(), "space added on " + ChangeFields.words(day()));
+        case "remove" ->
+            onDay(page().withoutSpace(place()), "space taken from " + ChangeFields.words(day()));
+        case "stop" -> onDay(stopped(), "end of the album at " + ChangeFields.words(day()));
+        case "story" ->
+            change(story(), "story of " + ChangeFields.words(day()), session, at(day(), "story"));
         case "swap" ->
             onDay(
                 choices.withPagesSwapped(day(), date("other")),
-                "swap of " + words(day()) + " and " + words(date("other")));
+                "swap of "
+                    + ChangeFields.words(day())
+                    + " and "
+                    + ChangeFields.words(date("other")));
         case "move" ->
             onDay(
                 new FinishedPages(choices, picked).exchanged(day(), date("other")),
-                "exchange of " + words(day()) + " and " + words(date("other")));
+                "exchange of "
+                    + ChangeFields.words(day())
+                    + " and "
+                    + ChangeFields.words(date("other")));
         case "used" -> onPhoto(ofThePhoto().used(text("used").map(Boolean::valueOf)), "use of ");
         case "given" -> onPhoto(given(), "date of ");
         default -> throw refused("'" + what + "' cannot be changed");
@@ -104,7 +107,7 @@ final class ChangeReader {
   }
 
   private Change onSpace(Choices changed, String what, String session) throws HttpException {
-    return change(changed, what + words(day()), session, at(day(), "space" + place()));
+    return change(changed, what + ChangeFields.words(day()), session, at(day(), "space" + place()));
   }
 
   private Change onSpace(Choices changed, String what) throws HttpException {
@@ -134,17 +137,15 @@ final class ChangeReader {
   }
 
   private Choices crop() throws HttpException {
-    if (!asked.hasNonNull("crop")) {
-      return with(space().withCrop(Optional.empty()));
-    }
-    JsonNode box = asked.get("crop");
-    PixelBox window =
-        new PixelBox(whole(box, "x"), whole(box, "y"), whole(box, "width"), whole(box, "height"));
-    return with(space().cropped(PhotoKey.of(hero()), hero().size(), window));
+    return with(
+        asked.hasNonNull("crop")
+            ? space()
+                .cropped(PhotoKey.of(hero()), hero().size(), ChangeFields.box(asked.get("crop")))
+            : space().withCrop(Optional.empty()));
   }
 
   private Choices turn() throws HttpException {
-    return with(space().turned(PhotoKey.of(hero()), whole(asked, "quarterTurns")));
+    return with(space().turned(PhotoKey.of(hero()), ChangeFields.whole(asked, "quarterTurns")));
   }
 
   private Choices with(SpaceChoice changed) throws HttpException {
@@ -212,7 +213,7 @@ final class ChangeReader {
   }
 
   private int place() throws HttpException {
-    int place = whole(asked, "space");
+    int place = ChangeFields.whole(asked, "space");
     if (place < 0 || place >= dayPick().spaces().size()) {
       throw refused("there is no space " + (place + 1) + " on this day");
     }
@@ -242,21 +243,10 @@ final class ChangeReader {
   }
 
   private Optional<String> text(String field) {
-    return asked.hasNonNull(field) ? Optional.of(asked.get(field).asText()) : Optional.empty();
-  }
-
-  private static int whole(JsonNode node, String field) throws HttpException {
-    if (!node.path(field).isIntegralNumber() || !node.path(field).canConvertToInt()) {
-      throw refused(field + " must be a whole number");
-    }
-    return node.get(field).intValue();
+    return ChangeFields.text(asked, field);
   }
 
   private static HttpException refused(String why) {
     return new HttpException(HttpException.BAD_REQUEST, why);
-  }
-
-  private static String words(LocalDate day) {
-    return DAY.format(day);
   }
 }
