@@ -119,7 +119,7 @@ final class ChangeReader {
   }
 
   private Change onPhoto(Choices changed, String what) throws HttpException {
-    Photo photo = known("photo");
+    Photo photo = known();
     return change(changed, what + photo.file().lastName(), "", whereLies(photo));
   }
 
@@ -182,11 +182,11 @@ final class ChangeReader {
   }
 
   private PhotoEdits ofThePhoto() throws HttpException {
-    return new PhotoEdits(choices, PhotoKey.of(known("photo")));
+    return new PhotoEdits(choices, PhotoKey.of(known()));
   }
 
   private Choices given() throws HttpException {
-    Photo meant = known("photo");
+    Photo meant = known();
     Optional<Taken> said = text("day").map(day -> ingest.said(day, text("time").orElse("")));
     return DateEdits.given(choices, meant, thumbnails.ofSameFile(meant), said);
   }
@@ -236,10 +236,9 @@ final class ChangeReader {
     }
   }
 
-  private Photo known(String field) throws HttpException {
-    return thumbnails
-        .photo(asked.path(field).asText(""))
-        .orElseThrow(() -> refused("there is no such picture"));
+  private Photo known() throws HttpException {
+    String photo = asked.path("photo").asText("");
+    return thumbnails.photo(photo).orElseThrow(() -> refused("there is no such picture"));
   }
 
   private Optional<String> text(String field) {
