@@ -18,8 +18,7 @@ import org.daymount.photo.PhotoFile;
  * The photos worth decoding: those of the month's days, and the undated, which may be copies. Of a
  * clip with many stills one of four neighbours, the one whose coded picture has most bytes: a
  * blurred one has fewer (common practice, no source). The others are looked at when a person
- * chooses them. Stills come after all photos, so that the processes that decode them are started
- * once.
+ * chooses them. Stills come after all photos.
  */
 final class PhotosToDecode {
   /** Stills of a clip that are looked at, if it has so many. */

@@ -69,7 +69,7 @@ class ClipInBrowserTest {
       browser.waitFor(
           "ten frames", () -> Optional.of(browser.all(".tile")).filter(all -> all.size() == 10));
       browser.checkAccessible("the frames of a clip");
-      String other = CLIP + " at 0:04"; // of ten frames only six are looked at before
+      String other = CLIP + " at 0:03"; // of ten frames only four are looked at before
       assertNotEquals(other, proposed);
       shoot(browser, "clip-day.png");
       browser.click("button.put[aria-label*='" + other + "']");
