@@ -7,17 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.StreamSupport;
 import javax.imageio.ImageIO;
-import org.daymount.cli.CommandLines;
 import org.daymount.image.Tool;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -79,7 +75,7 @@ class ClipInBrowserTest {
       shoot(browser, "clip-chosen.png");
       assertEquals(List.of(), browser.errors());
 
-      sheets(arguments);
+      SheetsMadeHere.of(arguments);
       JsonNode month = new ObjectMapper().readTree(out.resolve("month.json").toFile());
       JsonNode space = month.get("days").get(7).get("spaces").get(0);
       assertEquals(other, space.get("photo").asText());
@@ -114,14 +110,5 @@ class ClipInBrowserTest {
     if (!folder.isEmpty()) {
       browser.shootPng(Path.of(folder, name), 3_000_000);
     }
-  }
-
-  private static void sheets(String... arguments) {
-    ByteArrayOutputStream told = new ByteArrayOutputStream();
-    PrintStream print = new PrintStream(told, true, StandardCharsets.UTF_8);
-    String[] all = new String[arguments.length + 1];
-    all[0] = "sheets";
-    System.arraycopy(arguments, 0, all, 1, arguments.length);
-    assertEquals(0, CommandLines.runHere(print, print, all), told.toString(StandardCharsets.UTF_8));
   }
 }

@@ -5,15 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.daymount.cli.CommandLines;
 import org.daymount.testphoto.ExifPhoto;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -66,7 +62,7 @@ class DateInBrowserTest {
       assertEquals(List.of(), browser.errors());
       aDateThatCannotBe();
     }
-    sheets(arguments);
+    SheetsMadeHere.of(arguments);
     assertPhoto(out, BY_NAME, "2026-06-07", "2026-06-07T18:30:00", "person");
     assertPhoto(out, BY_SIDECAR, "2026-06-08", "2026-06-09T01:20:00", "person");
     assertPhoto(out, BY_CAMERA, "2026-06-05", "2026-06-05T12:00:00", "original");
@@ -178,14 +174,5 @@ class DateInBrowserTest {
     if (!folder.isEmpty()) {
       browser.shootPng(Path.of(folder, name), 3_000_000);
     }
-  }
-
-  private static void sheets(String... arguments) {
-    ByteArrayOutputStream told = new ByteArrayOutputStream();
-    PrintStream print = new PrintStream(told, true, StandardCharsets.UTF_8);
-    String[] all = new String[arguments.length + 1];
-    all[0] = "sheets";
-    System.arraycopy(arguments, 0, all, 1, arguments.length);
-    assertEquals(0, CommandLines.runHere(print, print, all), told.toString(StandardCharsets.UTF_8));
   }
 }
