@@ -32,8 +32,8 @@ class OddFolderMemoryTest {
   private static final Path STATUS = Path.of("/proc/self/status");
 
   /**
-   * docs/evaluation.md, "Memory": 492 measured on JDK 17, 561 on 25; 607 and 676 for the whole
-   * folder that these are part of.
+   * docs/evaluation.md, "Memory": 607 measured on JDK 17 and 676 on 25 for the whole folder that
+   * these are part of.
    */
   private static final long MOST_MB = Runtime.version().feature() > 17 ? 700 : 650;
 
