@@ -7,6 +7,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.file.Path;
 import javax.imageio.stream.ImageInputStreamImpl;
+import org.daymount.file.FileBytes;
 
 /**
  * A BMP as Java's reader wants it: with lengths in its headers that are true, and with the padding

@@ -2,6 +2,7 @@ package org.daymount.image;
 
 import java.io.EOFException;
 import java.io.IOException;
+import org.daymount.file.FileBytes;
 
 /**
  * Where the pixels of a BMP lie (Microsoft's BITMAPFILEHEADER and BITMAPINFOHEADER). The lengths

@@ -2,6 +2,7 @@ package org.daymount.image;
 
 import java.io.EOFException;
 import java.io.IOException;
+import org.daymount.file.FileBytes;
 import org.daymount.image.IsoBoxes.Box;
 
 /** Reads on from a position, inside one box. */

@@ -2,6 +2,7 @@ package org.daymount.image;
 
 import java.io.IOException;
 import java.util.Optional;
+import org.daymount.file.FileBytes;
 import org.daymount.image.IsoBoxes.Box;
 
 /**

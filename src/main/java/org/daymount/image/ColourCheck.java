@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.daymount.file.FileBytes;
 import org.daymount.photo.PhotoFormat;
 
 /**

@@ -3,6 +3,8 @@ package org.daymount.image;
 import java.io.EOFException;
 import java.io.IOException;
 import java.nio.file.Path;
+import org.daymount.file.FileBytes;
+import org.daymount.image.jpeg.MarkerReader;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.problem.Problem;
 import org.daymount.problem.UnusablePicture;
@@ -61,9 +63,9 @@ public final class Completeness {
   }
 
   private static boolean jpeg(FileBytes bytes) throws IOException {
-    JpegMarkers markers = new JpegMarkers(bytes);
+    MarkerReader markers = new MarkerReader(bytes);
     boolean scanned = false;
-    while (markers.next()) {
+    while (markers.advance()) {
       if (markers.isScan() && !scanned && endsBehind(markers, bytes)) {
         return true;
       }
@@ -77,9 +79,9 @@ public final class Completeness {
    * zero or a restart, so a file that was cut off there does not end like this, and the megabytes
    * between need not be searched.
    */
-  private static boolean endsBehind(JpegMarkers scan, FileBytes bytes) throws IOException {
+  private static boolean endsBehind(MarkerReader scan, FileBytes bytes) throws IOException {
     long end = bytes.size() - 2;
-    return scan.body() + scan.bodyLength() <= end && bytes.has(end, 0xff, JpegMarkers.EOI);
+    return scan.position() + scan.left() <= end && bytes.has(end, 0xff, MarkerReader.END_OF_IMAGE);
   }
 
   private static boolean tiff(FileBytes bytes) throws IOException {

@@ -2,6 +2,7 @@ package org.daymount.image;
 
 import java.io.EOFException;
 import java.io.IOException;
+import org.daymount.file.FileBytes;
 
 /**
  * The blocks of a GIF (GIF89a, 15 to 26) up to its first frame, which is the picture. What follows

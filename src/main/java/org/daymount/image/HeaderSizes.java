@@ -1,6 +1,8 @@
 package org.daymount.image;
 
 import java.io.IOException;
+import org.daymount.file.FileBytes;
+import org.daymount.image.jpeg.MarkerReader;
 
 /** Width and height out of the headers that need only a few lines each. */
 final class HeaderSizes {
@@ -8,11 +10,11 @@ final class HeaderSizes {
 
   /** ITU-T T.81, B.2.2: the frame header, any of SOF0 to SOF15 but DHT, JPG and DAC. */
   static StoredSize jpeg(FileBytes bytes) throws IOException {
-    JpegMarkers markers = new JpegMarkers(bytes);
-    while (markers.next()) {
+    MarkerReader markers = new MarkerReader(bytes);
+    while (markers.advance()) {
       if (markers.isFrame()) {
-        long body = markers.body();
-        return new StoredSize(bytes.u16(body + 3), bytes.u16(body + 1));
+        long at = markers.position();
+        return new StoredSize(bytes.u16(at + 3), bytes.u16(at + 1));
       }
       if (markers.isScan() || markers.isEnd()) {
         break;

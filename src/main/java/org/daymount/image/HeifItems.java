@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.daymount.file.FileBytes;
 import org.daymount.image.IsoBoxes.Box;
 import org.daymount.problem.Problem;
 import org.daymount.problem.UnusablePicture;

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.daymount.file.FileBytes;
 import org.daymount.image.HeifItems.Extent;
 import org.daymount.image.HeifItems.Item;
 import org.daymount.image.HeifItems.Reference;

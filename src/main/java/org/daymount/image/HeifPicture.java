@@ -3,6 +3,7 @@ package org.daymount.image;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import org.daymount.file.FileBytes;
 import org.daymount.image.HeifItems.Item;
 import org.daymount.image.IsoBoxes.Box;
 import org.daymount.photo.ExifOrientation;

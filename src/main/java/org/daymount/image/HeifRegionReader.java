@@ -5,6 +5,7 @@ import java.awt.image.DataBufferByte;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.daymount.file.FileBytes;
 import org.daymount.image.HeifItems.Item;
 import org.daymount.image.IsoBoxes.Box;
 import org.daymount.unit.PixelBox;

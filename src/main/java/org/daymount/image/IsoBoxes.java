@@ -2,6 +2,7 @@ package org.daymount.image;
 
 import java.io.EOFException;
 import java.io.IOException;
+import org.daymount.file.FileBytes;
 
 /** Steps over the boxes of an ISO media file, one level of them (ISO/IEC 14496-12, 4.2). */
 final class IsoBoxes {

@@ -2,9 +2,10 @@ package org.daymount.image;
 
 import java.io.EOFException;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Optional;
+import org.daymount.file.FileBytes;
 import org.daymount.image.jpeg.JpegCheck;
+import org.daymount.image.jpeg.JpegRefused;
 import org.daymount.photo.Photo;
 import org.daymount.photo.PhotoFormat;
 
@@ -19,8 +20,7 @@ final class JpegDamage {
     if (photo.format() != PhotoFormat.JPEG && photo.format() != PhotoFormat.RAW) {
       return Optional.empty();
     }
-    Path file = photo.file().path();
-    try (FileBytes bytes = FileBytes.open(file)) {
+    try (FileBytes bytes = FileBytes.open(photo.file().path())) {
       long from = 0;
       long length = bytes.size();
       if (photo.format() == PhotoFormat.RAW) {
@@ -28,10 +28,8 @@ final class JpegDamage {
         from = preview.from();
         length = preview.length();
       }
-      long start = from;
-      long size = length;
-      return MemoryBudget.with(
-          need(bytes.part(from, length)), () -> JpegCheck.damage(file, start, size));
+      FileBytes jpeg = bytes.part(from, length);
+      return MemoryBudget.with(need(jpeg), () -> JpegCheck.damage(jpeg));
     }
   }
 
@@ -43,7 +41,7 @@ final class JpegDamage {
         return frame.get().progressive() ? BYTES_PER_BLOCK * frame.get().blocks() : 0;
       }
       return 0;
-    } catch (EOFException e) {
+    } catch (EOFException | JpegRefused e) {
       return 0; // the check says so
     }
   }

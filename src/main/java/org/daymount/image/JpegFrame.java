@@ -1,8 +1,11 @@
 package org.daymount.image;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.util.Locale;
 import java.util.Optional;
+import org.daymount.file.FileBytes;
+import org.daymount.image.jpeg.MarkerReader;
 import org.daymount.problem.Problem;
 import org.daymount.problem.UnusablePicture;
 
@@ -21,46 +24,47 @@ record JpegFrame(boolean progressive, long pixels, long blocks, int scans) {
 
   private static final long MOST_VISITS = 300_000_000;
   private static final int SAMPLES_PER_BLOCK = 64;
-  private static final int PROGRESSIVE = 0xc2;
 
   /** Empty when there is no frame header. */
   static Optional<JpegFrame> read(FileBytes bytes) throws IOException {
-    JpegMarkers markers = new JpegMarkers(bytes);
-    while (markers.next() && !markers.isScan()) {
+    MarkerReader markers = new MarkerReader(bytes);
+    while (markers.advance() && !markers.isScan()) {
       if (markers.isFrame()) {
-        return Optional.of(read(bytes, markers));
+        return Optional.of(read(markers));
       }
     }
     return Optional.empty();
   }
 
-  private static JpegFrame read(FileBytes bytes, JpegMarkers markers) throws IOException {
-    long body = markers.body();
-    long height = bytes.u16(body + 1);
-    long width = bytes.u16(body + 3);
-    int components = bytes.u8(body + 5);
+  private static JpegFrame read(MarkerReader markers) throws IOException {
+    markers.u8(); // bits of a sample
+    long height = markers.u16();
+    long width = markers.u16();
+    int components = markers.u8();
     int mostAcross = 1;
     int mostDown = 1;
     int inUnit = 0;
     for (int i = 0; i < components; i++) {
-      int sampling = bytes.u8(body + 7 + 3L * i);
+      markers.u8(); // its name
+      int sampling = markers.u8();
+      markers.u8(); // its table
       mostAcross = Math.max(mostAcross, sampling >> 4);
       mostDown = Math.max(mostDown, sampling & 15);
       inUnit += (sampling >> 4) * (sampling & 15);
     }
     long units = ceil(width, 8L * mostAcross) * ceil(height, 8L * mostDown);
-    boolean progressive = markers.marker() == PROGRESSIVE;
+    boolean progressive = markers.marker() == MarkerReader.PROGRESSIVE;
     int scans = progressive ? scans(markers) : 1;
     return new JpegFrame(progressive, width * height, units * inUnit, scans);
   }
 
-  private static int scans(JpegMarkers markers) throws IOException {
+  private static int scans(MarkerReader markers) throws IOException {
     int scans = 0;
     try {
-      while (markers.next()) {
+      while (markers.advance()) {
         scans += markers.isScan() ? 1 : 0;
       }
-    } catch (java.io.EOFException e) {
+    } catch (EOFException e) {
       return scans; // the decoder will say that it is cut off
     }
     return scans;

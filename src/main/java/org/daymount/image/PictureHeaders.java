@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import org.daymount.file.FileBytes;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.problem.Problem;
 import org.daymount.problem.UnusablePicture;

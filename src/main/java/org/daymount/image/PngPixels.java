@@ -3,6 +3,7 @@ package org.daymount.image;
 import java.io.IOException;
 import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
+import org.daymount.file.FileBytes;
 
 /**
  * Whether all pixels of a PNG are in its file. It ends with an IEND chunk (W3C PNG, 5.6), but what

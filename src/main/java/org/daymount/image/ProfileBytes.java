@@ -3,15 +3,14 @@ package org.daymount.image;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.TreeMap;
+import org.daymount.file.FileBytes;
+import org.daymount.image.jpeg.IccChunks;
+import org.daymount.image.jpeg.MarkerReader;
 import org.daymount.photo.PhotoFormat;
 
 /** The colour profile of a file, cut out but not understood; at most 16 MiB. */
 final class ProfileBytes {
   private static final int MOST_BYTES = 1 << 24;
-  private static final int APP2 = 0xe2;
-  private static final String HEADING = "ICC_PROFILE\0";
-  private static final int CHUNK_HEAD = HEADING.length() + 2;
 
   private ProfileBytes() {}
 
@@ -30,10 +29,10 @@ final class ProfileBytes {
   /** Colours of a pixel, without alpha, where a header says so in one place; else 0. */
   static int colours(FileBytes bytes, PhotoFormat format) throws IOException {
     if (format == PhotoFormat.JPEG) {
-      JpegMarkers markers = new JpegMarkers(bytes);
-      while (markers.next()) {
+      MarkerReader markers = new MarkerReader(bytes);
+      while (markers.advance()) {
         if (markers.isFrame()) {
-          return bytes.u8(markers.body() + 5);
+          return bytes.u8(markers.position() + 5);
         }
       }
     }
@@ -43,35 +42,13 @@ final class ProfileBytes {
     return 0;
   }
 
-  /** Chunks numbered from 1 (ICC.1:2010, annex B.4). */
   private static Optional<byte[]> jpeg(FileBytes bytes) throws IOException {
-    TreeMap<Integer, byte[]> chunks = new TreeMap<>();
-    int promised = 0;
-    int total = 0;
-    JpegMarkers markers = new JpegMarkers(bytes);
-    while (markers.next() && !markers.isScan()) {
-      int length = markers.bodyLength() - CHUNK_HEAD;
-      if (markers.marker() == APP2 && length >= 0 && bytes.has(markers.body(), HEADING)) {
-        long at = markers.body() + HEADING.length();
-        promised = bytes.u8(at + 1);
-        total += length;
-        if (total > MOST_BYTES) {
-          return Optional.of(new byte[0]);
-        }
-        chunks.putIfAbsent(bytes.u8(at), bytes.copy(at + 2, length));
-      }
+    IccChunks chunks = new IccChunks();
+    MarkerReader markers = new MarkerReader(bytes);
+    while (markers.advance() && !markers.isScan()) {
+      chunks.read(bytes, markers);
     }
-    if (chunks.isEmpty()) {
-      return Optional.empty();
-    }
-    byte[] whole = new byte[total];
-    int filled = 0;
-    for (byte[] chunk : chunks.values()) {
-      System.arraycopy(chunk, 0, whole, filled, chunk.length);
-      filled += chunk.length;
-    }
-    boolean complete = filled == total && (chunks.size() == promised || chunks.size() == 1);
-    return Optional.of(complete ? whole : new byte[0]);
+    return chunks.profile();
   }
 
   private static Optional<byte[]> webp(FileBytes bytes) throws IOException {

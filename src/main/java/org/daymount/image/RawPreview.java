@@ -1,6 +1,10 @@
 package org.daymount.image;
 
+import java.io.EOFException;
 import java.io.IOException;
+import org.daymount.file.FileBytes;
+import org.daymount.image.jpeg.JpegRefused;
+import org.daymount.image.jpeg.MarkerReader;
 import org.daymount.problem.Problem;
 import org.daymount.problem.UnusablePicture;
 import org.daymount.unit.PixelSize;
@@ -73,14 +77,14 @@ record RawPreview(long from, int length, PixelSize size) {
 
   /** The sensor's own data may be JPEG too, but lossless (SOF3). */
   private static boolean isPlain(FileBytes jpeg) throws IOException {
-    JpegMarkers markers = new JpegMarkers(jpeg);
     try {
-      while (markers.next() && !markers.isScan()) {
+      MarkerReader markers = new MarkerReader(jpeg);
+      while (markers.advance() && !markers.isScan()) {
         if (markers.isFrame()) {
-          return markers.marker() <= 0xc2;
+          return markers.marker() <= MarkerReader.PROGRESSIVE;
         }
       }
-    } catch (java.io.EOFException e) {
+    } catch (EOFException | JpegRefused e) {
       return false;
     }
     return false;

@@ -15,6 +15,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.daymount.file.FileBytes;
 import org.daymount.image.jpeg.JpegRefused;
 import org.daymount.image.jpeg.ReducedJpeg;
 import org.daymount.image.jpeg.Reduction;

@@ -19,6 +19,7 @@ import javax.imageio.ImageReader;
 import javax.imageio.ImageTypeSpecifier;
 import javax.imageio.stream.ImageInputStream;
 import javax.imageio.stream.MemoryCacheImageInputStream;
+import org.daymount.file.FileBytes;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;

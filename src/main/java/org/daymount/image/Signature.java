@@ -3,6 +3,7 @@ package org.daymount.image;
 import java.io.IOException;
 import java.util.Optional;
 import java.util.Set;
+import org.daymount.file.FileBytes;
 import org.daymount.photo.PhotoFormat;
 
 /** The first bytes that give a format away. */

@@ -13,6 +13,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.zip.InflaterInputStream;
+import org.daymount.file.FileBytes;
+import org.daymount.image.jpeg.MarkerReader;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.problem.UnusablePicture;
 
@@ -26,7 +28,6 @@ public final class TagBlocks {
   private static final int MOST_BYTES = 1 << 24;
   private static final int MOST_TEXT = 1 << 20;
   private static final int MOST_TEXTS = 200;
-  private static final int APP1 = 0xe1;
   private static final String EXIF_HEADING = "Exif\0";
   private static final String XMP_HEADING = "http://ns.adobe.com/xap/1.0/\0";
   private static final String XMP_KEYWORD = "XML:com.adobe.xmp";
@@ -77,13 +78,13 @@ public final class TagBlocks {
   }
 
   private void readJpeg(FileBytes bytes) throws IOException {
-    JpegMarkers markers = new JpegMarkers(bytes);
-    while (markers.next() && !markers.isScan()) {
-      if (markers.marker() != APP1) {
+    MarkerReader markers = new MarkerReader(bytes);
+    while (markers.advance() && !markers.isScan()) {
+      if (markers.marker() != MarkerReader.APP1) {
         continue;
       }
-      long body = markers.body();
-      int length = (int) Math.min(markers.bodyLength(), bytes.size() - body);
+      long body = markers.position();
+      int length = (int) Math.min(markers.left(), bytes.size() - body);
       if (exif == null && bytes.has(body, EXIF_HEADING) && length > 6) {
         exif = bytes.copy(body + 6, length - 6);
       } else if (xmp == null && bytes.has(body, XMP_HEADING) && length > XMP_HEADING.length()) {

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.daymount.file.FileBytes;
 
 /**
  * One image file directory of a TIFF file (TIFF 6.0, section 2; BigTIFF has 8-byte offsets). Only

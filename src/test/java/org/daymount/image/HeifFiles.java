@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javax.imageio.ImageIO;
+import org.daymount.file.FileBytes;
 
 /**
  * HEIF files put together by the tests (ISO/IEC 14496-12, 8.11; ISO/IEC 23008-12): tiles coded by

@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import javax.imageio.ImageIO;
+import org.daymount.file.FileBytes;
 import org.daymount.photo.PhotoFormat;
 import org.daymount.unit.PixelBox;
 import org.junit.jupiter.api.Tag;

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
+import org.daymount.file.FileBytes;
 import org.daymount.photo.ExifOrientation;
 import org.daymount.photo.Photo;
 import org.daymount.problem.Problem;

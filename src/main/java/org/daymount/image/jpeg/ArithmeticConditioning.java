@@ -1,5 +1,6 @@
 package org.daymount.image.jpeg;
 
+import java.io.IOException;
 import java.util.Arrays;
 
 /** Where small numbers end for arithmetic coding's statistics (B.2.4.3, F.1.4.4.1.4). */
@@ -17,7 +18,7 @@ final class ArithmeticConditioning {
     Arrays.fill(ac, AC_DEFAULT);
   }
 
-  void read(MarkerReader in) throws JpegRefused {
+  void read(MarkerReader in) throws IOException {
     while (in.hasMore()) {
       int kindAndPlace = in.u8();
       int value = in.u8();

@@ -1,5 +1,8 @@
 package org.daymount.image.jpeg;
 
+import java.io.IOException;
+import org.daymount.file.FileBytes;
+
 /**
  * The arithmetic decoder (Annex D): yes-or-no decisions out of a stretch of coded data. Each
  * decision has a bin of statistics: how probable the less probable answer is (a state of table
@@ -44,7 +47,7 @@ final class ArithmeticDecoder extends CodedStretch {
     107, 0, 0x5a10, 110, 111, 1, 0x5522, 112, 109, 0, 0x59eb, 112, 111, 1, 0x5a1d, 113, 113, 0
   };
 
-  private CodedFile file;
+  private FileBytes file;
   private long position;
   private boolean isAtMarker; // position is then that of its 0xFF; zeros are read (D.2.6.1)
   private long code;
@@ -52,7 +55,7 @@ final class ArithmeticDecoder extends CodedStretch {
   private int shift; // bits that can be taken before a byte has to be read; below zero at first
 
   @Override
-  void load(CodedFile coded, long from) {
+  void load(FileBytes coded, long from) {
     file = coded;
     position = from;
     isAtMarker = false;
@@ -71,16 +74,16 @@ final class ArithmeticDecoder extends CodedStretch {
   }
 
   @Override
-  boolean isUsedUp() {
+  boolean isUsedUp() throws IOException {
     return isAtMarker || end() == position;
   }
 
   @Override
-  long end() {
+  long end() throws IOException {
     long at = position;
     while (true) {
-      at = file.nextFf(at);
-      if (file.u8(at + 1) != 0) {
+      at = file.find(0xff, at);
+      if (file.peek(at + 1) != 0) {
         return at;
       }
       at += 2;
@@ -88,7 +91,7 @@ final class ArithmeticDecoder extends CodedStretch {
   }
 
   /** Decides by a bin of statistics, which learns from it (D.2). */
-  boolean decide(byte[] bins, int bin) {
+  boolean decide(byte[] bins, int bin) throws IOException {
     renormalize();
     int before = bins[bin] & 0xff;
     int row = (before & STATE) * 4;
@@ -115,7 +118,7 @@ final class ArithmeticDecoder extends CodedStretch {
     return answer == 0;
   }
 
-  private void renormalize() {
+  private void renormalize() throws IOException {
     while (interval < FULL) {
       if (--shift < 0) {
         code = code << 8 | nextByte();
@@ -128,16 +131,16 @@ final class ArithmeticDecoder extends CodedStretch {
     }
   }
 
-  private int nextByte() {
+  private int nextByte() throws IOException {
     if (isAtMarker) {
       return 0;
     }
-    int value = file.u8(position);
+    int value = file.peek(position);
     if (value != 0xff) {
       position++;
       return Math.max(0, value);
     }
-    if (file.u8(position + 1) == 0) {
+    if (file.peek(position + 1) == 0) {
       position += 2;
       return value;
     }

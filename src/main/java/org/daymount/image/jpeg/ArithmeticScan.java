@@ -1,5 +1,6 @@
 package org.daymount.image.jpeg;
 
+import java.io.IOException;
 import java.util.Arrays;
 
 /**
@@ -50,7 +51,7 @@ final class ArithmeticScan extends ScanReader {
   }
 
   @Override
-  void block(int n, Component component, int blockX, int blockY) throws JpegRefused {
+  void block(int n, Component component, int blockX, int blockY) throws IOException {
     ScanHeader.Part part = header.parts().get(n);
     boolean first = header.bitsBefore() == 0;
     if (!progressive) {
@@ -80,7 +81,7 @@ final class ArithmeticScan extends ScanReader {
   /**
    * F.1.4.1, F.1.4.4.1: the context of the next step is whether this one is small, and its sign.
    */
-  private void dcStep(int n, int place) throws JpegDamaged {
+  private void dcStep(int n, int place) throws IOException {
     byte[] bins = dcBins[place];
     int bin = dcContext[n];
     if (!decoder.decide(bins, bin)) {
@@ -110,7 +111,7 @@ final class ArithmeticScan extends ScanReader {
    *
    * @return a bit for each coefficient that is not zero
    */
-  private long others(byte[] bins, int lowBand, int from, int to) throws JpegDamaged {
+  private long others(byte[] bins, int lowBand, int from, int to) throws IOException {
     long nonzero = 0;
     for (int k = from; k <= to; k++) {
       int bin = 3 * (k - 1);
@@ -141,7 +142,7 @@ final class ArithmeticScan extends ScanReader {
   }
 
   /** G.1.3.3: one more bit of those that are not zero, and which ones become 1 or -1 in it. */
-  private long refine(byte[] bins, long before) throws JpegDamaged {
+  private long refine(byte[] bins, long before) throws IOException {
     int to = header.lastCoefficient();
     long upTo = -1L >>> Block.COEFFICIENTS - 1 - to;
     int lastKnown = Block.COEFFICIENTS - 1 - Long.numberOfLeadingZeros(before & upTo);
@@ -170,13 +171,13 @@ final class ArithmeticScan extends ScanReader {
     return added;
   }
 
-  private void lowerBits(byte[] bins, int bin, int magnitude) {
+  private void lowerBits(byte[] bins, int bin, int magnitude) throws IOException {
     for (int bit = magnitude >> 1; bit > 0; bit >>= 1) {
       decoder.decide(bins, bin + MAGNITUDE_BITS);
     }
   }
 
-  private static int doubled(int magnitude) throws JpegDamaged {
+  private static int doubled(int magnitude) throws IOException {
     if (magnitude << 1 == LARGEST_MAGNITUDE) {
       throw noSuchCode();
     }

@@ -1,5 +1,6 @@
 package org.daymount.image.jpeg;
 
+import java.io.IOException;
 import java.util.Arrays;
 
 /**
@@ -20,7 +21,7 @@ final class BaselineScan extends ScanReader {
    * @param cells null for an eighth, where a block's only cell is its DC coefficient
    */
   BaselineScan(Frame frame, ScanHeader header, BitReader bits, ScaledIdct cells)
-      throws JpegRefused {
+      throws IOException {
     super(frame, header, bits);
     this.cells = cells;
     int parts = header.parts().size();
@@ -37,7 +38,7 @@ final class BaselineScan extends ScanReader {
   }
 
   @Override
-  void block(int n, Component component, int blockX, int blockY) throws JpegRefused {
+  void block(int n, Component component, int blockX, int blockY) throws IOException {
     dcBefore[n] += dcStep(dcTables[n]);
     if (!component.canBe(dcBefore[n])) {
       throw noSuchCode();
@@ -63,7 +64,7 @@ final class BaselineScan extends ScanReader {
     cells.put(block, component.samples(), offset, component.stride());
   }
 
-  private void readOthers(int[] lookup, HuffmanTable table, int[] steps) throws JpegRefused {
+  private void readOthers(int[] lookup, HuffmanTable table, int[] steps) throws IOException {
     byte[] bytes = bits.bytes();
     long position = bits.position;
     int k = 1;
@@ -104,7 +105,7 @@ final class BaselineScan extends ScanReader {
    * Steps over the other coefficients of a block. Bits are fetched for several steps at once; the
    * table passes several short codes in one step.
    */
-  private void skipOthers(int[] skipping, HuffmanTable table) throws JpegRefused {
+  private void skipOthers(int[] skipping, HuffmanTable table) throws IOException {
     byte[] bytes = bits.bytes();
     long position = bits.position;
     int k = 1;

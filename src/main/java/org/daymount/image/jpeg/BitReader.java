@@ -1,9 +1,11 @@
 package org.daymount.image.jpeg;
 
+import java.io.IOException;
 import java.lang.invoke.MethodHandles;
 import java.lang.invoke.VarHandle;
 import java.nio.ByteOrder;
 import java.util.Arrays;
+import org.daymount.file.FileBytes;
 
 /**
  * The bits of one stretch of coded data: from a scan's header or a restart marker to the next
@@ -25,7 +27,7 @@ final class BitReader extends CodedStretch {
 
   private final byte[] bytes = new byte[WINDOW + PADDING];
   private final byte[] stored = new byte[WINDOW];
-  private CodedFile file;
+  private FileBytes file;
   private long next; // in the file: what has not been taken into the window
   private int length; // of the window
   private boolean isAll; // of the stretch is in the window or was
@@ -35,7 +37,7 @@ final class BitReader extends CodedStretch {
   long position;
 
   @Override
-  void load(CodedFile coded, long from) {
+  void load(FileBytes coded, long from) throws IOException {
     file = coded;
     next = from;
     length = 0;
@@ -46,13 +48,13 @@ final class BitReader extends CodedStretch {
 
   /** To be called before each block: sees to it that all of its bits are there. */
   @Override
-  void prepare() {
+  void prepare() throws IOException {
     if (position > safe) {
       fill();
     }
   }
 
-  private void fill() {
+  private void fill() throws IOException {
     int done = (int) Math.min(length, position >>> 3);
     position -= 8L * done;
     length -= done;
@@ -65,7 +67,7 @@ final class BitReader extends CodedStretch {
   }
 
   /** Takes what was read from the file, up to a marker. */
-  private void append(int count) {
+  private void append(int count) throws IOException {
     int copied = 0; // up to here it is in bytes
     int at = 0;
     while (true) {
@@ -84,7 +86,7 @@ final class BitReader extends CodedStretch {
     if (count == 0 || at + 1 < count) {
       isAll = true;
     } else if (at < count) { // 0xFF, and what follows it has not been read
-      if (file.u8(next + 1) == 0) {
+      if (file.peek(next + 1) == 0) {
         bytes[length++] = (byte) 0xff;
         next += 2;
       } else {
@@ -98,7 +100,7 @@ final class BitReader extends CodedStretch {
    * (F.1.2.3), and none beyond.
    */
   @Override
-  boolean isUsedUp() {
+  boolean isUsedUp() throws IOException {
     if (!isAll) {
       fill();
     }
@@ -107,10 +109,10 @@ final class BitReader extends CodedStretch {
   }
 
   @Override
-  long end() {
+  long end() throws IOException {
     while (!isAll) {
-      next = file.nextFf(next);
-      if (file.u8(next + 1) == 0) {
+      next = file.find(0xff, next);
+      if (file.peek(next + 1) == 0) {
         next += 2;
       } else {
         isAll = true;

@@ -1,5 +1,7 @@
 package org.daymount.image.jpeg;
 
+import java.io.IOException;
+
 /** What a file's segments say of how its scans are coded (B.2.4), as it stands at the moment. */
 final class CodingTables {
   private static final int PLACES = 4;
@@ -10,14 +12,14 @@ final class CodingTables {
   private final ArithmeticConditioning conditioning = new ArithmeticConditioning();
   private int restartInterval;
 
-  CodingTables() throws JpegRefused {
+  CodingTables() throws IOException {
     HuffmanTables.putUsual(dc, ac);
   }
 
   /**
    * @return whether the segment is one of these
    */
-  boolean read(MarkerReader in) throws JpegRefused {
+  boolean read(MarkerReader in) throws IOException {
     switch (in.marker()) {
       case MarkerReader.QUANTIZATION_TABLES -> readQuantization(in);
       case MarkerReader.HUFFMAN_TABLES -> HuffmanTables.read(in, dc, ac);
@@ -31,7 +33,7 @@ final class CodingTables {
   }
 
   /** B.2.4.1. */
-  private void readQuantization(MarkerReader in) throws JpegRefused {
+  private void readQuantization(MarkerReader in) throws IOException {
     while (in.hasMore()) {
       int precisionAndPlace = in.u8();
       int[] steps = new int[Block.COEFFICIENTS];

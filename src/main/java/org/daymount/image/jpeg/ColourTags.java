@@ -1,8 +1,9 @@
 package org.daymount.image.jpeg;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
-import java.util.TreeMap;
+import org.daymount.file.FileBytes;
 
 /**
  * What application segments say about colours: whether the components are a brightness and two
@@ -10,20 +11,19 @@ import java.util.TreeMap;
  * profile, which may be spread over several segments (ICC.1:2022, B.4).
  */
 final class ColourTags {
-  private static final byte[] ICC = "ICC_PROFILE\0".getBytes(StandardCharsets.US_ASCII);
   private static final byte[] JFIF = "JFIF\0".getBytes(StandardCharsets.US_ASCII);
   private static final byte[] ADOBE = "Adobe".getBytes(StandardCharsets.US_ASCII);
   private static final int JFIF_LENGTH = 14; // T.871, 10.1, without the segment's own length
   private static final int ADOBE_TRANSFORM = 11;
   private static final int BRIGHTNESS_AND_DIFFERENCES = 1;
 
-  private final TreeMap<Integer, byte[]> profile = new TreeMap<>();
-  private int profileParts;
+  private final IccChunks profile = new IccChunks();
   private boolean jfif;
   private boolean otherVersion;
   private Optional<Integer> adobe = Optional.empty();
 
-  void read(MarkerReader in) throws JpegRefused {
+  void read(FileBytes file, MarkerReader in) throws IOException {
+    profile.read(file, in);
     byte[] content = in.bytes(in.left());
     switch (in.marker()) {
       case MarkerReader.APP0 -> {
@@ -35,12 +35,6 @@ final class ColourTags {
       case MarkerReader.APP14 -> {
         if (begins(content, ADOBE) && content.length > ADOBE_TRANSFORM) {
           adobe = Optional.of(content[ADOBE_TRANSFORM] & 0xff);
-        }
-      }
-      case MarkerReader.APP2 -> {
-        if (begins(content, ICC) && content.length > ICC.length + 2) {
-          profileParts = content[ICC.length + 1] & 0xff;
-          profile.put(content[ICC.length] & 0xff, content);
         }
       }
       default -> {}
@@ -75,7 +69,7 @@ final class ColourTags {
   }
 
   /** Red, green and blue themselves are left to others. */
-  void refuseOtherColours(Frame frame) throws JpegRefused {
+  void refuseOtherColours(Frame frame) throws IOException {
     if (frame.components().size() == 1) {
       return;
     }
@@ -90,26 +84,16 @@ final class ColourTags {
     }
   }
 
-  /** Empty when there is none, or when parts of it are missing. */
+  /**
+   * Empty when there is none.
+   *
+   * @throws JpegRefused when parts of it are missing
+   */
   Optional<byte[]> profile() throws JpegRefused {
-    if (profile.isEmpty()) {
-      return Optional.empty();
+    Optional<byte[]> whole = profile.profile();
+    if (whole.isPresent() && whole.get().length == 0) {
+      throw new JpegRefused("parts of its colour profile are missing");
     }
-    int header = ICC.length + 2;
-    int length = profile.values().stream().mapToInt(part -> part.length - header).sum();
-    byte[] whole = new byte[length];
-    int at = 0;
-    for (int n = 1; n <= profileParts; n++) {
-      byte[] part = profile.get(n);
-      if (part == null) {
-        throw new JpegRefused("parts of its colour profile are missing");
-      }
-      System.arraycopy(part, header, whole, at, part.length - header);
-      at += part.length - header;
-    }
-    if (at != length) {
-      throw new JpegRefused("its colour profile has too many parts");
-    }
-    return Optional.of(whole);
+    return whole;
   }
 }

@@ -1,5 +1,6 @@
 package org.daymount.image.jpeg;
 
+import java.io.IOException;
 import java.util.Arrays;
 
 /**
@@ -95,7 +96,7 @@ final class Component {
   }
 
   /** The first scan of a component settles its table (B.2.4.1: it may be redefined later). */
-  void latch(int[][] quantizationTables) throws JpegRefused {
+  void latch(int[][] quantizationTables) throws IOException {
     if (quantization == null) {
       quantization = quantizationTables[table];
     }

@@ -1,5 +1,6 @@
 package org.daymount.image.jpeg;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,7 +22,7 @@ record Frame(
 
   private static final long MOST_SAMPLES = 200_000_000;
 
-  static Frame read(MarkerReader in, boolean progressive) throws JpegRefused {
+  static Frame read(MarkerReader in, boolean progressive) throws IOException {
     int bits = in.u8();
     if (bits != 8) {
       throw new JpegRefused("has " + bits + " bits a sample, only 8 are read");
@@ -55,9 +56,9 @@ record Frame(
   }
 
   /**
-   * @throws JpegRefused for divisions that only full decoders read
+   * @throws IOException for divisions that only full decoders read
    */
-  void refuseOtherDivisions() throws JpegRefused {
+  void refuseOtherDivisions() throws IOException {
     int count = components.size();
     if (count != 1 && count != 3) {
       throw new JpegRefused("has " + count + " components, only grey and colour are read");
@@ -105,7 +106,7 @@ record Frame(
   }
 
   /** Takes the memory for the samples that are wanted. */
-  void allocate(UnitWindow wanted, Reduction reduction, boolean alsoEighth) throws JpegRefused {
+  void allocate(UnitWindow wanted, Reduction reduction, boolean alsoEighth) throws IOException {
     int side = reduction.blockSide();
     if (blocks(wanted.across(), wanted.down()) * side * side > MOST_SAMPLES) {
       throw new JpegRefused("has too many pixels");

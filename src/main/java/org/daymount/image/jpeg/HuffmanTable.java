@@ -1,5 +1,6 @@
 package org.daymount.image.jpeg;
 
+import java.io.IOException;
 import java.util.Arrays;
 
 /**
@@ -38,7 +39,7 @@ final class HuffmanTable {
   /**
    * @param counts of codes with 1 to 16 bits, from index 1
    */
-  HuffmanTable(int[] counts, byte[] symbols) throws JpegRefused {
+  HuffmanTable(int[] counts, byte[] symbols) throws IOException {
     this.counts = counts;
     this.symbols = symbols;
     int code = 0;

@@ -1,5 +1,6 @@
 package org.daymount.image.jpeg;
 
+import java.io.IOException;
 import java.util.Arrays;
 import javax.imageio.plugins.jpeg.JPEGHuffmanTable;
 
@@ -8,7 +9,7 @@ final class HuffmanTables {
   private HuffmanTables() {}
 
   /** B.2.4.2. */
-  static void read(MarkerReader in, HuffmanTable[] dc, HuffmanTable[] ac) throws JpegRefused {
+  static void read(MarkerReader in, HuffmanTable[] dc, HuffmanTable[] ac) throws IOException {
     while (in.hasMore()) {
       int kindAndPlace = in.u8();
       int[] counts = new int[HuffmanTable.LONGEST_CODE + 1];
@@ -26,14 +27,14 @@ final class HuffmanTables {
   }
 
   /** Those of annex K.3, for frames of films, which do not bring their own. */
-  static void putUsual(HuffmanTable[] dc, HuffmanTable[] ac) throws JpegRefused {
+  static void putUsual(HuffmanTable[] dc, HuffmanTable[] ac) throws IOException {
     dc[0] = usual(JPEGHuffmanTable.StdDCLuminance);
     dc[1] = usual(JPEGHuffmanTable.StdDCChrominance);
     ac[0] = usual(JPEGHuffmanTable.StdACLuminance);
     ac[1] = usual(JPEGHuffmanTable.StdACChrominance);
   }
 
-  private static HuffmanTable usual(JPEGHuffmanTable table) throws JpegRefused {
+  private static HuffmanTable usual(JPEGHuffmanTable table) throws IOException {
     int[] counts = new int[HuffmanTable.LONGEST_CODE + 1];
     short[] lengths = table.getLengths();
     for (int i = 0; i < lengths.length; i++) {

@@ -1,11 +1,8 @@
 package org.daymount.image.jpeg;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.channels.FileChannel;
-import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.Optional;
+import org.daymount.file.FileBytes;
 
 /**
  * Whether a JPEG's coded data are in order, whoever decodes them. All of them are gone through:
@@ -21,22 +18,13 @@ public final class JpegCheck {
   private JpegCheck() {}
 
   /**
-   * @param from where in the file the JPEG begins, and its length
    * @return what is wrong, as the end of "is damaged: "; empty also for kinds that are not checked:
    *     lossless, hierarchical, 12 bits
    * @throws IOException when the file cannot be read
    */
-  public static Optional<String> damage(Path file, long from, long length) throws IOException {
-    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
-      return damage(CodedFile.of(channel, from, length));
-    } catch (UncheckedIOException e) {
-      throw e.getCause();
-    }
-  }
-
-  static Optional<String> damage(CodedFile file) {
+  public static Optional<String> damage(FileBytes jpeg) throws IOException {
     try {
-      ReducedDecoder.check(file);
+      ReducedDecoder.check(jpeg);
       return Optional.empty();
     } catch (JpegDamaged e) {
       return Optional.of(e.getMessage());

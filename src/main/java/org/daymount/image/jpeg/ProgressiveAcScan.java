@@ -1,5 +1,7 @@
 package org.daymount.image.jpeg;
 
+import java.io.IOException;
+
 /**
  * A scan of some of the other coefficients of one component in a progressive picture (G.1.2.2,
  * G.1.2.3). A first scan tells all but their lowest bits; each later one tells one more bit of
@@ -17,7 +19,7 @@ final class ProgressiveAcScan extends ScanReader {
   private final long band; // a bit for each coefficient of this scan
   private int blocksWithoutNew; // that follow, this one included
 
-  ProgressiveAcScan(Frame frame, ScanHeader header, BitReader bits) throws JpegRefused {
+  ProgressiveAcScan(Frame frame, ScanHeader header, BitReader bits) throws IOException {
     super(frame, header, bits);
     table = present(header.parts().get(0).ac());
     first = header.bitsBefore() == 0;
@@ -33,7 +35,7 @@ final class ProgressiveAcScan extends ScanReader {
   }
 
   @Override
-  void block(int n, Component component, int blockX, int blockY) throws JpegRefused {
+  void block(int n, Component component, int blockX, int blockY) throws IOException {
     ProgressiveBlocks blocks = component.blocks();
     int block = blocks.block(blockX, blockY);
     if (first) {
@@ -47,7 +49,7 @@ final class ProgressiveAcScan extends ScanReader {
     }
   }
 
-  private void readFirst(ProgressiveBlocks blocks, int block, int kept) throws JpegRefused {
+  private void readFirst(ProgressiveBlocks blocks, int block, int kept) throws IOException {
     long nonzero = blocks.nonzero(block);
     int k = from;
     while (k <= to) {
@@ -74,7 +76,7 @@ final class ProgressiveAcScan extends ScanReader {
     blocks.setNonzero(block, nonzero);
   }
 
-  private void refine(ProgressiveBlocks blocks, int block, int kept) throws JpegRefused {
+  private void refine(ProgressiveBlocks blocks, int block, int kept) throws IOException {
     long before = blocks.nonzero(block);
     long nonzero = before;
     int k = from;
@@ -141,7 +143,7 @@ final class ProgressiveAcScan extends ScanReader {
     return (1 << bitsOfCount) + take(bitsOfCount);
   }
 
-  private int symbol() throws JpegRefused {
+  private int symbol() throws IOException {
     long next = bits.peek();
     int entry = HuffmanTable.entry(table.lookup(), next);
     if (entry == 0) {

@@ -1,5 +1,7 @@
 package org.daymount.image.jpeg;
 
+import java.io.IOException;
+
 /**
  * A scan of DC coefficients in a progressive picture (G.1.2.1): the first scan tells all but their
  * lowest bits, later scans one more bit each.
@@ -9,7 +11,7 @@ final class ProgressiveDcScan extends ScanReader {
   private final boolean first;
   private final int lowestBit;
 
-  ProgressiveDcScan(Frame frame, ScanHeader header, BitReader bits) throws JpegRefused {
+  ProgressiveDcScan(Frame frame, ScanHeader header, BitReader bits) throws IOException {
     super(frame, header, bits);
     this.first = header.bitsBefore() == 0;
     this.lowestBit = header.lowestBit();
@@ -20,7 +22,7 @@ final class ProgressiveDcScan extends ScanReader {
   }
 
   @Override
-  void block(int n, Component component, int blockX, int blockY) throws JpegRefused {
+  void block(int n, Component component, int blockX, int blockY) throws IOException {
     ProgressiveBlocks blocks = component.blocks();
     int kept = blocks.kept(blockX, blockY);
     if (first) {

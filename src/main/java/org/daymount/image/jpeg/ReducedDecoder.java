@@ -1,11 +1,13 @@
 package org.daymount.image.jpeg;
 
+import java.io.IOException;
 import java.util.List;
+import org.daymount.file.FileBytes;
 import org.daymount.unit.PixelBox;
 
 /** Goes through a file's segments in order (figure B.2): tables, the frame, scans. */
 final class ReducedDecoder {
-  private final CodedFile file;
+  private final FileBytes file;
   private final Reduction reduction;
   private final PixelBox region;
   private final CodingTables tables;
@@ -26,13 +28,13 @@ final class ReducedDecoder {
   /**
    * @param region stored pixels that are wanted; what lies beyond the picture is ignored
    */
-  ReducedDecoder(CodedFile file, Reduction reduction, PixelBox region) throws JpegRefused {
+  ReducedDecoder(FileBytes file, Reduction reduction, PixelBox region) throws IOException {
     this(file, reduction, region, false, false);
   }
 
   private ReducedDecoder(
-      CodedFile file, Reduction reduction, PixelBox region, boolean checking, boolean alsoEighth)
-      throws JpegRefused {
+      FileBytes file, Reduction reduction, PixelBox region, boolean checking, boolean alsoEighth)
+      throws IOException {
     this.file = file;
     this.tables = new CodingTables();
     this.in = new MarkerReader(file);
@@ -46,9 +48,9 @@ final class ReducedDecoder {
    * Goes through all of a file without making pixels.
    *
    * @throws JpegDamaged when it is not as it should be
-   * @throws JpegRefused when it is of a kind that is not checked here
+   * @throws IOException when it is of a kind that is not checked here
    */
-  static void check(CodedFile file) throws JpegRefused {
+  static void check(FileBytes file) throws IOException {
     ReducedDecoder decoder = new ReducedDecoder(file, Reduction.HALF, null, true, false);
     decoder.readThrough();
     if (decoder.cutOff) {
@@ -64,14 +66,14 @@ final class ReducedDecoder {
    * A progressive picture whose numbers are too many to be held is decoded strip by strip: the file
    * is gone through once for each.
    */
-  ReducedJpeg decode() throws JpegRefused {
+  ReducedJpeg decode() throws IOException {
     readPicture();
     return result(frame, reduction);
   }
 
   /** The picture at a half or a quarter, and at an eighth from the same pass. */
-  static List<ReducedJpeg> decodeWithEighth(CodedFile file, Reduction reduction, PixelBox region)
-      throws JpegRefused {
+  static List<ReducedJpeg> decodeWithEighth(FileBytes file, Reduction reduction, PixelBox region)
+      throws IOException {
     ReducedDecoder decoder = new ReducedDecoder(file, reduction, region, false, true);
     decoder.readPicture();
     return List.of(
@@ -79,7 +81,7 @@ final class ReducedDecoder {
         decoder.result(decoder.frame.eighth(), Reduction.EIGHTH));
   }
 
-  private void readPicture() throws JpegRefused {
+  private void readPicture() throws IOException {
     readThrough();
     check();
     if (frame.progressive()) {
@@ -94,11 +96,11 @@ final class ReducedDecoder {
     }
   }
 
-  private ReducedJpeg result(Frame made, Reduction at) throws JpegRefused {
+  private ReducedJpeg result(Frame made, Reduction at) throws IOException {
     return new ReducedJpeg(made, at, wanted.pixels(frame), colours.profile(), cutOff, inOrder);
   }
 
-  private void readThrough() throws JpegRefused {
+  private void readThrough() throws IOException {
     boolean ended = false;
     while (!ended && !cutOff) {
       if (!in.next()) {
@@ -110,7 +112,7 @@ final class ReducedDecoder {
     }
   }
 
-  private void check() throws JpegRefused {
+  private void check() throws IOException {
     if (frame == null) {
       throw new JpegDamaged("there is no picture in it");
     }
@@ -125,7 +127,7 @@ final class ReducedDecoder {
   /**
    * @return whether nothing of interest can follow
    */
-  private boolean segment() throws JpegRefused {
+  private boolean segment() throws IOException {
     if (in.isFrame()) {
       if (frame == null || in.behindSegment() != behindFrame) {
         readFrame();
@@ -137,7 +139,7 @@ final class ReducedDecoder {
       return isAllThatIsWanted();
     }
     switch (in.marker()) {
-      case MarkerReader.APP0, MarkerReader.APP2, MarkerReader.APP14 -> colours.read(in);
+      case MarkerReader.APP0, MarkerReader.APP2, MarkerReader.APP14 -> colours.read(file, in);
       case MarkerReader.START_OF_SCAN -> readScan();
       case MarkerReader.END_OF_IMAGE -> {
         return true;
@@ -151,7 +153,7 @@ final class ReducedDecoder {
     return !checking && frame != null && !frame.progressive() && frame.isScanned();
   }
 
-  private void readFrame() throws JpegRefused {
+  private void readFrame() throws IOException {
     if (frame != null) {
       throw new JpegDamaged("it has two headers");
     }
@@ -169,7 +171,7 @@ final class ReducedDecoder {
       inOrder &= wanted.bottom() == frame.unitsDown();
     }
     if (!process.arithmetic()) {
-      frame.refuseMoreThanFits(file.length());
+      frame.refuseMoreThanFits(file.size());
     }
     frame.allocate(wanted, reduction, alsoEighth);
     if (frame.progressive()) {
@@ -177,7 +179,7 @@ final class ReducedDecoder {
     }
   }
 
-  private void readScan() throws JpegRefused {
+  private void readScan() throws IOException {
     if (frame == null) {
       throw new JpegDamaged("its picture comes before its header");
     }
@@ -208,7 +210,7 @@ final class ReducedDecoder {
     }
   }
 
-  private ScanReader scanReader(ScanHeader header) throws JpegRefused {
+  private ScanReader scanReader(ScanHeader header) throws IOException {
     if (process.arithmetic()) {
       return new ArithmeticScan(frame, header, new ArithmeticDecoder(), tables.conditioning());
     }

@@ -1,12 +1,10 @@
 package org.daymount.image.jpeg;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.channels.FileChannel;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
+import org.daymount.file.FileBytes;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
 
@@ -43,10 +41,10 @@ public final class ReducedJpeg {
 
   /**
    * @param file a whole JPEG file
-   * @throws JpegRefused when it is damaged, or of a kind that is not read here: more than 8 bits,
+   * @throws IOException when it is damaged, or of a kind that is not read here: more than 8 bits,
    *     four colours, red-green-blue, arithmetic coding, lossless
    */
-  public static ReducedJpeg decode(byte[] file, Reduction reduction) throws JpegRefused {
+  public static ReducedJpeg decode(byte[] file, Reduction reduction) throws IOException {
     return decode(file, reduction, EVERYTHING);
   }
 
@@ -58,8 +56,8 @@ public final class ReducedJpeg {
    * @param region stored pixels; what lies beyond the picture is ignored
    */
   public static ReducedJpeg decode(byte[] file, Reduction reduction, PixelBox region)
-      throws JpegRefused {
-    return new ReducedDecoder(CodedFile.of(file), reduction, region).decode();
+      throws IOException {
+    return new ReducedDecoder(FileBytes.of(file), reduction, region).decode();
   }
 
   /**
@@ -69,10 +67,8 @@ public final class ReducedJpeg {
    */
   public static ReducedJpeg decode(Path file, Reduction reduction, PixelBox region)
       throws IOException {
-    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
-      return new ReducedDecoder(CodedFile.of(channel), reduction, region).decode();
-    } catch (UncheckedIOException e) {
-      throw e.getCause();
+    try (FileBytes bytes = FileBytes.open(file)) {
+      return new ReducedDecoder(bytes, reduction, region).decode();
     }
   }
 
@@ -85,10 +81,8 @@ public final class ReducedJpeg {
    */
   public static List<ReducedJpeg> decodeWithEighth(Path file, Reduction reduction)
       throws IOException {
-    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
-      return ReducedDecoder.decodeWithEighth(CodedFile.of(channel), reduction, EVERYTHING);
-    } catch (UncheckedIOException e) {
-      throw e.getCause();
+    try (FileBytes bytes = FileBytes.open(file)) {
+      return ReducedDecoder.decodeWithEighth(bytes, reduction, EVERYTHING);
     }
   }
 

@@ -1,5 +1,6 @@
 package org.daymount.image.jpeg;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -48,7 +49,7 @@ record ScanHeader(
 
   static ScanHeader read(
       MarkerReader in, Frame frame, HuffmanTable[] dcTables, HuffmanTable[] acTables)
-      throws JpegRefused {
+      throws IOException {
     int count = in.u8();
     List<Part> parts = new ArrayList<>();
     int blocks = 0;

@@ -1,6 +1,8 @@
 package org.daymount.image.jpeg;
 
+import java.io.IOException;
 import java.util.Arrays;
+import org.daymount.file.FileBytes;
 import org.daymount.image.jpeg.ScanHeader.Part;
 
 /** The order of the blocks in a scan (A.2) and its restarts (E.2.4); subclasses read the blocks. */
@@ -33,7 +35,7 @@ abstract sealed class ScanReader
   /**
    * @param n which part of the scan's header the block belongs to
    */
-  abstract void block(int n, Component component, int blockX, int blockY) throws JpegRefused;
+  abstract void block(int n, Component component, int blockX, int blockY) throws IOException;
 
   /** What is remembered from block to block is forgotten (E.1.3). */
   void restart() {}
@@ -51,7 +53,7 @@ abstract sealed class ScanReader
    * @param restartInterval units between restart markers; 0: there are none
    * @throws JpegDamaged when the data end before the picture does, but the file goes on
    */
-  End read(CodedFile file, long from, int restartInterval) throws JpegRefused {
+  End read(FileBytes file, long from, int restartInterval) throws IOException {
     boolean alone = header.parts().size() == 1;
     Component first = header.parts().get(0).component();
     int across = alone ? frame.blocksAcrossAlone(first) : frame.unitsAcross();
@@ -64,7 +66,7 @@ abstract sealed class ScanReader
         long start = from;
         if (unit > 0) {
           inOrder &= stretch.isUsedUp();
-          if (stretch.end() >= file.length()) {
+          if (stretch.end() >= file.size()) {
             return new End(stretch.end(), true, false);
           }
           start = behindRestart(file, stretch.end(), unit / restartInterval - 1);
@@ -80,7 +82,7 @@ abstract sealed class ScanReader
         unit(unit % across, unit / across);
       }
       if (stretch.isPastEnd()) {
-        if (stretch.end() >= file.length()) {
+        if (stretch.end() >= file.size()) {
           return new End(stretch.end(), true, false);
         }
         throw new JpegDamaged("some of its picture data are missing");
@@ -90,7 +92,7 @@ abstract sealed class ScanReader
         units == 0 ? from : stretch.end(), false, inOrder && (units == 0 || stretch.isUsedUp()));
   }
 
-  private void unit(int unitX, int unitY) throws JpegRefused {
+  private void unit(int unitX, int unitY) throws IOException {
     for (int n = 0; n < dcBefore.length; n++) {
       Part part = header.parts().get(n);
       Component component = part.component();
@@ -106,26 +108,26 @@ abstract sealed class ScanReader
     }
   }
 
-  private static long behindRestart(CodedFile file, long marker, int number) throws JpegRefused {
+  private static long behindRestart(FileBytes file, long marker, int number) throws IOException {
     long at = marker;
-    while (file.u8(at) == 0xff) {
+    while (file.peek(at) == 0xff) {
       at++;
     }
     int expected = MarkerReader.RESTART_FIRST + number % 8;
-    if (file.u8(at) != expected) {
+    if (file.peek(at) != expected) {
       throw new JpegDamaged("a mark in its picture data is missing or out of step");
     }
     return at + 1;
   }
 
-  static HuffmanTable present(HuffmanTable table) throws JpegRefused {
+  static HuffmanTable present(HuffmanTable table) throws IOException {
     if (table == null) {
       throw new JpegDamaged("a table of its codes is missing");
     }
     return table;
   }
 
-  static HuffmanTable presentDc(HuffmanTable table) throws JpegRefused {
+  static HuffmanTable presentDc(HuffmanTable table) throws IOException {
     if (!present(table).isForDc()) {
       throw new JpegDamaged("a table of its codes cannot be");
     }
@@ -133,7 +135,7 @@ abstract sealed class ScanReader
   }
 
   /** A DC coefficient's step from the one before (F.2.2.1): its size, then that many bits. */
-  final int dcStep(HuffmanTable table) throws JpegRefused {
+  final int dcStep(HuffmanTable table) throws IOException {
     long next = bits.peek();
     int entry = HuffmanTable.entry(table.lookup(), next);
     if (entry == 0) {
@@ -150,7 +152,7 @@ abstract sealed class ScanReader
   }
 
   /** The entry of a code too long for the lookup, if it is a code of the table at all. */
-  static int known(int entry) throws JpegRefused {
+  static int known(int entry) throws IOException {
     if (entry == HuffmanTable.NO_CODE) {
       throw noSuchCode();
     }

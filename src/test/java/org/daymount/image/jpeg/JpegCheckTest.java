@@ -5,12 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.daymount.file.FileBytes;
 import org.daymount.testphoto.ExifPhoto;
 import org.daymount.testphoto.JpegDamager;
 import org.daymount.testphoto.Scenes;
@@ -53,7 +55,11 @@ class JpegCheckTest {
   }
 
   private static Optional<String> damage(byte[] jpeg) {
-    return JpegCheck.damage(CodedFile.of(jpeg));
+    try {
+      return JpegCheck.damage(FileBytes.of(jpeg));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // of bytes in memory: never
+    }
   }
 
   private static int scan(byte[] jpeg) {
