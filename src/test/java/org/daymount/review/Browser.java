@@ -377,6 +377,14 @@ final class Browser implements AutoCloseable {
     Files.write(png, bytes);
   }
 
+  /** What is on the screen, only where somebody wants to look: {@code -DPROPERTY=FOLDER}. */
+  void shootIfAsked(String property, String name) throws IOException {
+    String folder = System.getProperty(property, "");
+    if (!folder.isEmpty()) {
+      shootPng(Path.of(folder, name), 3_000_000);
+    }
+  }
+
   /** The first page as it would be printed. */
   void shootPrint(Path jpeg, int mostBytes) throws IOException {
     pictures();

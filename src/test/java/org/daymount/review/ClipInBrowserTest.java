@@ -67,12 +67,12 @@ class ClipInBrowserTest {
       browser.checkAccessible("the frames of a clip");
       String other = CLIP + " at 0:03"; // of ten frames only four are looked at before
       assertNotEquals(other, proposed);
-      shoot(browser, "clip-day.png");
+      browser.shootIfAsked("clip.shots", "clip-day.png");
       browser.click("button.put[aria-label*='" + other + "']");
       browser.waitForText(".why .file", other);
       browser.waitForText(".right h2", "your choice");
       browser.saved();
-      shoot(browser, "clip-chosen.png");
+      browser.shootIfAsked("clip.shots", "clip-chosen.png");
       assertEquals(List.of(), browser.errors());
 
       SheetsMadeHere.of(arguments);
@@ -101,14 +101,6 @@ class ClipInBrowserTest {
       BufferedImage sheet = ImageIO.read(out.resolve(placed[0].asText()).toFile());
       double off = SheetPixels.off(placed[1], sheet, frame, space.get("crop"));
       assertTrue(off < 5, "the sheet shows another frame, off by " + off + " of 255");
-    }
-  }
-
-  /** Only where somebody wants to look: {@code -Dclip.shots=FOLDER}. */
-  private static void shoot(Browser browser, String name) throws IOException {
-    String folder = System.getProperty("clip.shots", "");
-    if (!folder.isEmpty()) {
-      browser.shootPng(Path.of(folder, name), 3_000_000);
     }
   }
 }

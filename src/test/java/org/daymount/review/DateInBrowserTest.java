@@ -80,7 +80,7 @@ class DateInBrowserTest {
     browser.click(".photos [aria-label='Change the date of " + BY_NAME + "']");
     browser.waitForText("dialog", "Its name says 3 May 2026, 10:15");
     browser.checkAccessible("the date of a picture");
-    shoot("date-dialog.png");
+    browser.shootIfAsked("date.shots", "date-dialog.png");
     fill("2026-06-07", "18:30");
     browser.click("[data-at='date-use']");
     browser.saved();
@@ -88,7 +88,7 @@ class DateInBrowserTest {
     browser.choose("#photos-from", "2026-06-07");
     browser.waitForText(
         ".photos .became", "you said 7 June 2026, 18:30; its name says 3 May 2026, 10:15");
-    shoot("date-said.png");
+    browser.shootIfAsked("date.shots", "date-said.png");
   }
 
   private void theSidecarsDateByKeyboard() throws IOException {
@@ -166,13 +166,5 @@ class DateInBrowserTest {
       }
     }
     throw new AssertionError(name + " is not in month.json");
-  }
-
-  /** Only where somebody wants to look: {@code -Ddate.shots=FOLDER}. */
-  private void shoot(String name) throws IOException {
-    String folder = System.getProperty("date.shots", "");
-    if (!folder.isEmpty()) {
-      browser.shootPng(Path.of(folder, name), 3_000_000);
-    }
   }
 }
