@@ -32,18 +32,18 @@ public class DecodeBenchmark extends Microbenchmark {
   }
 
   @Benchmark
-  public byte[] brightness() throws JpegRefused {
+  public byte[] brightness() throws IOException {
     return ReducedJpeg.decode(file, reduction).brightness();
   }
 
   @Benchmark
-  public byte[] colour() throws JpegRefused {
+  public byte[] colour() throws IOException {
     return ReducedJpeg.decode(file, reduction).rgb();
   }
 
   /** Half the width and half the height. */
   @Benchmark
-  public byte[] colourOfTheMiddle() throws JpegRefused {
+  public byte[] colourOfTheMiddle() throws IOException {
     return ReducedJpeg.decode(file, reduction, middle).rgb();
   }
 }
