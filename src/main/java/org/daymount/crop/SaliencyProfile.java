@@ -7,8 +7,8 @@ import org.daymount.unit.PixelSize;
 
 /**
  * How much of what a picture is about each window of a slide keeps: one third the subject map, two
- * thirds what the detectors' boxes cover. Where boxes overlap the weightier counts, not their sum:
- * a crowd seen twice is not worth twice as much.
+ * thirds what the detectors' boxes cover. Where boxes overlap their weights add up: several that
+ * see something there, each doubtfully, are rather right than one that sees it somewhere around.
  */
 final class SaliencyProfile {
   private static final double BOXES_TO_MAP = 2;
@@ -55,20 +55,12 @@ final class SaliencyProfile {
   }
 
   private static double[] ofBoxes(List<WeightedBox> boxes, SlidingWindow slide) {
-    double[][] most = new double[CELLS][CELLS];
+    double[] perCell = new double[CELLS];
     for (WeightedBox box : boxes) {
       double[] along = covered(slide.along(box.box()), slide.length());
-      double[] across = covered(slide.across(box.box()), slide.across());
+      double across = slide.across(box.box()).length() / (double) slide.across();
       for (int i = 0; i < CELLS; i++) {
-        for (int j = 0; j < CELLS && along[i] > 0; j++) {
-          most[i][j] = Math.max(most[i][j], box.weight() * along[i] * across[j]);
-        }
-      }
-    }
-    double[] perCell = new double[CELLS];
-    for (int i = 0; i < CELLS; i++) {
-      for (int j = 0; j < CELLS; j++) {
-        perCell[i] += most[i][j];
+        perCell[i] += box.weight() * along[i] * across;
       }
     }
     return perCell;

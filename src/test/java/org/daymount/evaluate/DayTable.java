@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -25,6 +26,7 @@ import java.util.stream.StreamSupport;
 import javax.imageio.ImageIO;
 import org.daymount.album.DayPage;
 import org.daymount.album.Space;
+import org.daymount.crop.Crop;
 import org.daymount.crop.CropSettings;
 import org.daymount.image.Previews;
 import org.daymount.look.AnalysedPhoto;
@@ -66,6 +68,7 @@ final class DayTable {
   private final PrintStream out;
   private final List<Day> days;
   private final Map<String, List<Part>> parts = new HashMap<>();
+  private final Map<String, Crop> crops = new HashMap<>();
   private final Map<String, List<Part>> enlarged = new HashMap<>();
 
   private record Day(
@@ -82,7 +85,7 @@ final class DayTable {
     }
   }
 
-  private enum Rank {
+  enum Rank {
     BEST,
     SECOND,
     OTHER,
@@ -99,12 +102,14 @@ final class DayTable {
       Path made = folder.resolve("days").resolve("made").resolve(file);
       Path path = Files.exists(made) ? made : folder.resolve("photos").resolve(file);
       BufferedImage picture = EvalSet.rgb(ImageIO.read(path.toFile()));
-      parts.put(file, score(looked(file, picture, detector.apply(picture)), SETTINGS));
+      ScoredCandidate scored = scored(looked(file, picture, detector.apply(picture)), SETTINGS);
+      parts.put(file, scored.score().parts());
+      crops.put(file, scored.crop());
       if (ENLARGED > 1) {
         BufferedImage large = Alter.smaller(picture, ENLARGED);
         BufferedImage small = Previews.scaled(large, Detectors.WORKING_LONG_EDGE);
         CloseLook look = Detectors.scaled(detector.apply(small), sizeOf(small), sizeOf(large));
-        enlarged.put(file, score(looked(file, large, look), LARGE_SETTINGS));
+        enlarged.put(file, scored(looked(file, large, look), LARGE_SETTINGS).score().parts());
       }
     }
   }
@@ -118,16 +123,30 @@ final class DayTable {
     return new PixelSize(picture.getWidth(), picture.getHeight());
   }
 
-  private static List<Part> score(AnalysedPhoto photo, PickSettings settings) {
+  private static ScoredCandidate scored(AnalysedPhoto photo, PickSettings settings) {
     return new HeroPicker(settings, UserChoice.NONE)
         .pick(List.of(PAGE), Map.of(PAGE.day(), List.of(new Candidate(photo, List.of()))))
         .get(0)
         .spaces()
         .get(0)
         .hero()
-        .map(ScoredCandidate::score)
-        .orElseThrow()
-        .parts();
+        .orElseThrow();
+  }
+
+  /** A picture of a day, with the crop it would be printed with. */
+  record Contender(String file, Rank rank, Crop crop) {}
+
+  /** The pictures of each day, the highest score first, under the day's number. */
+  Map<Integer, List<Contender>> ordered() {
+    Map<Integer, List<Contender>> ordered = new LinkedHashMap<>();
+    for (Day day : days) {
+      ordered.put(
+          day.number,
+          order(day, Set.of()).stream()
+              .map(file -> new Contender(file, day.rank(file), crops.get(file)))
+              .toList());
+    }
+    return ordered;
   }
 
   void print() {

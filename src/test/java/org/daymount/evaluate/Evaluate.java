@@ -89,7 +89,7 @@ public final class Evaluate {
 
   /**
    * @param tables some of speed, faces, crops, subjects, bursts, sharpness, exposure, copies, days,
-   *     pages, scenes; or all
+   *     pages, scenes, margins; or all; or sheets, pictures to look at, which all leaves out
    */
   void run(Set<String> tables) throws IOException {
     long masks = photos.stream().filter(photo -> photo.subject().isPresent()).count();
@@ -107,6 +107,11 @@ public final class Evaluate {
     }
     if (wants(tables, "subjects")) {
       subjects();
+    }
+    if (wants(tables, "margins")) {
+      for (String name : detectors.keySet()) {
+        new MarginTable(out).print(name, photos, photo -> looked(photo, name));
+      }
     }
     if (wants(tables, "sharpness")) {
       new BurstLadder(out).print(photos);
@@ -128,6 +133,9 @@ public final class Evaluate {
         new PageTable(folder, detectors.get(name), out).print();
       }
     }
+    if (tables.contains("sheets")) {
+      sheets();
+    }
     if (wants(tables, "scenes")) {
       SceneTable.print(photos, out);
     }
@@ -146,6 +154,15 @@ public final class Evaluate {
     table.rowOf("faces as marked by hand", photos, this::withMarkedFaces, true);
     detectors.keySet().forEach(name -> table.rowOf(name, photos, p -> looked(p, name), true));
     out.printf("%-34s %25s %8s %14s%n", "wanted", "0", "", "0");
+  }
+
+  /** Written to {@code -Deval.sheets=FOLDER}. */
+  private void sheets() throws IOException {
+    ContactSheets sheets = new ContactSheets(Path.of(System.getProperty("eval.sheets")));
+    for (String name : detectors.keySet()) {
+      new CropSheets(sheets, photos, photo -> looked(photo, name)).write();
+      new DaySheets(sheets, folder, detectors.get(name)).write();
+    }
   }
 
   private void subjects() {

@@ -80,15 +80,16 @@ final class SubjectTable {
       print("    the half tuned on", halves.get(0));
       print("    the other half", halves.get(1));
       halves.get(0).stream()
-          .filter(kept -> kept.filling < BAD * kept.bestWithFaces)
+          .filter(kept -> kept.proposed < NEARLY_BEST * kept.best)
           .map(
               kept ->
                   String.format(
                       Locale.ROOT,
-                      "    %s keeps %.2f, could keep %.2f",
+                      "    %s keeps %.2f, could keep %.2f%s",
                       kept.what,
                       kept.filling,
-                      kept.bestWithFaces))
+                      kept.best,
+                      kept.proposed < BAD * kept.best ? ", bad" : ""))
           .forEach(out::println);
     }
   }
@@ -166,6 +167,11 @@ final class SubjectTable {
       heads.add(face.box().grown(aside, up, aside, down).within(size));
     }
     return heads;
+  }
+
+  /** What a window keeps of the marked subject, as a share of what the best window keeps. */
+  static double shareOfBest(EvalPhoto photo, PixelBox window) {
+    return share(photo, window) / Math.max(best(photo, window, List.of()), 1e-9);
   }
 
   private static double share(EvalPhoto photo, PixelBox window) {
