@@ -7,8 +7,8 @@ import org.daymount.unit.PixelSize;
 
 /**
  * How much of what a picture is about each window of a slide keeps: one third the subject map, two
- * thirds what the detectors' boxes cover. Where boxes overlap their weights add up: several that
- * see something there, each doubtfully, are rather right than one that sees it somewhere around.
+ * thirds what the detectors' boxes cover. Where boxes overlap the weightier counts, not their sum:
+ * a crowd seen twice is not worth twice as much.
  */
 final class SaliencyProfile {
   private static final double BOXES_TO_MAP = 2;
@@ -55,12 +55,20 @@ final class SaliencyProfile {
   }
 
   private static double[] ofBoxes(List<WeightedBox> boxes, SlidingWindow slide) {
-    double[] perCell = new double[CELLS];
+    double[][] most = new double[CELLS][CELLS];
     for (WeightedBox box : boxes) {
       double[] along = covered(slide.along(box.box()), slide.length());
-      double across = slide.across(box.box()).length() / (double) slide.across();
+      double[] across = covered(slide.across(box.box()), slide.across());
       for (int i = 0; i < CELLS; i++) {
-        perCell[i] += box.weight() * along[i] * across;
+        for (int j = 0; j < CELLS && along[i] > 0; j++) {
+          most[i][j] = Math.max(most[i][j], box.weight() * along[i] * across[j]);
+        }
+      }
+    }
+    double[] perCell = new double[CELLS];
+    for (int i = 0; i < CELLS; i++) {
+      for (int j = 0; j < CELLS; j++) {
+        perCell[i] += most[i][j];
       }
     }
     return perCell;

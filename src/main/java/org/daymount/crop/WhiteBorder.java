@@ -17,7 +17,7 @@ final class WhiteBorder {
       0.3; // where the picture's edge cuts it already
   private static final double MAY_BE_LOST_OF_NOTHING = 0.5;
   private static final double MAY_BE_LOST_BESIDE_A_PORTRAIT = 0.45; // a motorcycle below its rider
-  private static final double MUST_BE_KEPT = 0.5; // of all interest
+  private static final double MUST_BE_KEPT = 0.55; // of all interest
   private static final double FILLS = 0.5; // of the picture's area
   private static final double SMALL = 0.1; // of it; on a picture printed smaller hardly to be seen
   private static final double SPECK = 0.05; // of it
