@@ -1,6 +1,8 @@
 package org.daymount.benchmark;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.daymount.benchmark.Contender.Input;
@@ -15,10 +17,16 @@ final class Contenders {
   private static final String POOLS = "MALLOC_ARENA_MAX=2 ";
 
   private static final String HEAP =
-      "-Xms112m -Xmn48m -Xmx512m -XX:+UseSerialGC"
-          + " -XX:MinHeapFreeRatio=25 -XX:MaxHeapFreeRatio=40 ";
+      "-Xms224m -Xmn112m -Xmx512m -XX:+UseSerialGC"
+          + " -XX:MinHeapFreeRatio=25 -XX:MaxHeapFreeRatio=40"
+          + " -XX:+IgnoreUnrecognizedVMOptions -XX:TrimNativeHeapInterval=2000 ";
   private static final String OUT = "\"$3\"/out";
   private static final String OUT_ONE = "\"$3\"/out-one";
+  private static final String OUT_READY = "\"$3\"/out-ready";
+
+  /** What mvn -Pdist package leaves on Linux. */
+  private static final Path READY =
+      Path.of("target/dist/image/daymount/bin/daymount").toAbsolutePath();
 
   private final List<Contender> all = new ArrayList<>();
   private final String java =
@@ -83,6 +91,20 @@ final class Contenders {
         Input.ALL,
         "rm -rf " + OUT_ONE + "; " + sheets + "1 --out " + OUT_ONE);
     add("daymount --help", Input.NOTHING, java + "org.daymount.Main --help");
+    if (Files.isExecutable(READY)) {
+      addReadyProgram(folders);
+    } else {
+      System.out.println("left out: the program with its own Java, because it is not built");
+    }
+  }
+
+  /** With class data of its own, which a plain class path cannot have. */
+  private void addReadyProgram(String folders) {
+    String ready = "\"" + READY + "\" ";
+    String sheets = ready + "sheets " + folders + " --quiet --jobs 2 --out " + OUT_READY;
+    add("daymount, own Java, first run", Input.ALL, "rm -rf " + OUT_READY + "; " + sheets);
+    add("daymount, own Java, second run", Input.ALL, "test -d " + OUT_READY + " && " + sheets);
+    add("daymount, own Java, --help", Input.NOTHING, ready + "--help");
   }
 
   private String ours(String program) {
