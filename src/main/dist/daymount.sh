@@ -9,9 +9,10 @@ set -eu
 self=$(readlink -f "$0")
 home=${self%/bin/*}
 exec 9<"$home/lib/app"
-# What ends within a second or two is not worth the slower, better of the two compilers.
+# What ends within a second or two is not worth the slower, better of the two compilers, and a month
+# of pictures not worth compiling what runs but a few hundred times.
 case ${1-} in
-  sheets | review | look | open | '') compilers= ;;
+  sheets | review | look | open | '') compilers=-XX:CompileThresholdScaling=3 ;;
   *) compilers=-XX:TieredStopAtLevel=1 ;;
 esac
 # One pool of C memory a thread is more than the detectors need; two are enough.

@@ -19,7 +19,8 @@ final class Contenders {
   private static final String HEAP =
       "-Xms224m -Xmn112m -Xmx512m -XX:+UseSerialGC"
           + " -XX:MinHeapFreeRatio=25 -XX:MaxHeapFreeRatio=40"
-          + " -XX:+IgnoreUnrecognizedVMOptions -XX:TrimNativeHeapInterval=2000 ";
+          + " -XX:+IgnoreUnrecognizedVMOptions -XX:TrimNativeHeapInterval=2000"
+          + " -XX:CompileThresholdScaling=3 ";
   private static final String OUT = "\"$3\"/out";
   private static final String OUT_ONE = "\"$3\"/out-one";
   private static final String OUT_READY = "\"$3\"/out-ready";
