@@ -82,7 +82,7 @@ final class ContactSheets {
     pen.setColor(tile.edge);
     pen.drawRect(x - 2, y - 2, small.getWidth() + 3, small.getHeight() + 3);
     pen.setColor(Color.BLACK);
-    pen.setClip(x, y, SIDE + GAP, SIDE + LINE);
+    pen.setClip(x, y, SIDE, SIDE + LINE);
     pen.drawString(tile.words, x, y + SIDE + LINE - 4);
     pen.setClip(null);
   }
