@@ -17,7 +17,7 @@ final class Contenders {
   private static final String POOLS = "MALLOC_ARENA_MAX=2 ";
 
   private static final String HEAP =
-      "-Xms224m -Xmn112m -Xmx512m -XX:+UseSerialGC"
+      "-Xms112m -Xmn48m -Xmx512m -XX:+UseSerialGC"
           + " -XX:MinHeapFreeRatio=25 -XX:MaxHeapFreeRatio=40"
           + " -XX:+IgnoreUnrecognizedVMOptions -XX:TrimNativeHeapInterval=2000"
           + " -XX:CompileThresholdScaling=3 ";
