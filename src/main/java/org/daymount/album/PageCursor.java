@@ -11,7 +11,7 @@ import org.daymount.unit.SizeText;
 final class PageCursor {
   private static final Pattern GAP =
       Pattern.compile(
-          "[ ,;&+()=*_|\"{}]+|(?:and|plus|und|et|och|oraz|y|e|i|en|ve|u|but|aber|mais|pero|ma|maar|mas"
+          "(?:[ ,;&+()=*_|\"{}]|#(?=\\p{L}))+|(?:and|plus|und|et|och|oraz|y|e|i|en|ve|u|but|aber|mais|pero|ma|maar|mas"
               + "|ale|men|وايضا|וגם|ו|و|with(?= (?:an? )?(?:journ|story c|card))"
               + "|(?:with|w/|in|at|of|a|de|zu|mit|con|avec|met|med|z|com)"
               + "(?= (?:\\d|two|three|four|one photo|one pic|zwei|deux|dos|due|twee|dois|duas|dw[ai]e|dwoma|tva|drei|trois|tres|tre|drie|trz[ye]\\p{L}*|vier|quatre|cuatro|quattro|quatro|fyra) ?))(?![\\p{L}\\d])");
@@ -20,14 +20,17 @@ final class PageCursor {
   private static final Pattern POLITE =
       Pattern.compile(
           "(?:please|pls|plz|bitte|graag|alsjeblieft|aub|svp|s'il (?:te|vous) plait|por favor"
-              + "|per favore|prosze|tack|thanks|thx|side by side|next to each other|no card(?=[ .,;]|$)|(?:both|beide|les deux|ambas|entrambe|allebei|obie|bada)(?= *(?:$|[.,;)]))|each(?: day| of them)?|je|chacune?|cada|elk"
+              + "|per favore|prosze|tack|thanks|thx|side by side|next to each other|no card(?=[ .,;]|$)|as well(?= *(?:$|[.,;)!]))|(?:both|beide|les deux|ambas|entrambe|allebei|obie|bada)(?= *(?:$|[.,;)]))|each(?: day| of them)?|je|chacune?|cada|elk"
               + "|(?:in )?(?:any|which ?ever) way(?: (?:a?round|up))?|(?:is|will be) (?:enough|plenty|fine)|will do|reicht|genugt|suffit|es suficiente|is genoeg|chega|wystarczy|racker|for (?:this|that)(?: (?:one|day|page))?"
               + "(?= *(?:$|[-.,;:!()])))(?![\\p{L}\\d'])");
 
   /** Words that add nothing to the words for a page that follow them. */
   private static final Pattern BEFORE =
       Pattern.compile(
-          "(?:(?:just|only) the(?= (?:one|two|three|\\d) )|(?:today|heute|aujourd'hui|hoy|oggi|vandaag|hoje|dzis|dzisiaj|i dag|idag)"
+          "(?:let me have|i'?ll have|do it as|make (?:it|that)|we'?ll (?:have|do)|(?:for |on )?(?:each|every) day"
+              + "|(?:so|then)(?= (?:just )?(?:one|two|three|no) (?:photo|pic))"
+              + "|elke dag|jeden tag|cada dia|chaque jour|ogni giorno|todos los dias|todos os dias|codziennie|varje dag"
+              + "|(?:just|only) the(?= (?:one|two|three|\\d) )|(?:today|heute|aujourd'hui|hoy|oggi|vandaag|hoje|dzis|dzisiaj|i dag|idag)"
               + "(?=,? (?:no|kein|keine|pas de|sin|sans|nessuna|senza|niente|geen|sem|nenhuma|bez|zadnych|ingen|inga|inget|nur|only|just|seulement|solo|alleen|so|tylko|bara) )|juste une seule|just|only|nur|solo|seulement|juste|alleen|bara|tylko|apenas|sama|also|auch|too|maybe|perhaps|do|put"
               + "|max(?=\\.? \\d)|about(?= \\d)|(?:up to|at least)(?= (?:\\d|two|three|four))"
               + ")(?![\\p{L}\\d'])");

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import org.daymount.unit.Length;
 import org.daymount.unit.Orientation;
 import org.daymount.unit.PaperSize;
@@ -17,6 +18,7 @@ final class PageGroups {
   private SpaceGroup pending = new SpaceGroup();
   private int pendingFrom;
   private int countFrom;
+  private boolean hashed; // a way of its own behind each mark
   private Consumer<SpaceGroup> forAll = group -> {};
 
   boolean isEmpty() {
@@ -32,14 +34,9 @@ final class PageGroups {
     return pending.count > 0;
   }
 
-  /** Whether the space to come lies in a way that was said, or on a mat. */
-  boolean isPendingHow() {
-    return pending.saysHow() || pending.isNamed();
-  }
-
-  /** {@code tall on a mat}, which is no story's. */
-  boolean isWayOnMat() {
-    return pending.direction.isPresent() && pending.onMat;
+  /** Whether the space to come is such a one. */
+  boolean pends(Predicate<SpaceGroup> like) {
+    return like.test(pending);
   }
 
   int pendingFrom() {
@@ -65,14 +62,9 @@ final class PageGroups {
     return groups.stream().anyMatch(group -> group.isNamed() && group.size.isPresent());
   }
 
-  /** Whether what was said last is a size. */
-  boolean endsWithSize() {
-    return !isPending() && last().filter(group -> group.size.isPresent()).isPresent();
-  }
-
-  /** Whether it is photos without a size. */
-  boolean endsWithPhotos() {
-    return !isPending() && last().filter(group -> group.size.isEmpty()).isPresent();
+  /** Whether what was said last is such a space. */
+  boolean end(Predicate<SpaceGroup> like) {
+    return !isPending() && last().filter(like).isPresent();
   }
 
   /** Whether the space spoken of has a way already. */
@@ -125,10 +117,6 @@ final class PageGroups {
 
   void forgetPending() {
     pending = new SpaceGroup();
-  }
-
-  boolean areSeveral() {
-    return groups.size() > 1;
   }
 
   /** The space that was spoken of is done. */
@@ -197,12 +185,24 @@ final class PageGroups {
     }
   }
 
+  /** {@code #wide #wide}. */
+  void hash() {
+    closeOneWay();
+    hashed = true;
+  }
+
+  private void closeOneWay() {
+    if (pending.count == 0 && pending.direction.isPresent()) {
+      pending.count = 1;
+      close();
+    }
+  }
+
   /** A way with nothing behind it that it is for, before another: a photo that lies so. */
   void closeWay(Orientation other) {
     if (isPending()) {
-      if (pending.count == 0 && pending.direction.filter(way -> way != other).isPresent()) {
-        pending.count = 1;
-        close();
+      if (pending.direction.filter(way -> way != other).isPresent()) {
+        closeOneWay();
       }
       return;
     }
@@ -229,10 +229,11 @@ final class PageGroups {
     if (pending.isNamed() && pending.count == 0 && !pending.saysHow()) {
       forgetPending(); // "small photos", nobody knows how many
     }
-    groups.forEach(SpaceGroup::sizeIfSmall);
+    if (hashed) {
+      closeOneWay(); // "#wide #wide"
+    }
     SpaceGroup.refine(groups);
-    boolean besides = groups.stream().anyMatch(group -> !group.isLarge);
-    groups.stream().filter(group -> besides).forEach(SpaceGroup::sizeIfLarge);
+    pending.sizeIfNamed(); // "landscape, big"
     groups.forEach(forAll);
     return ofSomethingElse ? Math.min(end, countFrom) : end;
   }

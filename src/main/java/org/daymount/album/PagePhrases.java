@@ -27,14 +27,14 @@ final class PagePhrases {
       "(?:(?:with|c/|w/|wel|mit|avec|con|com|met|z|ze|med|עם|مع) )?(?:(?:an?|the|one|eine?|einer|une?|la|una|il"
           + "|een|uma?|en|ett|my) )?(?:(?:little|small|kleine[rn]?|petite) )?";
   static final String CARD_NOUN =
-      "(?:card|karte|carte|tarjeta|scheda|cartoncino|biglietto|kaart(?:je)?|cartao|kart[aey]|karteczka|kort"
+      "(?:card|karte|kartchen|carte|tarjeta|scheda|cartoncino|biglietto|kaart(?:je)?|cartao|kart[aey]|karteczka|kort"
           + "|כרטיס|بطاقة)";
   static final String STORY_CARD =
-      "(?:(?:journal(?:l?ing)?|story|text|words?|writing|note) cards?|journall?ing"
-          + "|(?:text|tekst|story|verhaal|geschichten|berattelse|erzahl|tagebuch|notiz|schreib|schrijf|skriv|journal)-?(?:karte|kaart(?:je)?|kort)|כרטיס סיפור|"
+      "(?:(?:journal(?:l?ing)?|story|text|words?|writing|note) ?cards?|journall?ing"
+          + "|(?:text|tekst|story|verhaal|geschichten|berattelse|erzahl|tagebuch|notiz|schreib|schrijf|skriv|journal)-?(?:karte|kartchen|kaart(?:je)?|kort)|כרטיס סיפור|"
           + CARD_NOUN
           + "(?: (?:de|con|col|di|com|met|z|ze|med|mit|a|pour|per|para|fur|voor|for|till))?(?: (?:la|el|a|o|il|het|l'|die|der|einer))?"
-          + " ?(?:texte?|texto|testo|tekst(?:em)?|histoire|historia|historie|storia|verhaal|geschichte|racconto|cuento|relato|conto|قصة|نص))";
+          + " ?(?:texte?|texto|testo|tekst(?:em)?|histoire|historia|historie|storia|verhaal|geschichte|escribir|schreiben|scrivere|ecrire|schrijven|escrever|pisania|skriva|racconto|cuento|relato|conto|قصة|نص))";
 
   private PagePhrases() {}
 }

@@ -96,7 +96,10 @@ final class PageReading {
 
   private PageSpecParser.Read finish(int at) {
     int end = groups.finish(at);
-    boolean definite = kinds.any() || !groups.isEmpty() || groups.isWayOnMat();
+    boolean definite =
+        kinds.any()
+            || !groups.isEmpty()
+            || groups.pends(group -> group.direction.isPresent() && group.onMat);
     List<WantedSpace> wanted = groups.spaces();
     if (groups.isPending()) {
       if (groups.isCounting() || !groups.isEmpty()) {
@@ -114,7 +117,8 @@ final class PageReading {
     if (kinds.hasForm() && (spaces.isCountedSpace(at) || PageSizes.sizeAt(text, at).isPresent())) {
       return true; // "pocket page: 4x6"
     }
-    if ((groups.endsWithPhotos() || groups.isCounting()) && spaces.isCountedSpace(at)) {
+    if ((groups.end(group -> group.size.isEmpty()) || groups.isCounting())
+        && spaces.isCountedSpace(at)) {
       return true;
     }
     for (Word word : List.of(Word.PORTRAIT, Word.LANDSCAPE, Word.MAT, Word.STORY_CARD)) {

@@ -21,12 +21,8 @@ final class PageSpaces {
           "(?:both|beide|ambas|ambos|entramb[ei]|allebei|oba|obie|bada|(?:les|tous|toutes) (?:les )?deux) +");
 
   /** Stands for a photo behind what was said of it. */
-  private static final Pattern ONE =
+  static final Pattern ONE =
       Pattern.compile("ones?(?= *(?:$|[^ \\p{L}\\d])| (?:and|on|please|pls|plz|for|of|with) ?)");
-
-  /** Where an adjective stands for the noun. */
-  private static final Pattern NOUN_ENDS =
-      Pattern.compile(" *(?:$|[-.,;:!()+&]|(?:and|y|et|und|e|i|en|och) )");
 
   private static final Pattern LINE_ENDS = Pattern.compile(" *(?:$|\\))");
 
@@ -39,6 +35,7 @@ final class PageSpaces {
   private final PageCursor cursor;
   private final String text;
   private final PageGroups groups = new PageGroups();
+  private final NamedSizes named;
   private boolean afterGap = true;
   private boolean afterComma;
   private boolean isSized; // "one small" was read last
@@ -46,6 +43,7 @@ final class PageSpaces {
   PageSpaces(PageCursor cursor) {
     this.cursor = cursor;
     this.text = cursor.text();
+    this.named = new NamedSizes(cursor, groups);
   }
 
   PageGroups groups() {
@@ -63,30 +61,9 @@ final class PageSpaces {
       isSized = false;
       return next;
     }
-    return readNamedSize(at);
-  }
-
-  /** {@code small}, {@code large}: before a photo, for one, or behind it. */
-  private int readNamedSize(int at) {
-    int small = cursor.small(at);
-    int end = Math.max(small, cursor.large(at));
-    boolean ends = end > at && cursor.matcher(NOUN_ENDS, end).lookingAt();
-    int next = cursor.end(SPACES, end);
-    boolean before =
-        cursor.is(Word.PHOTO, next)
-            || cursor.end(ONE, next) > next
-            || PageSizes.sizeAt(text, next).isPresent();
-    isSized = end > at && (groups.isCounting() || before || ends && groups.endsWithPhotos());
-    if (!isSized) {
-      return at;
-    }
-    boolean behind = !groups.isCounting() && !before;
-    groups.named(small > at, behind, at);
-    if (ends && !behind) {
-      groups.close(); // "3 kleine"
-    }
-    isSized &= !ends;
-    return end;
+    next = named.read(at);
+    isSized = named.expectsPhoto();
+    return next;
   }
 
   /** What stands between the words that were read and the next. */
@@ -96,12 +73,15 @@ final class PageSpaces {
     if (afterGap && ADDS.matcher(gap).find() && cursor.wayAt(next).isPresent()) {
       groups.closeWay(cursor.wayAt(next).get().value()); // "tall + wide"
     }
+    if (gap.contains("#") && cursor.wayAt(next).isPresent()) {
+      groups.hash();
+    }
   }
 
   /** Photos by number alone: {@code two photos}, {@code landscape photo}, {@code a tall one}. */
   private int readPhoto(int at) {
     int end = cursor.end(Word.PHOTO, at);
-    if (end == at && (groups.isPendingHow() || isSized)) {
+    if (end == at && (groups.pends(group -> group.saysHow() || group.isNamed()) || isSized)) {
       end = cursor.end(ONE, at);
     }
     if (end == at) {
@@ -111,7 +91,7 @@ final class PageSpaces {
       groups.count(2, at); // the dual says how many
     }
     boolean several = text.charAt(end - 1) == 's' && !groups.isCounting();
-    if (groups.endsWithSize()) {
+    if (groups.end(group -> group.size.isPresent())) {
       return afterGap ? at : end; // "two 3x4 photos"
     }
     if (several) {
@@ -135,11 +115,13 @@ final class PageSpaces {
     if (found.isEmpty()) {
       return at;
     }
-    if (groups.endsWithPhotos()) {
+    if (groups.end(group -> group.size.isEmpty())) {
       groups.sizeOfLast(found.get().value()); // "three pics (3x4)"
       return found.get().end();
     }
-    if (groups.isCounting() && groups.isPendingHow() && text.startsWith("1 ", at)) {
+    if (groups.isCounting()
+        && groups.pends(group -> group.saysHow() || group.isNamed())
+        && text.startsWith("1 ", at)) {
       return at;
     }
     if (!groups.hasRoomFor(groups.pendingCount())) {
@@ -198,7 +180,7 @@ final class PageSpaces {
     }
     Optional<SizeText.Found<Length>> reveal = PageSizes.revealAt(text, end);
     int matEnd = reveal.map(SizeText.Found::end).orElse(end);
-    boolean forAll = afterComma && groups.areSeveral() && !groups.isPending();
+    boolean forAll = afterComma && groups.spaces().size() > 1 && !groups.isPending();
     if (forAll && !sizeFollows(matEnd)) {
       groups.matForAll(reveal.map(SizeText.Found::value));
       return matEnd; // "4x6 and two 3x4, on mat"
@@ -230,7 +212,7 @@ final class PageSpaces {
     if (value < 1 || value > PageSpecParser.MOST_SPACES) {
       return at;
     }
-    if (groups.isCounting() && !groups.isPendingHow()) {
+    if (groups.isCounting() && !groups.pends(group -> group.saysHow() || group.isNamed())) {
       return at;
     }
     if (groups.isCounting()) {

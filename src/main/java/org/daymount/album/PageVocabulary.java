@@ -38,7 +38,7 @@ final class PageVocabulary {
           entry(
               Word.NO_PHOTO,
               pattern(
-                  "\\x{1F6AB} ?[\\x{1F4F7}\\x{1F4F8}]|(?:no|not an?|without|w/o|w/out|(?:i |we )?(?:took|have|had|got) no"
+                  "no(?:photo|pic)s?(?![\\p{L}\\d])|\\x{1F6AB} ?[\\x{1F4F7}\\x{1F4F8}]|(?:no|nae|not an?|without|w/o|w/out|(?:i |we )?(?:took|have|had|got) no"
                       + "|(?:i |we )?(?:didn'?t|did not|don'?t|do not|haven'?t|have not)(?: (?:take|have|get|got|want|need|any|taken))*|zero|keine?n?|ohne|pas de"
                       + "|sans|aucune|sin|senza|nessuna|niente|nada de|ninguna|brak|zadnych|null|noll|nul|s/|geen|zonder|sem|nenhuma|bez|zadnego|inga"
                       + "|inget|ingen|utan) (?:any |an? |une |ein |el |una? )?"
@@ -73,7 +73,7 @@ final class PageVocabulary {
           entry(
               Word.LEAVE_OUT,
               pattern(
-                  "(?:left(?= out)|leave|drop|miss|skip|cut|take|keep)(?: (?:it|this|that|the)(?: (?:one|day|page))?)? out(?: of (?:it|the (?:book|album)))?"
+                  "leave (?:this|that) (?:day|one|page)(?= *(?:$|[.,;!)]))|(?:left(?= out)|leave|drop|miss|skip|cut|take|keep)(?: (?:it|this|that|the)(?: (?:one|day|page))?)? out(?: of (?:it|the (?:book|album)))?"
                       + END
                       + "|xx+(?= *$)|(?:no page(?: (?:today|needed|for (?:today|this|(?:this|the|that) (?:one|day))))?|n/a|drop (?:it|this|that)(?: one| day| page)?|(?:just |we can |can |please )?(?:skip(?:ped|ping|p)?|skp"
                       + "|sikp)(?: it| this(?: one| day| page)?| the day| that(?: one| day)?"

@@ -5,10 +5,19 @@ import java.util.regex.Pattern;
 
 /** How many spaces are meant, as it stands before or behind what they are like. */
 final class SpaceCounts {
+  /** What may stand behind a number and a comma: {@code one, upright}. */
+  private static final String WAY =
+      "(?:(?:one|two|[12]) )?(?:tall|wide|upright|portrait|landscape|lying|vertical|horizontal|hochkant|quer|small"
+          + "|large|big|on a mat)(?!\\p{L})";
+
   private static final Pattern COUNT_BEFORE =
       Pattern.compile(
-          "(?:(\\d{1,2}) *(?:x(?! *-)|(?= |[pl](?![\\p{L}\\d])|[\\x{1F4F7}\\x{1F4F8}])) *"
-              + "|x ?(\\d{1,2}) +|(?:an? )?(pair|couple) (?:of )?|(\\p{L}+) +(?:(?:keer|mal|fois|veces|volte|vezes|razy|ganger) +)?)(?=.)");
+          "(?:(\\d{1,2})(?:,(?= "
+              + WAY
+              + "))? *(?:x(?! *-)|(?= |[pl](?![\\p{L}\\d])|[\\x{1F4F7}\\x{1F4F8}])) *"
+              + "|x ?(\\d{1,2}) +|(?:an? )?(pair|couple) (?:of )?|(\\p{L}+)(?:,(?= "
+              + WAY
+              + "))? +(?:(?:keer|mal|fois|veces|volte|vezes|razy|ganger) +)?)(?=.)");
   private static final Pattern TIMES =
       Pattern.compile(
           "x *(\\d{1,2})(?![\\p{L}\\d./])|(\\d{1,2}|[a-z]+) of (?:them|those" + "|these)\\)?");

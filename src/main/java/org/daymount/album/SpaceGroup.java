@@ -25,13 +25,9 @@ final class SpaceGroup {
     return isSmall || isLarge;
   }
 
-  /** Where nothing but {@code small} was said. */
-  void sizeIfSmall() {
+  /** {@code one small}, {@code two large}. */
+  void sizeIfNamed() {
     size = isSmall ? size.or(() -> Optional.of(CommonPractice.SMALL_POCKET)) : size;
-  }
-
-  /** {@code one large} beside others; alone it is as large as usual. */
-  void sizeIfLarge() {
     size = isLarge ? size.or(() -> Optional.of(CommonPractice.LARGE_POCKET)) : size;
   }
 
@@ -91,6 +87,7 @@ final class SpaceGroup {
 
   /** {@code two photos, one tall, one wide}: the latter say how the former lie. */
   static void refine(List<SpaceGroup> groups) {
+    groups.forEach(SpaceGroup::sizeIfNamed);
     if (groups.size() < 2) {
       return;
     }

@@ -23,7 +23,7 @@ final class DayLineReader {
       Pattern.compile(
           "(?:(?:yesterday|gestern|hier|ayer|ieri|gisteren|ontem|wczoraj|igar)[ ,(:-]{1,3}(?=\\p{L}))?"
               + "(?:week-?ends? (?:of )?(?:the )?(?=\\d))?(?:(?:on )?(?:the|am|der|den|le|el|il|o"
-              + "|de) +)?(?=\\d|\\p{L})");
+              + "|de|(?:del|dal|du|vom|von|from(?: the)?|van|od|fran)(?= \\d{1,2}\\D{1,16}\\d)) +)?(?=\\d|\\p{L})");
 
   /** Words before the number, as they are spoken. */
   private static final Pattern FILLER =
@@ -32,7 +32,8 @@ final class DayLineReader {
               + "|puis|luego|poi|dan|toen|och|sedan)[ ,]+){1,6}(?:(?:on )?the +)?(?=\\d|\\p{L})");
 
   /** {@code two photos - 1st - leaves}: the page first, then the day. */
-  private static final Pattern MARK_BETWEEN = Pattern.compile(" *[-:|,;>→]+ *(?=.)");
+  private static final Pattern MARK_BETWEEN =
+      Pattern.compile(" *(?:[-:|,;>→)\\]]+|\\.(?= )) *(?=.)");
 
   private static final Pattern MARK_BEHIND = Pattern.compile(" *(?:$|[-:|,;>→)])");
 
@@ -142,10 +143,19 @@ final class DayLineReader {
     return names.possibleAt(line, DayNameReader.end(ARTICLE, line, at)).stream()
         .filter(
             name ->
-                DayNameReader.end(MARK_BEHIND, line, name.end()) > name.end()
+                ranges.from(line, name).isPresent()
+                    || DayNameReader.end(MARK_BEHIND, line, name.end()) > name.end()
                     || name.end() == line.length())
         .flatMap(
-            name -> weigher.weigh(line, List.of(name), DayWeigher.Lead.PLAIN, chat, -1).stream())
+            name ->
+                weigher
+                    .weigh(
+                        line,
+                        ranges.from(line, name).orElse(List.of(name)),
+                        DayWeigher.Lead.PLAIN,
+                        chat,
+                        -1)
+                    .stream())
         .map(day -> day.with(page.words()))
         .toList();
   }

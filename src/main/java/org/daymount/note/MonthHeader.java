@@ -22,14 +22,27 @@ record MonthHeader(Optional<YearMonth> month, int index) {
       Pattern.compile("(?:(\\d{4})-(\\d{1,2})|(\\d{1,2})/(\\d{4}))(?![\\d/-])");
   private static final Pattern YEAR = Pattern.compile("[ ,]*(?:of |de )?(\\d{4})(?!\\d)[.:*]?");
 
+  private static final Pattern FIRST_DAY = Pattern.compile(".{0,16}?(?<!\\d)0?1(?!\\d)");
+
   /** The first line with anything on it that is a month and a year; lines with # may go before. */
-  static MonthHeader of(List<NoteLine> lines, CalendarNames names) {
+  static MonthHeader of(List<NoteLine> lines, CalendarNames names, Optional<YearMonth> planned) {
     for (int i = 0; i < lines.size(); i++) {
       String text = lines.get(i).text();
       if (text.isBlank()) {
         continue;
       }
-      Optional<YearMonth> month = monthOf(text, names);
+      boolean beginsBelow =
+          lines.stream()
+              .skip(i + 1L)
+              .map(NoteLine::text)
+              .filter(below -> !below.isBlank())
+              .findFirst()
+              .filter(below -> FIRST_DAY.matcher(below).lookingAt())
+              .isPresent();
+      Optional<YearMonth> month =
+          monthOf(text, names)
+              .or(() -> planned.filter(known -> isShort(known, text, names)))
+              .filter(found -> monthOf(text, names).isPresent() || beginsBelow);
       if (month.isPresent()) {
         return new MonthHeader(month, i);
       }
@@ -38,6 +51,18 @@ record MonthHeader(Optional<YearMonth> month, int index) {
       }
     }
     return new MonthHeader(Optional.empty(), -1);
+  }
+
+  /** {@code Feb 26 - the flat and me}, above days that begin anew: the year in two digits. */
+  private static boolean isShort(YearMonth month, String text, CalendarNames names) {
+    Matcher lead = HEADER_LEAD.matcher(text);
+    int at = lead.lookingAt() ? lead.end() : 0;
+    return names
+        .monthAt(text, at)
+        .filter(found -> found.value() == month.getMonth())
+        .map(found -> text.substring(found.end()))
+        .filter(rest -> rest.matches(" '?" + month.getYear() % 100 + "(?: *[-:,(].*|)"))
+        .isPresent();
   }
 
   /** The month and year that the text begins with. */

@@ -50,6 +50,10 @@ final class NoteEnd {
   private static final Pattern KEY =
       Pattern.compile("[ #*(_-]*(?:\\p{L}{1,3} *= *[^=]{2,20}?(?:[,;/]? +|[ )*_]*$)){1,6}");
 
+  /** {@code milk, batteries, card for Joss}: things with commas and nothing else. */
+  private static final Pattern THINGS =
+      Pattern.compile("(?:(?:[^\\s,.!?;:]+ ?){1,4}, *){2,}(?:[^\\s,.!?;:]+ ?){1,4}");
+
   private static final Pattern ITEM = Pattern.compile("(?=.{1,40}$)(?:\\S+ +){0,5}\\S*[^\\s.!?]");
   private static final int FEWEST_ITEMS = 3; // with a heading
   private static final int FEWEST_DAYS = 5;
@@ -122,12 +126,40 @@ final class NoteEnd {
         && (LIST_ON_A_LINE.matcher(text).matches() || KEY.matcher(text).matches());
   }
 
+  /**
+   * Paragraphs between two days that are a list to oneself, in a note whose days have no other
+   * second paragraph: what is to be bought.
+   *
+   * @param days the indexes of the lines that start a day
+   */
+  static List<Integer> listsBetween(List<NoteLine> lines, List<Integer> days) {
+    List<Integer> seconds = secondParagraphs(lines, days);
+    boolean allLists =
+        days.size() >= FEWEST_DAYS
+            && seconds.stream().allMatch(i -> isAlone(lines, i, days) && isList(lines, i));
+    return allLists ? seconds : List.of();
+  }
+
+  private static boolean isAlone(List<NoteLine> lines, int index, List<Integer> days) {
+    return lines.get(index + 1).text().isBlank() || Collections.binarySearch(days, index + 1) >= 0;
+  }
+
+  private static boolean isList(List<NoteLine> lines, int index) {
+    return isListOnALine(lines, index) || THINGS.matcher(lines.get(index).text().strip()).matches();
+  }
+
+  private static List<Integer> secondParagraphs(List<NoteLine> lines, List<Integer> days) {
+    return IntStream.range(days.get(0) + 1, days.get(days.size() - 1))
+        .filter(i -> lines.get(i - 1).text().isBlank() && !lines.get(i).text().isBlank())
+        .filter(i -> Collections.binarySearch(days, i) < 0)
+        .boxed()
+        .toList();
+  }
+
   /** Whether no story has a blank line in it, so that a last paragraph is none's. */
   private static boolean eachParagraphIsDays(List<NoteLine> lines, List<Integer> days) {
     return days.size() >= FEWEST_DAYS
-        && IntStream.range(days.get(0), days.get(days.size() - 1))
-            .filter(i -> lines.get(i).text().isBlank() && !lines.get(i + 1).text().isBlank())
-            .allMatch(i -> Collections.binarySearch(days, i + 1) >= 0);
+        && secondParagraphs(lines, days).size() == listsBetween(lines, days).size();
   }
 
   /** Where short lines and nothing else begin behind a blank one, whatever they are for. */

@@ -57,7 +57,7 @@ public final class NoteParser {
   }
 
   private MonthNote parse() {
-    MonthHeader header = MonthHeader.of(lines, names);
+    MonthHeader header = MonthHeader.of(lines, names, planned);
     DayLineReader reader = reader(header);
     lines = inParts(header, reader);
     remarks = new NoteRemarks(lines, names);
@@ -86,11 +86,17 @@ public final class NoteParser {
     List<Integer> starts = entries.stream().map(DayEntry::index).toList();
     int below = NoteEnd.below(lines, starts, stop);
     List<DayEntry> complete = new DayPages(lines, bases, remarks, table).complete(entries, below);
-    Trimmings trimmings = new Trimmings(lines, entries);
+    List<Integer> lists = NoteEnd.listsBetween(lines, starts);
+    Trimmings trimmings = new Trimmings(lines, entries, lists);
     remarks.onDays(complete);
     List<NoteDay> days = new ArrayList<>();
     for (int i = 0; i + 1 < complete.size(); i++) {
       int next = complete.get(i + 1).index();
+      DayCandidate day = complete.get(i).day();
+      int from = complete.get(i).index();
+      lists.stream()
+          .filter(line -> line > from && line < next)
+          .forEach(line -> remarks.onListBelow(lines.get(line), day));
       days.add(trimmings.off(complete.get(i), next, OptionalInt.empty()).in(lines, next));
     }
     DayEntry last = trimmings.off(complete.get(complete.size() - 1), stop, OptionalInt.of(below));

@@ -122,7 +122,7 @@ final class NoteRemarks {
   void onListBelow(NoteLine line, DayCandidate last) {
     remark(
         line,
-        "this list stands apart at the end and is not printed; to print it, put it right below day "
+        "this list stands apart and is not printed; to print it, put it right below day "
             + last.last());
   }
 

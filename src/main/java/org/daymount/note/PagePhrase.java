@@ -42,7 +42,7 @@ enum PagePhrase {
           "[+&] ?.*|\\d+ ?(?:x|by|\\*) ?\\d.*|(?:(?:two|three|four|\\d) (?:x )?)\\d+ ?x ?\\d+.*"
               + "|(?:no|kein|keine|sin|sans|pas de|senza|geen|sem|bez|inga|ingen"
               + "|inget) \\p{L}+\\W*|(?:that|this|it|and|so|i)?.*(?:needs|wants|gets|deserves"
-              + "|should (?:get|have)|need|want):? .*|(?:one|two|three|four|\\d|an?) (?:tall|wide"
+              + "|should (?:get|have)|need|want):? .*|(?:one|two|three|four|\\d|an?) (?:(?:small|big|large|wee) )?(?:photo|pic|picture)s?,? (?:tall|wide|landscape|portrait|upright|vertical|horizontal)|full[ -]page|(?:one|two|three|four|\\d|an?) (?:tall|wide"
               + "|landscape|portrait|upright|vertical|horizontal) (?:photo|pic|picture)s?");
 
   private static final Pattern NEGATIVE =

@@ -19,7 +19,7 @@ import org.daymount.note.PhraseCut.Joint;
 final class PageWordsInStory {
   private static final String MARK =
       "[!?;,|()\\[\\]\"]|\\.(?!\\d)|:(?!\\d)|(?<= |^)[-/]+(?= )|--+"
-          + "|[•·→*]+|[^\\p{L}\\p{M}\\p{N}\\p{Z}\\p{P}$€£+<>=^`~|]+";
+          + "|[•·→*]+|#+(?=\\p{L})|[^\\p{L}\\p{M}\\p{N}\\p{Z}\\p{P}$€£+<>=^`~|]+";
 
   /** Where a phrase may begin: behind a mark, or at any word. */
   private static final Pattern START =
@@ -28,28 +28,8 @@ final class PageWordsInStory {
   /** What may stand at the start of a line below the day. */
   private static final Pattern LINE_LEAD = Pattern.compile("(?:[ #>*•·_-]|\\[[ x]?\\]){0,12}+");
 
-  private static final Pattern CLOSING = Pattern.compile("[ .:;,)\\]!*_\"|-]*");
-  private static final Pattern POLITE =
-      Pattern.compile(
-          " *(?:(?:please|pls|plz|lol|haha|thanks|thx|today|ok|bitte|svp|graag|of"
-              + " (?:it|that|this|them|us)|for (?:it|that|this)(?: one)?|thank god)(?!\\p{L}))? *");
-  private static final Pattern MARK_BEHIND =
-      Pattern.compile("[ *_]*(?:$|[!?;,|()•·→\\]\"]|[.:](?!\\d)|-+ |--)");
-  private static final Pattern GOES_ON =
-      Pattern.compile(
-          " *(?:of|from|for|with|by|here|please|pls|today|thank|von|vom|mit|van|met|de|du|des|del|della|dos"
-              + "|da|do|av|fran|z|ze)(?![\\p{L}\\d])");
-
-  private static final Pattern HERE =
-      Pattern.compile(
-          " *(?:here|please|pls|for (?:this|that)|on this|hier|bitte|ici|aqui|qui|tutaj|har)(?!\\p{L})");
-
   private static final Pattern AND =
       Pattern.compile(", (?:and )?| (?:and|und|et|y|e|en|i|och) |[.!?;]");
-
-  /** What a person adds for who chooses the photos: {@code (two photos, whichever you like)}. */
-  private static final Pattern ASIDE =
-      Pattern.compile(" *(?:please|pls|bitte|svp)?[,;][^()]*\\)[ .]*$");
 
   private static final int LONGEST_LINE = 2_000; // characters; longer ones are a story
   private static final int LONGEST = 60; // characters of a phrase without a mark
@@ -143,14 +123,19 @@ final class PageWordsInStory {
       end--;
     }
     PagePhrase phrase = PagePhrase.of(line.substring(from, end), read.words());
+    if (line.substring(from, end).matches("\\d+ ?x ?\\(.*")) {
+      return Optional.empty(); // "she bowed 3x (tall)"
+    }
     boolean ends =
-        DayNameReader.end(CLOSING, line, DayNameReader.end(POLITE, line, end)) == line.length();
+        DayNameReader.end(
+                BehindPhrase.CLOSING, line, DayNameReader.end(BehindPhrase.POLITE, line, end))
+            == line.length();
     if (joint == Joint.NONE) {
       return ends
           ? unmarked(from, end, read.words(), phrase)
           : wished(from, end, read.words(), phrase);
     }
-    boolean whole = ends || follows(MARK_BEHIND, end);
+    boolean whole = ends || follows(BehindPhrase.MARK_BEHIND, end);
     PageSpec words = read.words();
     boolean counts =
         switch (phrase) {
@@ -166,8 +151,17 @@ final class PageWordsInStory {
       return Optional.empty();
     }
     int bracket = line.startsWith("(", from) ? from : markFrom;
-    if (phrase == PagePhrase.STRONG && line.startsWith("(", bracket) && follows(ASIDE, end)) {
+    if (phrase == PagePhrase.STRONG
+        && line.startsWith("(", bracket)
+        && follows(BehindPhrase.ASIDE, end)) {
       return Optional.of(new Found(words, from, cut.withoutBlanks(bracket), line.length(), true));
+    }
+    if (phrase == PagePhrase.STRONG
+        && (joint == Joint.LINE && follows(BehindPhrase.WHICH_OF_IT, end)
+            || (joint == Joint.LINE || joint == Joint.STOP) && follows(BehindPhrase.WHICH, end))) {
+      return Optional.of(
+          new Found(
+              words, from, cut.toTheEnd(from, joint, markFrom).cutFrom(), line.length(), true));
     }
     if (!whole) {
       return Optional.of(new Found(withRestOfSentence(read.words(), from, end), from, 0, 0, true));
@@ -183,7 +177,7 @@ final class PageWordsInStory {
     Matcher and = AND.matcher(line).region(end, line.length());
     while (and.find() && !and.group().matches("[.!?;]")) {
       PageSpecParser.Read rest = PageSpecParser.read(line, and.end(), search.bases());
-      int to = DayNameReader.end(CLOSING, line, rest.end());
+      int to = DayNameReader.end(BehindPhrase.CLOSING, line, rest.end());
       if (rest.any() && rest.definite() && (to > rest.end() || to == line.length())) {
         String said = line.substring(from, end) + ", " + line.substring(and.end(), rest.end());
         return PageSpecParser.read(said, 0, search.bases()).words();
@@ -194,9 +188,9 @@ final class PageWordsInStory {
 
   /** {@code One photo of the letter}; "No photos from the museum" may be a sentence. */
   private boolean goesOn(Joint joint, PageSpec words, int end) {
-    return words.kind() == DayPage.Kind.PICTURES
+    return (words.kind() == DayPage.Kind.PICTURES || words.storyCard())
         && (joint != Joint.LINE || search.habit())
-        && follows(GOES_ON, end);
+        && follows(BehindPhrase.GOES_ON, end);
   }
 
   private boolean counts(Joint joint, boolean ends) {
@@ -219,12 +213,25 @@ final class PageWordsInStory {
     }
     boolean sure = phrase == PagePhrase.STRONG && (PagePhrase.isNoSentence(said) || isWished(from));
     int cutFrom = search.habit() ? cut.withoutBlanks(from) : line.length();
-    return Optional.of(new Found(words, from, cutFrom, line.length(), sure || search.habit()));
+    boolean counts = sure || search.habit() && isBehindWords(phrase, from);
+    return Optional.of(new Found(words, from, cutFrom, line.length(), counts));
+  }
+
+  /** {@code Feet up} is a story, whatever the note's habit. */
+  private boolean isBehindWords(PagePhrase phrase, int from) {
+    return phrase == PagePhrase.STRONG || line.substring(storyFrom, from).strip().contains(" ");
   }
 
   /** {@code I'd like a tall photo here}, in the middle of a sentence. */
   private Optional<Found> wished(int from, int end, PageSpec words, PagePhrase phrase) {
-    return phrase == PagePhrase.STRONG && isWished(from) && follows(HERE, end)
+    boolean usual =
+        search.habit()
+            && PagePhrase.isNoSentence(line.substring(from, end))
+            && !PagePhrase.goesOn(
+                line.substring(storyFrom, from).strip(), line.substring(from, end))
+            && (follows(BehindPhrase.MARK_BEHIND, end) || follows(BehindPhrase.GOES_ON, end));
+    return phrase == PagePhrase.STRONG
+            && (usual || isWished(from) && follows(BehindPhrase.HERE, end))
         ? Optional.of(new Found(words, from, 0, 0, true))
         : Optional.empty();
   }

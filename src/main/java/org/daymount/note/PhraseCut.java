@@ -15,7 +15,8 @@ record PhraseCut(String line, int storyFrom) {
   /** {@code Page, two photos}, as it is dictated. */
   private static final Pattern LABEL =
       Pattern.compile(
-          "(?<=[.!?;] |^)(?:and |for )?(?:the )?(?:page|seite|pagina|strona|sida) *[,:]? *$");
+          "(?<=[.!?;] |^)(?:and |for )?(?:the )?(?:page|pg|pge|seite|pagina|strona|sida) *[-,:=]* *$"
+              + "|^(?:do|make|print) (?:that|this|it)(?: one)?(?: an?)? *$");
 
   /** What stands between the story and the words. */
   enum Joint {

@@ -17,6 +17,14 @@ import java.util.stream.IntStream;
 final class Trimmings {
   private static final Pattern EMPTY_BOX = Pattern.compile("[ *•-]*\\[[ x]?\\] *");
 
+  private static final Pattern TICKED = Pattern.compile("[ *•-]*\\[[ x]?\\] +");
+
+  /** What a chat puts in the place of a picture. Common practice, no source. */
+  private static final Pattern MEDIA =
+      Pattern.compile(
+          " *(?:<[^<>]{2,24}>|<?(?:media|image|photo|video|sticker|gif|audio|bild|imagen|foto)s?"
+              + " (?:omitted|weggelassen|omitid[oa]|omess[oi]|weggelaten)>?) *");
+
   /** A heading above the next day, or a line drawn. */
   private static final Pattern HEADING =
       Pattern.compile(
@@ -37,14 +45,17 @@ final class Trimmings {
 
   private final List<NoteLine> lines;
   private final Map<Integer, Integer> firstDays; // by the line they start on
+  private final List<Integer> lists;
   private final Optional<String> author;
   private final boolean form;
 
   /**
+   * @param lists lines that are a list to oneself
    * @param days where they start; when all are one person's in a chat, the others' lines are none
    */
-  Trimmings(List<NoteLine> lines, List<DayEntry> days) {
+  Trimmings(List<NoteLine> lines, List<DayEntry> days, List<Integer> lists) {
     this.lines = lines;
+    this.lists = lists;
     this.firstDays =
         days.stream().collect(Collectors.toMap(DayEntry::index, day -> day.day().first()));
     List<Optional<String>> senders =
@@ -64,13 +75,24 @@ final class Trimmings {
    */
   DayEntry off(DayEntry day, int next, OptionalInt below) {
     List<DayEntry.LineCut> cuts = new ArrayList<>(form ? labels(day, next) : List.of());
+    NoteLine heading = lines.get(day.headingEnds());
+    if (MEDIA.matcher(heading.text()).region(day.storyFrom(), heading.text().length()).matches()) {
+      int from = heading.folded().rawIndex(day.storyFrom());
+      cuts.add(new DayEntry.LineCut(day.headingEnds(), from, heading.raw().length()));
+    }
     for (int i = day.headingEnds() + 1; i < next; i++) {
       NoteLine line = lines.get(i);
       int chat = DayLineReader.chatEnd(line.text());
       boolean other =
           author.isPresent() && chat > 0 && !author.equals(DayLineReader.sender(line.text()));
-      if (other || EMPTY_BOX.matcher(line.text()).matches()) {
+      if (other
+          || lists.contains(i)
+          || EMPTY_BOX.matcher(line.text()).matches()
+          || MEDIA.matcher(line.text()).region(chat, line.text().length()).matches()) {
         cuts.add(whole(i));
+      } else if (TICKED.matcher(line.text()).lookingAt()) {
+        int end = DayNameReader.end(TICKED, line.text(), 0);
+        cuts.add(new DayEntry.LineCut(i, 0, line.folded().rawIndex(end)));
       } else if (chat > 0) {
         cuts.add(new DayEntry.LineCut(i, 0, line.folded().rawIndex(chat)));
       }

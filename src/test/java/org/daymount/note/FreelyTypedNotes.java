@@ -190,11 +190,15 @@ final class FreelyTypedNotes {
     return page.equals("no photo") || page.equals("leave out");
   }
 
-  /** "one photo, upright" and "upright" make the same page. */
+  /**
+   * "one photo, upright" and "upright" make the same page, and a writer's "journaling card" with no
+   * photo beside it is one without a photo.
+   */
   private static String onePhoto(String page) {
-    return page.matches("photo (portrait|landscape|on mat).*|photo, full page")
-        ? page.replaceFirst("photo,? ", "")
-        : page;
+    String plain =
+        page.replaceAll("(?<=^|, )photo(?= (?:portrait|landscape)| on mat) ?", "")
+            .replace("photo, full page", "full page");
+    return plain.equals("journaling card") ? "no photo, journaling card" : plain;
   }
 
   /** "of the ferry", left over from "two photos of the ferry", is no harm; other lines would be. */
@@ -209,10 +213,11 @@ final class FreelyTypedNotes {
         || start.length() >= LONG_ENOUGH && plain(story).contains(plain(start));
   }
 
+  /** Letters and digits alone: its writers were told that marks and case do not matter. */
   private static String plain(String text) {
     return NormalizedText.fold(text)
+        .replaceAll("[^\\p{L}\\p{M}\\p{N}\\s]+", " ")
         .replaceAll("\\s+", " ")
-        .replaceFirst("^[ *•\"-]+", "")
-        .replaceFirst("[ .!?…]+$", "");
+        .strip();
   }
 }

@@ -60,7 +60,7 @@ class NoteHabitsTest {
   @Test
   void smallAndLargeAreGuessedAndSaid() {
     MonthNote note = read("1: one big and two small. Ferry.\n2: Fog.\n3: big photo. Sun.\n");
-    assertEquals("1 4x6, 3x4, 3x4: Ferry.\n2 : Fog.\n3 photo: Sun.", days(note));
+    assertEquals("1 4x6, 3x4, 3x4: Ferry.\n2 : Fog.\n3 4x6: Sun.", days(note));
     assertTrue(says(note, "3x4 for small photos"));
   }
 
@@ -99,7 +99,7 @@ class NoteHabitsTest {
     String days = "1: Fog.\n2: Rain.\n3: Sun.\n4: Fog.\n5: Home.\n\n";
     MonthNote list = read(days + "from town\nglue\nribbon, the narrow one\n");
     assertEquals("5 : Home.", days(list).lines().reduce((before, last) -> last).orElseThrow());
-    assertTrue(says(list, "this list stands apart at the end and is not printed"));
+    assertTrue(says(list, "this list stands apart and is not printed"));
     MonthNote story = read(days + "And then we sat on the quay until it was dark.\nAll of us.\n");
     assertTrue(story.days().get(4).story().orElseThrow().contains("All of us."));
     MonthNote key = read(days + "P = portrait, L = landscape\n");
