@@ -76,7 +76,7 @@ final class PageVocabulary {
                   "leave (?:this|that) (?:day|one|page)(?= *(?:$|[.,;!)]))|(?:left(?= out)|leave|drop|miss|skip|cut|take|keep)(?: (?:it|this|that|the)(?: (?:one|day|page))?)? out(?: of (?:it|the (?:book|album)))?"
                       + END
                       + "|xx+(?= *$)|(?:no page(?: (?:today|needed|for (?:today|this|(?:this|the|that) (?:one|day))))?|n/a|drop (?:it|this|that)(?: one| day| page)?|(?:just |we can |can |please )?(?:skip(?:ped|ping|p)?|skp"
-                      + "|sikp)(?: it| this(?: one| day| page)?| the day| that(?: one| day)?"
+                      + "|sikp|skpi)(?: it| this(?: one| day| page)?| the day| that(?: one| day)?"
                       + "| today| day| please| too| as well|[ ,!]+skip)*|nothing(?: today| here)?|noth?ing?|nil"
                       + "|nada|nothign|notihng|omit(?:ted)?|(?:diesen tag |den tag |bitte )?(?:auslassen|weglassen)"
                       + "|(?:lassen wir )?(?:aus|weg|raus)(?: ?lassen|gelassen)?|uberspr(?:ingen|ungen)|nichts"
@@ -126,7 +126,7 @@ final class PageVocabulary {
           entry(
               Word.FULL_PAGE,
               pattern(
-                  "(?:full[- ]?(?:page|pge?|bleed|size page)|whole page|ganze seite|ganzseitig|pleine page|page entiere"
+                  "(?:full[- ]?(?:page|p(?:ge?|gae|aeg)|bleed|size page)|whole page|ganze seite|ganzseitig|pleine page|page entiere"
                       + "|pagina (?:completa|entera|intera|inteira)|hele pagina|cala strona"
                       + "|hela sidan|helsida|toda la pagina|toda a pagina|tutta la pagina"
                       + "|toute la page|volle seite|(?:עמוד|דף) (?:מלא|שלם)|صفحة كاملة|pelna strona|pagina cheia|hel sida)"
