@@ -14,8 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The usual words for a page in the nine languages the manual names, on a day's line, as thumbs type
- * them. The words are common practice and our own knowledge of the languages; no source.
+ * The usual words for a page in the nine languages the manual names, on a day's line, as thumbs
+ * type them. The words are common practice and our own knowledge of the languages; no source.
  */
 class UsualWordsTest {
   private static final List<UnaryOperator<String>> HANDS =
