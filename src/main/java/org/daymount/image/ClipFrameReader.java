@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;
+import java.util.concurrent.locks.ReentrantLock;
 import org.daymount.clip.Clip;
 import org.daymount.clip.ClipColour;
 import org.daymount.clip.ClipFile;
@@ -27,6 +28,12 @@ final class ClipFrameReader {
 
   private static final int BT709 = 1;
   private static final int BT601 = 6;
+
+  /**
+   * One frame is decoded at a time: a second process takes longer to start than most clips take,
+   * and while one frame is decoded another is measured.
+   */
+  private static final ReentrantLock DECODING = new ReentrantLock(true);
 
   private ClipFrameReader() {}
 
@@ -107,8 +114,11 @@ final class ClipFrameReader {
         throw changed();
       }
       TileCoding coding = new TileCoding(type(clip.codec()), opened.configuration(), clip.coded());
+      DECODING.lock();
       try (TileReader reader = TileReaders.open()) {
         return use.of(reader.decode(coding, opened.coded(frame)), clip);
+      } finally {
+        DECODING.unlock();
       }
     }
   }

@@ -78,4 +78,29 @@ class PhotosToDecodeTest {
         "as many from each part, the first where they are alike");
     assertEquals(3, looked(clip(3, 0).toArray(Photo[]::new)).size());
   }
+
+  private static List<Photo> month(int photos, int clips, int stillsEach) {
+    List<Photo> all = new ArrayList<>();
+    for (int i = 0; i < photos; i++) {
+      all.add(PhotoBuilder.named(i + ".jpg").photo());
+    }
+    for (int i = 0; i < clips; i++) {
+      for (int second = 0; second < stillsEach; second++) {
+        all.add(still(i + ".mp4", second, 100 + second));
+      }
+    }
+    return all;
+  }
+
+  @Test
+  void everyStillIsLookedAtWhileClipsTakeAtMostAFifthOfThePhotosTime() {
+    // a clip .85 and a still .12 of a photo's time: 4 x .85 + 160 x .12 = 22.6, of 24
+    assertEquals(120 + 4 * 40, looked(month(120, 4, 40).toArray(Photo[]::new)).size());
+    // 12 x .85 + 180 x .12 = 31.8, but with every second 21.0
+    assertEquals(120 + 12 * 8, looked(month(120, 12, 15).toArray(Photo[]::new)).size());
+    // 13 x .85 + 104 x .12 = 23.5 with every second of 15, 24.5 with 14 clips of them
+    assertEquals(120 + 13 * 8, looked(month(120, 13, 15).toArray(Photo[]::new)).size());
+    assertEquals(120 + 14 * 5, looked(month(120, 14, 15).toArray(Photo[]::new)).size());
+    assertEquals(120 + 30 * 4, looked(month(120, 30, 15).toArray(Photo[]::new)).size());
+  }
 }
