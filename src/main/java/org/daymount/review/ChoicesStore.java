@@ -34,6 +34,7 @@ final class ChoicesStore implements AutoCloseable {
   private final Path file;
   private final YearMonth month;
   private final FolderLock lock;
+  private Optional<FolderLock> lockBehindLink = Optional.empty();
   private byte[] known = NOTHING;
   private volatile boolean closed;
 
@@ -56,8 +57,14 @@ final class ChoicesStore implements AutoCloseable {
           FolderLock.take(folder, LOCK, address)
               .orElseThrow(() -> taken(Optional.of(month), folder));
       ChoicesStore store = new ChoicesStore(file, month, lock);
-      store.clearParts();
-      return store;
+      try {
+        store.lockBehindLink(address);
+        store.clearParts();
+        return store;
+      } catch (IOException | RunFailed e) {
+        store.close();
+        throw e;
+      }
     } catch (IOException e) {
       throw new RunFailed(
           "cannot write to "
@@ -65,6 +72,30 @@ final class ChoicesStore implements AutoCloseable {
               + ", where choices are saved ("
               + OutputFolder.reason(e)
               + "); choose another folder with --out");
+    }
+  }
+
+  /**
+   * Reviews of several folders may have links to one file. It is locked as the file of the folder
+   * that it lies in, or by its name where that is another: choices of several months may lie there.
+   */
+  private void lockBehindLink(String address) throws IOException {
+    if (!Files.isSymbolicLink(file) || !Files.exists(file)) {
+      return;
+    }
+    Path target = file.toRealPath();
+    boolean usual = target.getFileName().equals(file.getFileName());
+    String name = usual ? LOCK : LOCK + "-" + target.getFileName();
+    lockBehindLink = FolderLock.take(target.getParent(), name, address);
+    if (lockBehindLink.isEmpty()) {
+      String other = FolderLock.text(target.getParent(), name);
+      throw new RunFailed(
+          "a review whose choices are the same file, "
+              + target
+              + ", is open already"
+              + (other.isEmpty() ? "" : " at " + other)
+              + "; end it first, or remove the link "
+              + file);
     }
   }
 
@@ -184,6 +215,7 @@ final class ChoicesStore implements AutoCloseable {
   @Override
   public void close() {
     closed = true;
+    lockBehindLink.ifPresent(FolderLock::close);
     lock.close();
   }
 }

@@ -165,6 +165,43 @@ class ChoicesStoreTest {
   }
 
   @Test
+  void twoReviewsWhoseFilesAreLinksToOneDoNotBothWriteIt() throws Exception {
+    Path kept = Files.writeString(folder.resolve("kept-elsewhere.json"), "{\"schema\":1}");
+    Path july = Files.createDirectories(folder.resolve("July")).resolve("choices.json");
+    Files.createDirectories(folder.resolve("June"));
+    Files.createSymbolicLink(file, kept);
+    Files.createSymbolicLink(july, kept);
+    YearMonth month = YearMonth.of(2026, 6);
+    try (ChoicesStore store = open()) {
+      RunFailed refused =
+          assertThrows(RunFailed.class, () -> ChoicesStore.open(july, month, "other").close());
+      assertEquals(
+          "a review whose choices are the same file, "
+              + kept.toRealPath()
+              + ", is open already at "
+              + ADDRESS
+              + "; end it first, or remove the link "
+              + july,
+          refused.getMessage());
+      store.read();
+      store.write(story("still mine"));
+    }
+    ChoicesStore.open(july, month, "other").close();
+    Files.delete(july);
+    Files.createSymbolicLink(july, file); // the file of a folder, which is itself a link
+    try (ChoicesStore store = open()) {
+      assertThrows(RunFailed.class, () -> ChoicesStore.open(july, month, "other").close());
+    }
+    Files.delete(file);
+    Files.writeString(file, "{\"schema\":1}"); // and one that is none
+    try (ChoicesStore store = open()) {
+      assertThrows(RunFailed.class, () -> ChoicesStore.open(july, month, "other").close());
+    }
+    ChoicesStore.open(july, month, "other").close();
+    open().close();
+  }
+
+  @Test
   void aPersonsOwnPartFileStaysAndOnesOfAKilledReviewGo() throws Exception {
     Files.createDirectories(folder.resolve("June"));
     Files.writeString(beside("choices.json.part"), "half a download");
