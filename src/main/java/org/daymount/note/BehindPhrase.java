@@ -8,7 +8,7 @@ final class BehindPhrase {
 
   static final Pattern POLITE =
       Pattern.compile(
-          " *(?:(?:(?:for |on )?(?:that|this|each|every|both|all|all (?:two|three|four)) (?:ones?|days?)|each|definitely"
+          " *(?:(?:(?:for |on )?(?:that|this|each|every|both|all|all (?:two|three|four)) (?:ones?|days?)|each|definitely|varje dag|cada dia|chaque jour|jeden tag|elke dag|ogni giorno|todos los dias|todos os dias"
               + "|as well|for sure|only|then|again|po|lang|ulit|ja|bitte|please|pls|plz|lol|haha|thanks|thx|today|ok|bitte|svp|graag|of"
               + " (?:it|that|this|them|us)|for (?:it|that|this)(?: one)?|thank god)(?!\\p{L})[ ,]*){0,2}");
 

@@ -23,7 +23,7 @@ final class DayLineReader {
       Pattern.compile(
           "(?:(?:yesterday|gestern|hier|ayer|ieri|gisteren|ontem|wczoraj|igar)[ ,(:-]{1,3}(?=\\p{L}))?"
               + "(?:week-?ends? (?:of )?(?:the )?(?=\\d))?(?:(?:on )?(?:the|am|der|den|le|el|il|o"
-              + "|de|(?:del|dal|du|vom|von|from(?: the)?|van|od|fran)(?= \\d{1,2}\\D{1,16}\\d)) +)?(?=\\d|\\p{L})");
+              + "|de|(?:del|dal|du|vom|von|from(?: the)?|van|od|fran)(?= (?:\\p{L}{3,10} )?\\d{1,2}\\D{1,24}\\d)) +)?(?=\\d|\\p{L})");
 
   /** Words before the number, as they are spoken. */
   private static final Pattern FILLER =
