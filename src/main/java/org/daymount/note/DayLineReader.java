@@ -35,7 +35,7 @@ final class DayLineReader {
   private static final Pattern MARK_BETWEEN =
       Pattern.compile(" *(?:[-:|,;>→)\\]]+|\\.(?= )) *(?=.)");
 
-  private static final Pattern MARK_BEHIND = Pattern.compile(" *(?:$|[-:|,;>→)])");
+  private static final Pattern MARK_BEHIND = Pattern.compile(" *(?:$|[-:|,;>→)]|\\.(?= |$))");
 
   private final DayNameReader names;
   private final DayRangeReader ranges;
@@ -123,6 +123,11 @@ final class DayLineReader {
                             && line.substring(at, name.end()).contains(" - ")))) {
       candidates.addAll(unnumbered.read(line, lead, at, chat));
       candidates.addAll(behindPage(line, lead, chat));
+    } else if (found.stream()
+        .allMatch(name -> name.month().isEmpty() && name.weekday().isEmpty())) { // "2 pics. 3 June"
+      behindPage(line, lead, chat).stream()
+          .filter(day -> day.names().get(0).month().isPresent())
+          .forEach(candidates::add);
     }
     return candidates;
   }
@@ -144,6 +149,7 @@ final class DayLineReader {
         .filter(
             name ->
                 ranges.from(line, name).isPresent()
+                    || line.charAt(name.end() - 1) == '.' // "June 2nd Monday."
                     || DayNameReader.end(MARK_BEHIND, line, name.end()) > name.end()
                     || name.end() == line.length())
         .flatMap(

@@ -29,7 +29,6 @@ final class DayNameReader {
   private static final Pattern LETTERS =
       Pattern.compile("(?!we )(\\p{L}{1,5})\\.? ?(?=\\d{1,2}(?!\\d))");
   static final Pattern BEFORE_WEEKDAY = Pattern.compile("\\.?[ ,(-]*");
-
   private static final Pattern BRACKET = Pattern.compile(" *[(\\[] *");
   private static final Pattern CLOSED = Pattern.compile(" *[)\\]]");
 
@@ -145,13 +144,16 @@ final class DayNameReader {
       }
     }
 
-    /** {@code M1}, {@code Th 4}: letters that begin the name of that very weekday. */
+    /** {@code M1}, {@code Th 4/1}: letters that begin the name of that very weekday. */
     private void letters(int from) {
       Matcher letters = LETTERS.matcher(line).region(from, line.length());
       if (month.isEmpty() || !letters.lookingAt()) {
         return;
       }
-      numbers(letters.end(), Optional.empty(), Optional.empty(), "letter ");
+      found.addAll(NumericDates.at(line, letters.end(), Optional.empty(), own).days());
+      if (found.isEmpty()) {
+        numbers(letters.end(), Optional.empty(), Optional.empty(), "letter ");
+      }
       found.removeIf(
           name ->
               !name.isPossible()

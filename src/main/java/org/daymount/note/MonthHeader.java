@@ -20,7 +20,10 @@ record MonthHeader(Optional<YearMonth> month, int index) {
   private static final Pattern HEADER_LEAD = Pattern.compile("[ #*]*");
   private static final Pattern NUMERIC_MONTH =
       Pattern.compile("(?:(\\d{4})-(\\d{1,2})|(\\d{1,2})/(\\d{4}))(?![\\d/-])");
-  private static final Pattern YEAR = Pattern.compile("[ ,]*(?:of |de )?(\\d{4})(?!\\d)[.:*]?");
+  private static final Pattern YEAR =
+      Pattern.compile("[ ,]*(?:of |de )?(?:(\\d{4})|'(\\d{2}))(?!\\d)[.:*]?");
+  private static final Pattern TITLE = Pattern.compile(" *(?:$|[-:,(*][^\\d]*$)");
+  private static final int CENTURY = 2000;
 
   private static final Pattern FIRST_DAY = Pattern.compile(".{0,16}?(?<!\\d)0?1(?!\\d)");
 
@@ -83,12 +86,27 @@ record MonthHeader(Optional<YearMonth> month, int index) {
               Matcher year = YEAR.matcher(text).region(found.end(), text.length());
               OptionalInt said =
                   year.lookingAt()
-                      ? OptionalInt.of(Integer.parseInt(year.group(1)))
+                      ? OptionalInt.of(year(year))
                       : SpelledNumbers.yearAt(text, Math.min(found.end() + 1, text.length()));
               return said.isPresent()
                   ? Optional.of(YearMonth.of(said.getAsInt(), found.value()))
                   : Optional.empty();
             });
+  }
+
+  /** {@code 2027} or {@code '27}. */
+  private static int year(Matcher said) {
+    return said.group(1) != null
+        ? Integer.parseInt(said.group(1))
+        : CENTURY + Integer.parseInt(said.group(2));
+  }
+
+  /** A line that is a month without a year, with a title behind it or none. */
+  static Optional<Month> alone(String text, CalendarNames names) {
+    return names
+        .monthAt(text, 0)
+        .filter(found -> TITLE.matcher(text).region(found.end(), text.length()).lookingAt())
+        .map(CalendarNames.Found::value);
   }
 
   /**
@@ -115,12 +133,7 @@ record MonthHeader(Optional<YearMonth> month, int index) {
             .map(line -> line.text().strip())
             .filter(text -> !text.isEmpty())
             .findFirst()
-            .flatMap(
-                text ->
-                    names
-                        .monthAt(text, 0)
-                        .filter(found -> found.end() == text.length())
-                        .map(CalendarNames.Found::value));
+            .flatMap(text -> alone(text, names));
     Optional<Month> wanted =
         planned
             .map(YearMonth::getMonth)

@@ -214,8 +214,7 @@ final class NoteRemarks {
       if (i == header.index() || text.isEmpty() || text.startsWith("#") || named || title) {
         continue;
       }
-      boolean monthAlone =
-          names.monthAt(text, 0).filter(found -> found.end() == text.length()).isPresent();
+      boolean monthAlone = MonthHeader.alone(text, names).isPresent();
       remark(
           line,
           monthAlone
