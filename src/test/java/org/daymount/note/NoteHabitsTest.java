@@ -241,4 +241,26 @@ class NoteHabitsTest {
                 "June 12 Fog.\nJune 15 Sun.\nJune 13 I left out. Bought a hat.\nJune 16 leave out\n"))
             .strip());
   }
+
+  @Test
+  void aWeekdayInALetterOrTwoStandsBeforeADateInNumbers() {
+    MonthNote note =
+        read(
+            "June '26 - the quiet one\n\nM 6/1 1 photo -- Spiders.\nTu 6/2 no photo -- Bent it.\n");
+    assertEquals("1 photo: Spiders.\n2 no photo: Bent it.", days(note));
+  }
+
+  @Test
+  void thePageMayStandBeforeTheDateWithAFullStop() {
+    MonthNote note =
+        read("2 pics. June 1st Monday. To the quarry.\nNo pic. June 2nd Tuesday. Home at 10.\n");
+    assertEquals("1 photo, photo: To the quarry.\n2 no photo: Home at 10.", days(note));
+  }
+
+  @Test
+  void aMonthMayHaveATitle() {
+    MonthNote note = read("June - the quiet one\n\n1 Walked.\n2 Slept.\n");
+    assertEquals("1 : Walked.\n2 : Slept.", days(note));
+    assertTrue(says(note, "the month needs a year"));
+  }
 }
