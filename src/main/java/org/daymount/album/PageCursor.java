@@ -11,7 +11,7 @@ import org.daymount.unit.SizeText;
 final class PageCursor {
   private static final Pattern GAP =
       Pattern.compile(
-          "(?:[ ,;&+()=*_|\"{}]|#(?=\\p{L}))+|(?:and|plus|und|et|och|oraz|y|e|i|en|ve|u|but|aber|mais|pero|ma|maar|mas"
+          "(?:[ ,;&+()=*_|\"{}]++|#(?=\\p{L}))++|(?:and|plus|und|et|och|oraz|y|e|i|en|ve|u|but|aber|mais|pero|ma|maar|mas"
               + "|ale|men|وايضا|וגם|ו|و|with(?= (?:an? )?(?:journ|story c|card))"
               + "|(?:with|w/|in|at|of|a|de|zu|mit|con|avec|met|med|z|com)"
               + "(?= (?:\\d|two|three|four|one photo|one pic|zwei|deux|dos|due|twee|dois|duas|dw[ai]e|dwoma|tva|drei|trois|tres|tre|drie|trz[ye]\\p{L}*|vier|quatre|cuatro|quattro|quatro|fyra) ?))(?![\\p{L}\\d])");
