@@ -41,7 +41,7 @@ public final class MarkerReader {
    * @throws JpegRefused when it does not begin like one
    */
   public MarkerReader(FileBytes file) throws IOException {
-    if (file.size() < 4 || file.peek(0) != 0xff || file.peek(1) != START_OF_IMAGE) {
+    if (file.peek(0) != 0xff || file.peek(1) != START_OF_IMAGE) {
       throw new JpegDamaged("it does not begin like a JPEG file");
     }
     this.file = file;
