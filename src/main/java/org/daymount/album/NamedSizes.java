@@ -35,14 +35,13 @@ final class NamedSizes {
     }
     boolean ends = cursor.matcher(NOUN_ENDS, end).lookingAt();
     int next = cursor.end(SPACES, end);
-    boolean photos = groups.end(group -> group.size.isEmpty());
+    boolean photos = groups.end(SpaceGroup::isWithoutSize);
     boolean way = cursor.wayAt(next).isPresent(); // "small wide", "photo large wide"
     boolean before = isPhotoOrSize(next) || way && !photos;
     boolean alone = ends && !groups.isCounting();
     boolean another = alone && (photos ? groups.end(SpaceGroup::isNamed) : isSetOff(at));
     boolean behind = photos && !before && !another && (ends || way);
-    boolean ofWay =
-        ends && groups.pends(group -> group.saysHow() || group.isNamed()); // "landscape, big"
+    boolean ofWay = ends && groups.pends(SpaceGroup::isDescribed); // "landscape, big"
     if (!groups.isCounting() && !before && !another && !behind && !ofWay) {
       return at;
     }

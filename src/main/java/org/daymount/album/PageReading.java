@@ -117,7 +117,7 @@ final class PageReading {
     if (kinds.hasForm() && (spaces.isCountedSpace(at) || PageSizes.sizeAt(text, at).isPresent())) {
       return true; // "pocket page: 4x6"
     }
-    if ((groups.end(group -> group.size.isEmpty()) || groups.isCounting())
+    if ((groups.end(SpaceGroup::isWithoutSize) || groups.isCounting())
         && spaces.isCountedSpace(at)) {
       return true;
     }

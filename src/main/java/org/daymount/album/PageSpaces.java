@@ -81,7 +81,7 @@ final class PageSpaces {
   /** Photos by number alone: {@code two photos}, {@code landscape photo}, {@code a tall one}. */
   private int readPhoto(int at) {
     int end = cursor.end(Word.PHOTO, at);
-    if (end == at && (groups.pends(group -> group.saysHow() || group.isNamed()) || isSized)) {
+    if (end == at && (groups.pends(SpaceGroup::isDescribed) || isSized)) {
       end = cursor.end(ONE, at);
     }
     if (end == at) {
@@ -115,13 +115,11 @@ final class PageSpaces {
     if (found.isEmpty()) {
       return at;
     }
-    if (groups.end(group -> group.size.isEmpty())) {
+    if (groups.end(SpaceGroup::isWithoutSize)) {
       groups.sizeOfLast(found.get().value()); // "three pics (3x4)"
       return found.get().end();
     }
-    if (groups.isCounting()
-        && groups.pends(group -> group.saysHow() || group.isNamed())
-        && text.startsWith("1 ", at)) {
+    if (groups.isCounting() && groups.pends(SpaceGroup::isDescribed) && text.startsWith("1 ", at)) {
       return at;
     }
     if (!groups.hasRoomFor(groups.pendingCount())) {
@@ -212,7 +210,7 @@ final class PageSpaces {
     if (value < 1 || value > PageSpecParser.MOST_SPACES) {
       return at;
     }
-    if (groups.isCounting() && !groups.pends(group -> group.saysHow() || group.isNamed())) {
+    if (groups.isCounting() && !groups.pends(SpaceGroup::isDescribed)) {
       return at;
     }
     if (groups.isCounting()) {

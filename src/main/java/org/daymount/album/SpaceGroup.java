@@ -76,6 +76,15 @@ final class SpaceGroup {
     return direction.isPresent() || onMat;
   }
 
+  /** Whether more than a number was said: a way, a mat, {@code small}. */
+  boolean isDescribed() {
+    return saysHow() || isNamed();
+  }
+
+  boolean isWithoutSize() {
+    return size.isEmpty();
+  }
+
   boolean contradicts(SpaceGroup other) {
     return (direction.isPresent() && other.direction.isPresent()) || (onMat && other.onMat);
   }

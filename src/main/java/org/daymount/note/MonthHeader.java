@@ -34,18 +34,13 @@ record MonthHeader(Optional<YearMonth> month, int index) {
       if (text.isBlank()) {
         continue;
       }
-      boolean beginsBelow =
-          lines.stream()
-              .skip(i + 1L)
-              .map(NoteLine::text)
-              .filter(below -> !below.isBlank())
-              .findFirst()
-              .filter(below -> FIRST_DAY.matcher(below).lookingAt())
-              .isPresent();
+      int below = i + 1;
       Optional<YearMonth> month =
           monthOf(text, names)
-              .or(() -> planned.filter(known -> isShort(known, text, names)))
-              .filter(found -> monthOf(text, names).isPresent() || beginsBelow);
+              .or(
+                  () ->
+                      planned.filter(
+                          known -> isShort(known, text, names) && daysBegin(lines, below)));
       if (month.isPresent()) {
         return new MonthHeader(month, i);
       }
@@ -54,6 +49,16 @@ record MonthHeader(Optional<YearMonth> month, int index) {
       }
     }
     return new MonthHeader(Optional.empty(), -1);
+  }
+
+  private static boolean daysBegin(List<NoteLine> lines, int from) {
+    return lines.stream()
+        .skip(from)
+        .map(NoteLine::text)
+        .filter(text -> !text.isBlank())
+        .findFirst()
+        .filter(text -> FIRST_DAY.matcher(text).lookingAt())
+        .isPresent();
   }
 
   /** {@code Feb 26 - the flat and me}, above days that begin anew: the year in two digits. */

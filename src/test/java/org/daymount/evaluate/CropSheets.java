@@ -12,7 +12,6 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.daymount.crop.Crop;
-import org.daymount.crop.CropSettings;
 import org.daymount.crop.Cropper;
 import org.daymount.evaluate.ContactSheets.Frame;
 import org.daymount.evaluate.ContactSheets.Tile;
@@ -23,7 +22,6 @@ import org.daymount.look.Subject;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
-import org.daymount.unit.Ppi;
 
 /**
  * Crops for a person to look at: a choice of 120 that is always the same, all with white borders
@@ -38,13 +36,6 @@ final class CropSheets {
   private static final int PAIRS_IN_A_ROW = 4;
   private static final int ROWS = 5;
   private static final double MISSED = 0.95;
-  private static final List<PaperSize> SHAPES =
-      List.of(
-          PaperSize.inches(6, 4),
-          PaperSize.inches(4, 6),
-          PaperSize.inches(4, 3),
-          PaperSize.inches(3, 4));
-  private static final CropSettings ANY_PPI = CropSettings.of(Ppi.ppi(1), Ppi.ppi(1));
 
   private record Shown(EvalPhoto photo, Measures measures, PaperSize piece, Crop crop, Crop fill) {}
 
@@ -58,14 +49,14 @@ final class CropSheets {
     for (EvalPhoto photo : photos) {
       Measures measures = measuring.apply(photo);
       AnalysedPhoto looked = new AnalysedPhoto(photo.photo(), measures);
-      for (PaperSize piece : SHAPES) {
+      for (PaperSize piece : TriedCrops.SHAPES) {
         all.add(
             new Shown(
                 photo,
                 measures,
                 piece,
-                cropper.crop(looked, piece, ANY_PPI),
-                cropper.fill(looked, piece, ANY_PPI)));
+                cropper.crop(looked, piece, TriedCrops.ANY_PPI),
+                cropper.fill(looked, piece, TriedCrops.ANY_PPI)));
       }
     }
   }

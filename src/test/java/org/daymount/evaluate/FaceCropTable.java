@@ -6,14 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import org.daymount.crop.Crop;
-import org.daymount.crop.CropSettings;
 import org.daymount.crop.Cropper;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Face;
 import org.daymount.look.Measures;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
-import org.daymount.unit.Ppi;
 
 /**
  * How many proposed crops, over four shapes and every photograph, cut a face: one that the
@@ -23,14 +21,6 @@ import org.daymount.unit.Ppi;
 final class FaceCropTable {
   private static final int LARGE = 40; // pixels, of a long edge of 640
   private static final double SAME_FACE = 0.4; // of the marked face's area
-
-  private static final List<PaperSize> SHAPES =
-      List.of(
-          PaperSize.inches(6, 4),
-          PaperSize.inches(4, 6),
-          PaperSize.inches(4, 3),
-          PaperSize.inches(3, 4));
-  private static final CropSettings ANY_PPI = CropSettings.of(Ppi.ppi(1), Ppi.ppi(1));
 
   private final PrintStream out;
   private final Cropper cropper = new Cropper();
@@ -58,8 +48,8 @@ final class FaceCropTable {
     int ofLarge = 0;
     for (EvalPhoto photo : photos) {
       AnalysedPhoto looked = new AnalysedPhoto(photo.photo(), measuring.apply(photo));
-      for (PaperSize piece : SHAPES) {
-        Crop crop = cropper.crop(looked, piece, ANY_PPI);
+      for (PaperSize piece : TriedCrops.SHAPES) {
+        Crop crop = cropper.crop(looked, piece, TriedCrops.ANY_PPI);
         List<PixelBox> guarded = guarded(photo, looked);
         List<PixelBox> marked = photo.faces().stream().map(f -> f.within(photo.size())).toList();
         List<PixelBox> cutMarked = cut(crop, marked);

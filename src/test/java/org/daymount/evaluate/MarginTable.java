@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import org.daymount.crop.Crop;
-import org.daymount.crop.CropSettings;
 import org.daymount.crop.Cropper;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Measures;
@@ -16,7 +15,6 @@ import org.daymount.look.Subject;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
-import org.daymount.unit.Ppi;
 
 /**
  * How near the main thing comes to an edge that a crop made: a thing that just touches it, or loses
@@ -26,13 +24,6 @@ import org.daymount.unit.Ppi;
  */
 final class MarginTable {
   private static final double MARGIN = 0.02; // of the piece along the axis that is cut
-  private static final List<PaperSize> SHAPES =
-      List.of(
-          PaperSize.inches(6, 4),
-          PaperSize.inches(4, 6),
-          PaperSize.inches(4, 3),
-          PaperSize.inches(3, 4));
-  private static final CropSettings ANY_PPI = CropSettings.of(Ppi.ppi(1), Ppi.ppi(1));
 
   private final PrintStream out;
   private final Cropper cropper = new Cropper();
@@ -120,8 +111,8 @@ final class MarginTable {
   private List<Gaps> gaps(EvalPhoto photo, Measures measures, PixelBox box) {
     List<Gaps> found = new ArrayList<>();
     AnalysedPhoto looked = new AnalysedPhoto(photo.photo(), measures);
-    for (PaperSize piece : SHAPES) {
-      Crop crop = cropper.crop(looked, piece, ANY_PPI);
+    for (PaperSize piece : TriedCrops.SHAPES) {
+      Crop crop = cropper.crop(looked, piece, TriedCrops.ANY_PPI);
       PixelBox window = crop.window();
       if (crop.fit() == Crop.Fit.BORDER || window.size().equals(photo.size())) {
         continue;

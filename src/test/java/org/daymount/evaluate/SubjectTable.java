@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import org.daymount.crop.Crop;
-import org.daymount.crop.CropSettings;
 import org.daymount.crop.Cropper;
 import org.daymount.look.AnalysedPhoto;
 import org.daymount.look.Face;
@@ -14,7 +13,6 @@ import org.daymount.look.Measures;
 import org.daymount.unit.PaperSize;
 import org.daymount.unit.PixelBox;
 import org.daymount.unit.PixelSize;
-import org.daymount.unit.Ppi;
 
 /**
  * How much of the marked subject the crops keep, over four shapes, in three ways:
@@ -29,17 +27,9 @@ import org.daymount.unit.Ppi;
  * Each is the share of crops that keep nearly the best (0.95 of it), and of bad ones (below 0.8).
  */
 final class SubjectTable {
-  private static final List<PaperSize> SHAPES =
-      List.of(
-          PaperSize.inches(6, 4),
-          PaperSize.inches(4, 6),
-          PaperSize.inches(4, 3),
-          PaperSize.inches(3, 4));
   private static final double NOTHING_TO_DECIDE = 0.93; // of the area kept by any window
   private static final double NEARLY_BEST = 0.95;
   private static final double BAD = 0.8;
-  private static final CropSettings ANY_PPI =
-      CropSettings.of(Ppi.ppi(1), Ppi.ppi(1)); // the photographs are small
 
   private final PrintStream out;
   private final Cropper cropper = new Cropper();
@@ -97,12 +87,12 @@ final class SubjectTable {
   private List<Kept> kept(EvalPhoto photo, Measures measures) {
     List<Kept> kept = new ArrayList<>();
     AnalysedPhoto looked = new AnalysedPhoto(photo.photo(), measures);
-    for (PaperSize piece : SHAPES) {
-      PixelBox window = cropper.fill(looked, piece, ANY_PPI).window();
+    for (PaperSize piece : TriedCrops.SHAPES) {
+      PixelBox window = cropper.fill(looked, piece, TriedCrops.ANY_PPI).window();
       if (window.area() > NOTHING_TO_DECIDE * photo.size().area()) {
         continue;
       }
-      Crop proposed = cropper.crop(looked, piece, ANY_PPI);
+      Crop proposed = cropper.crop(looked, piece, TriedCrops.ANY_PPI);
       kept.add(
           new Kept(
               photo.name() + " " + piece,

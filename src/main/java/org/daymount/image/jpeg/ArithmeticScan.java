@@ -177,7 +177,7 @@ final class ArithmeticScan extends ScanReader {
     }
   }
 
-  private static int doubled(int magnitude) throws IOException {
+  private static int doubled(int magnitude) throws JpegDamaged {
     if (magnitude << 1 == LARGEST_MAGNITUDE) {
       throw noSuchCode();
     }

@@ -69,7 +69,7 @@ final class ColourTags {
   }
 
   /** Red, green and blue themselves are left to others. */
-  void refuseOtherColours(Frame frame) throws IOException {
+  void refuseOtherColours(Frame frame) throws JpegRefused {
     if (frame.components().size() == 1) {
       return;
     }

@@ -1,6 +1,5 @@
 package org.daymount.image.jpeg;
 
-import java.io.IOException;
 import java.util.Arrays;
 
 /**
@@ -96,7 +95,7 @@ final class Component {
   }
 
   /** The first scan of a component settles its table (B.2.4.1: it may be redefined later). */
-  void latch(int[][] quantizationTables) throws IOException {
+  void latch(int[][] quantizationTables) throws JpegRefused {
     if (quantization == null) {
       quantization = quantizationTables[table];
     }

@@ -56,9 +56,9 @@ record Frame(
   }
 
   /**
-   * @throws IOException for divisions that only full decoders read
+   * @throws JpegRefused for divisions that only full decoders read
    */
-  void refuseOtherDivisions() throws IOException {
+  void refuseOtherDivisions() throws JpegRefused {
     int count = components.size();
     if (count != 1 && count != 3) {
       throw new JpegRefused("has " + count + " components, only grey and colour are read");

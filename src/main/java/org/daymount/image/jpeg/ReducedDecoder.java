@@ -48,7 +48,7 @@ final class ReducedDecoder {
    * Goes through all of a file without making pixels.
    *
    * @throws JpegDamaged when it is not as it should be
-   * @throws IOException when it is of a kind that is not checked here
+   * @throws JpegRefused when it is of a kind that is not checked here
    */
   static void check(FileBytes file) throws IOException {
     ReducedDecoder decoder = new ReducedDecoder(file, Reduction.HALF, null, true, false);

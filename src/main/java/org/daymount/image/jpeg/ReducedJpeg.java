@@ -41,7 +41,7 @@ public final class ReducedJpeg {
 
   /**
    * @param file a whole JPEG file
-   * @throws IOException when it is damaged, or of a kind that is not read here: more than 8 bits,
+   * @throws JpegRefused when it is damaged, or of a kind that is not read here: more than 8 bits,
    *     four colours, red-green-blue, arithmetic coding, lossless
    */
   public static ReducedJpeg decode(byte[] file, Reduction reduction) throws IOException {
